@@ -1,0 +1,27 @@
+# embed_text(TARGET FUNCTION GLOB...): compiles the files that match into TARGET as
+# the function `brimline::embedded::FUNCTION()`, declared in analysis/embedded.h's
+# manner: a span of {name, text}, sorted by name. A file added, changed or removed
+# is picked up by a plain build.
+function(embed_text target function)
+  file(GLOB files CONFIGURE_DEPENDS RELATIVE ${CMAKE_CURRENT_SOURCE_DIR} ${ARGN})
+  list(SORT files)
+  set(code "// made by embed_text; do not edit\n#include \"analysis/embedded.h\"\n\nnamespace brimline::embedded {\n")
+  string(APPEND code "std::span<const Text> ${function}();\n")
+  string(APPEND code "std::span<const Text> ${function}() {\n  static constexpr Text texts[] = {\n")
+  foreach(file IN LISTS files)
+    set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/${file})
+    file(READ ${file} text)
+    string(APPEND code "      {\"${file}\", R\"brimtext(${text})brimtext\"},\n")
+  endforeach()
+  string(APPEND code "      {\"\", \"\"}};\n  return std::span<const Text>(texts).first(std::size(texts) - 1);\n}\n")
+  string(APPEND code "}  // namespace brimline::embedded\n")
+  set(out ${CMAKE_CURRENT_BINARY_DIR}/embedded_${function}.cpp)
+  set(old "")
+  if(EXISTS ${out})
+    file(READ ${out} old)
+  endif()
+  if(NOT old STREQUAL code)
+    file(WRITE ${out} "${code}")
+  endif()
+  target_sources(${target} PRIVATE ${out})
+endfunction()

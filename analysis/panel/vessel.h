@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The vessel a bottle was taken from: pool, spa, swim spa or plunge.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "analysis/quantities.h"
+
+namespace brimline {
+
+enum class VesselKind { pool, spa, swim_spa, plunge };
+enum class VesselUse { household, public_use };  // hotels, associations, schools, rentals are public
+enum class Place { outdoor, indoor };
+enum class Surface { plaster, tile, vinyl, fibreglass, painted, acrylic };
+enum class Sanitizer { chlorine, salt_chlorine, bromine, biguanide };
+
+// Absent means not known; nothing is guessed here.
+struct Vessel {
+  std::string id;
+  std::optional<VesselKind> kind;
+  std::optional<VesselUse> use;
+  std::optional<Place> place;
+  std::optional<bool> in_ground;
+  std::optional<Surface> surface;
+  std::optional<double> plaster_age_days;
+  std::optional<Volume> volume;
+  std::optional<double> volume_relative_sd;  // share of the volume
+  std::optional<Sanitizer> sanitizer;        // absent: no home plan
+  std::optional<Sanitizer> previous_sanitizer;
+  std::optional<Temperature> water_temperature;
+  std::optional<double> turnover_h;  // hours for the pump to move the whole volume
+  friend bool operator==(const Vessel&, const Vessel&) = default;
+};
+
+// Pool, or unknown: what is not known to be a spa, swim spa or plunge is treated as a pool.
+inline VesselKind kind_of(const Vessel& v) { return v.kind.value_or(VesselKind::pool); }
+inline bool is_chlorine(Sanitizer s) { return s == Sanitizer::chlorine || s == Sanitizer::salt_chlorine; }
+
+}  // namespace brimline

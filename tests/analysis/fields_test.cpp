@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "analysis/fields.h"
+
+#include <gtest/gtest.h>
+
+namespace brimline {
+namespace {
+
+TEST(Fields, ReadsWhatIsThereAndHasNoFaults) {
+  auto f = Fields::parse("id = \"ph\"\ndecimals = 2\nrange = [0, 14.0]\n[default]\nlow = 7.2\n", "ph.toml");
+  ASSERT_TRUE(f);
+  EXPECT_EQ(f->text("id"), "ph");
+  EXPECT_EQ(f->whole("decimals"), 2);
+  EXPECT_EQ(f->numbers("range"), (std::vector<double>{0, 14}));
+  EXPECT_DOUBLE_EQ(f->table("default").number("low"), 7.2);
+  EXPECT_EQ(f->number_if("high"), std::nullopt);
+  EXPECT_TRUE(f->finish().empty());
+}
+
+TEST(Fields, TextWhereANumberIsExpectedIsAFaultWithItsLine) {
+  auto f = Fields::parse("id = \"ph\"\nlow = \"5\"\n", "ph.toml");
+  ASSERT_TRUE(f);
+  f->text("id");
+  f->number("low");
+  const auto faults = f->finish();
+  ASSERT_EQ(faults.size(), 1u);
+  EXPECT_EQ(faults[0].text(), "ph.toml:2: `low` is text; expected a number");
+}
+
+TEST(Fields, MissingAndUnknownKeysAreFaults) {
+  auto f = Fields::parse("id = \"ph\"\nlwo = 7\n", "ph.toml");
+  ASSERT_TRUE(f);
+  f->text("id");
+  f->number("low");
+  const auto faults = f->finish();
+  ASSERT_EQ(faults.size(), 2u);
+  EXPECT_NE(faults[0].what.find("`low` is missing"), std::string::npos);
+  EXPECT_NE(faults[1].what.find("`lwo` is not known"), std::string::npos);
+}
+
+TEST(Fields, SyntaxErrorSaysItsLine) {
+  const auto f = Fields::parse("id = \"ph\"\nlow = = 1\n", "ph.toml");
+  ASSERT_FALSE(f);
+  EXPECT_EQ(f.error().line, 2);
+}
+
+}  // namespace
+}  // namespace brimline
