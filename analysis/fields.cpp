@@ -38,17 +38,26 @@ struct Fields::Node {
 
 namespace {
 
-std::string quoted(std::string_view key) { return "`" + std::string(key) + "`"; }
+std::string quoted(std::string_view key) {
+  return "`" + std::string(key) + "`";
+}
 
 std::string type_name(const toml::node& node) {
   switch (node.type()) {
-    case toml::node_type::string: return "text";
-    case toml::node_type::integer: return "a whole number";
-    case toml::node_type::floating_point: return "a number";
-    case toml::node_type::boolean: return "true or false";
-    case toml::node_type::array: return "a list";
-    case toml::node_type::table: return "a table";
-    default: return "a date or time";
+    case toml::node_type::string:
+      return "text";
+    case toml::node_type::integer:
+      return "a whole number";
+    case toml::node_type::floating_point:
+      return "a number";
+    case toml::node_type::boolean:
+      return "true or false";
+    case toml::node_type::array:
+      return "a list";
+    case toml::node_type::table:
+      return "a table";
+    default:
+      return "a date or time";
   }
 }
 
@@ -186,10 +195,10 @@ namespace {
 constexpr const char* kThere = "it to be there";
 }
 
-#define BRIMLINE_REQUIRED(type, name)                                                                \
-  type Fields::name(std::string_view key) {                                                         \
-    if (!has(key)) node_->fault(nullptr, quoted(key) + " is missing", kThere);                      \
-    return name##_if(key).value_or(type{});                                                         \
+#define BRIMLINE_REQUIRED(type, name)                                          \
+  type Fields::name(std::string_view key) {                                    \
+    if (!has(key)) node_->fault(nullptr, quoted(key) + " is missing", kThere); \
+    return name##_if(key).value_or(type{});                                    \
   }
 BRIMLINE_REQUIRED(std::string, text)
 BRIMLINE_REQUIRED(double, number)
@@ -213,7 +222,9 @@ std::vector<Fields> Fields::tables(std::string_view key) {
   return tables_if(key);
 }
 
-bool Fields::has(std::string_view key) const { return node_->table && node_->table->contains(key); }
+bool Fields::has(std::string_view key) const {
+  return node_->table && node_->table->contains(key);
+}
 
 std::vector<std::string> Fields::keys() const {
   std::vector<std::string> out;
@@ -222,7 +233,9 @@ std::vector<std::string> Fields::keys() const {
   return out;
 }
 
-int Fields::line() const { return node_->line_of(nullptr); }
+int Fields::line() const {
+  return node_->line_of(nullptr);
+}
 
 int Fields::line_of(std::string_view key) const {
   return node_->line_of(node_->table ? node_->table->get(key) : nullptr);

@@ -23,7 +23,9 @@ struct Fault {
   int line = 0;
   std::string what;      // "`low` is text"
   std::string expected;  // "a number"
-  std::string text() const { return file + ":" + std::to_string(line) + ": " + what + "; expected " + expected; }
+  std::string text() const {
+    return file + ":" + std::to_string(line) + ": " + what + "; expected " + expected;
+  }
 };
 
 class Fields {

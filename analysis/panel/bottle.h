@@ -15,8 +15,18 @@ namespace brimline {
 enum class Occasion { routine, opening, closing, new_fill, after_storm, trouble };
 
 enum class Sign {
-  cloudy, green_water, stains, scale, eye_irritation, strong_smell, green_hair, foam, slimy_walls,
-  drain_not_visible, chemicals_mixed_or_fuming, tablets_in_use
+  cloudy,
+  green_water,
+  stains,
+  scale,
+  eye_irritation,
+  strong_smell,
+  green_hair,
+  foam,
+  slimy_walls,
+  drain_not_visible,
+  chemicals_mixed_or_fuming,
+  tablets_in_use
 };
 
 enum class Incident { faeces, vomit, blood, dead_animal, flood, sewage, illness };
@@ -30,8 +40,8 @@ struct DemandLater {
 
 // One bottle of a chlorine-demand test.
 struct DemandBottle {
-  double dose_mg_l = 0;      // as Cl2, in the finished mixture
-  double stock_share = 0;    // stock / (sample + stock)
+  double dose_mg_l = 0;                         // as Cl2, in the finished mixture
+  double stock_share = 0;                       // stock / (sample + stock)
   std::optional<double> free_mg_l, total_mg_l;  // at the test's end, corrected for their own dilution only
   std::optional<Clip> clipped;
   double dilution = 1;
@@ -47,7 +57,7 @@ struct DemandTest {
 
 // A chemical the customer says was added since the visit before.
 struct Addition {
-  std::string chemical;  // id of analysis/substances
+  std::string chemical;               // id of analysis/substances
   std::optional<double> active_mol;   // moles of the anhydrous formula
   std::optional<double> days_before;  // before this bottle was taken
   friend bool operator==(const Addition&, const Addition&) = default;

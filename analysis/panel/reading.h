@@ -15,12 +15,12 @@ enum class Clip { above, below };  // the method was at the end of its range
 
 struct Reading {
   AnalyteId analyte;
-  double value = 0;                // in the analyte's only unit; the water's own, dilution already applied
-  std::optional<Method> method;    // absent: not told
-  double dilution = 1;             // (sample + water) / sample; widens the error only
-  std::optional<Clip> clipped;     // absent: inside the range
-  std::optional<int> repeat_of;    // zero-based index of the first reading; absent: not a repeat
-  std::optional<double> sd;        // standard deviation told with the reading; absent: the method's own
+  double value = 0;              // in the analyte's only unit; the water's own, dilution already applied
+  std::optional<Method> method;  // absent: not told
+  double dilution = 1;           // (sample + water) / sample; widens the error only
+  std::optional<Clip> clipped;   // absent: inside the range
+  std::optional<int> repeat_of;  // zero-based index of the first reading; absent: not a repeat
+  std::optional<double> sd;      // standard deviation told with the reading; absent: the method's own
   std::optional<std::string> instrument;
   std::optional<std::string> lot;  // reagent lot
   friend bool operator==(const Reading&, const Reading&) = default;

@@ -34,7 +34,11 @@ struct Vessel {
 };
 
 // Pool, or unknown: what is not known to be a spa, swim spa or plunge is treated as a pool.
-inline VesselKind kind_of(const Vessel& v) { return v.kind.value_or(VesselKind::pool); }
-inline bool is_chlorine(Sanitizer s) { return s == Sanitizer::chlorine || s == Sanitizer::salt_chlorine; }
+inline VesselKind kind_of(const Vessel& v) {
+  return v.kind.value_or(VesselKind::pool);
+}
+inline bool is_chlorine(Sanitizer s) {
+  return s == Sanitizer::chlorine || s == Sanitizer::salt_chlorine;
+}
 
 }  // namespace brimline

@@ -12,8 +12,19 @@
 namespace brimline {
 
 enum class Action {
-  drain_refill, add, aerate, brush, vacuum, filter, clean_filter, circulate, remove_tablets,
-  set_generator, cool, retest, call_professional
+  drain_refill,
+  add,
+  aerate,
+  brush,
+  vacuum,
+  filter,
+  clean_filter,
+  circulate,
+  remove_tablets,
+  set_generator,
+  cool,
+  retest,
+  call_professional
 };
 
 // An amount of product; the unit is L, mL, kg or g.
@@ -33,15 +44,15 @@ struct After {
 struct Step {
   int order = 1;
   Action action = Action::add;
-  std::optional<std::string> chemical;    // id of analysis/substances
-  std::optional<std::string> product;     // id on the shelf
-  std::optional<double> active_mol;       // whole step, moles of the anhydrous formula
-  std::optional<ProductAmount> amount;    // whole step
+  std::optional<std::string> chemical;          // id of analysis/substances
+  std::optional<std::string> product;           // id on the shelf
+  std::optional<double> active_mol;             // whole step, moles of the anhydrous formula
+  std::optional<ProductAmount> amount;          // whole step
   std::optional<std::string> amount_household;  // one portion as the customer measures it
   int portions = 1;
   double portion_gap_h = 0;
-  double start_h = 0;  // hours from when the customer gets home
-  double wait_h = 0;   // after the last portion, before the next step
+  double start_h = 0;              // hours from when the customer gets home
+  double wait_h = 0;               // after the last portion, before the next step
   std::optional<double> fraction;  // of the volume, for drain_refill
   std::vector<std::string> for_findings;
   std::string text;

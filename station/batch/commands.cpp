@@ -6,8 +6,7 @@ namespace brimline::batch {
 // One declaration and one row a command; the function stands in NAME_command.cpp.
 
 std::span<const Command> commands() {
-  static const std::vector<Command> rows = {
-  };
+  static const std::vector<Command> rows = {};
   return rows;
 }
 

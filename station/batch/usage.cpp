@@ -12,7 +12,9 @@ std::optional<std::string> Parsed::value(std::string_view flag) const {
   return found->second.back();
 }
 
-bool Parsed::has(std::string_view flag) const { return values.contains(flag); }
+bool Parsed::has(std::string_view flag) const {
+  return values.contains(flag);
+}
 
 tl::expected<Parsed, std::string> parse(const Arguments& arguments,
                                         std::initializer_list<std::string_view> with_value,

@@ -17,7 +17,8 @@ Words::~Words() = default;
 Words::Words(Words&&) noexcept = default;
 Words& Words::operator=(Words&&) noexcept = default;
 
-std::string Words::say(const char* context, const char* text, std::initializer_list<std::string> values) const {
+std::string Words::say(const char* context, const char* text,
+                       std::initializer_list<std::string> values) const {
   QString sentence;
   if (translator_) sentence = translator_->translate(context, text);
   if (sentence.isEmpty()) sentence = QString::fromUtf8(text);

@@ -15,7 +15,9 @@ class QTranslator;
 namespace brimline {
 
 // Marks a sentence for lupdate (-tr-function-alias QT_TRANSLATE_NOOP+=phrase); gives the text back.
-constexpr const char* phrase(const char* /*context*/, const char* text) { return text; }
+constexpr const char* phrase(const char* /*context*/, const char* text) {
+  return text;
+}
 
 class Words {
  public:
@@ -27,7 +29,8 @@ class Words {
 
   const std::string& language() const { return language_; }
   // The sentence with %1, %2 ... replaced in order.
-  std::string say(const char* context, const char* text, std::initializer_list<std::string> values = {}) const;
+  std::string say(const char* context, const char* text,
+                  std::initializer_list<std::string> values = {}) const;
   // A number as the reader writes it ("7.4"; "7,4" in es and fr).
   std::string number(double value, int decimals) const;
 
