@@ -1,0 +1,212 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "station/plan_json.h"
+
+#include <nlohmann/json.hpp>
+
+#include "station/json_fields.h"
+#include "station/known_ids.h"
+#include "station/visit_json.h"
+
+namespace brimline {
+
+using nlohmann::ordered_json;
+
+namespace {
+
+constexpr std::string_view kFormat = "brimline-plan/1";
+constexpr int kMost = std::numeric_limits<int>::max();
+constexpr Bounds kShare{0, 1, "a share from 0 to 1"};
+
+std::vector<AnalyteId> read_analytes(JsonFields& from, std::string_view key) {
+  auto ids = from.texts_if(key);
+  for (size_t i = 0; i < ids.size(); ++i)
+    if (!is_analyte(ids[i])) from.fault(key, "unknown analyte \"" + ids[i] + "\"", "a known analyte", i);
+  return ids;
+}
+
+Swim read_swim(JsonFields& from) {
+  Swim out;
+  const std::string now = from.text("now");
+  if (!now.empty() && now != "yes" && now != "no") from.fault("now", "`now` is \"" + now + "\"", "yes or no");
+  out.now = now == "yes";
+  out.because = from.texts_if("because");
+  out.after_step = from.whole_if("after_step", 0, kMost);
+  out.not_before_h = from.number_if("not_before_h");
+  return out;
+}
+
+Finding read_finding(JsonFields& from) {
+  Finding out;
+  out.id = from.text("id");
+  out.rank = from.whole("rank", 0, kMost);
+  out.concern = from.choice<Concern>("concern");
+  out.analyte = from.text_if("analyte");
+  if (out.analyte && !is_analyte(*out.analyte))
+    from.fault("analyte", "unknown analyte \"" + *out.analyte + "\"", "a known analyte");
+  out.value = from.number_if("value");
+  if (const auto sides = from.numbers_if("target")) {
+    if (sides->size() == 2)
+      out.target = Target{(*sides)[0], (*sides)[1]};
+    else
+      from.fault("target", "`target` has " + std::to_string(sides->size()) + " items", "its two ends");
+  }
+  out.text = from.text_if("text").value_or("");
+  return out;
+}
+
+After read_after(JsonFields& from) {
+  After out;
+  for (const std::string& key : from.keys()) {
+    if (key == "vessel") continue;
+    if (!is_analyte(key)) continue;  // left for finish(), which says that it is not known
+    if (const auto value = from.number_if(key)) out.readings[key] = *value;
+  }
+  if (auto vessel = from.object_if("vessel"))
+    for (const std::string& key : vessel->keys())
+      if (const auto value = vessel->number_if(key)) out.vessel[key] = *value;
+  return out;
+}
+
+Step read_step(JsonFields& from) {
+  Step out;
+  out.order = from.whole("order", 1, kMost);
+  out.action = from.choice<Action>("action");
+  out.chemical = from.text_if("chemical");
+  if (out.chemical && !is_chemical(*out.chemical))
+    from.fault("chemical", "unknown chemical \"" + *out.chemical + "\"", "a known chemical");
+  out.product = from.text_if("product");
+  out.active_mol = from.number_if("active_mol", kNotNegative);
+  if (auto amount = from.object_if("amount")) {
+    out.amount = ProductAmount{amount->number("value", kNotNegative), amount->text("unit")};
+    if (!out.amount->unit.empty() && !is_product_unit(out.amount->unit))
+      amount->fault("unit", "unknown unit \"" + out.amount->unit + "\"", "L, mL, kg or g");
+  }
+  out.amount_household = from.text_if("amount_household");
+  out.portions = from.whole_if("portions", 1, kMost).value_or(1);
+  out.portion_gap_h = from.number_if("portion_gap_h", kNotNegative).value_or(0);
+  out.start_h = from.number_if("start_h").value_or(0);
+  out.wait_h = from.number_if("wait_h", kNotNegative).value_or(0);
+  out.fraction = from.number_if("fraction", kShare);
+  out.for_findings = from.texts_if("for");
+  out.text = from.text_if("text").value_or("");
+  out.cautions = from.texts_if("cautions");
+  if (auto after = from.object_if("after")) out.after = read_after(*after);
+  return out;
+}
+
+std::map<AnalyteId, Predicted> read_predicted(JsonFields& from) {
+  std::map<AnalyteId, Predicted> out;
+  for (const std::string& key : from.keys())
+    if (auto item = is_analyte(key) ? from.object_if(key) : std::nullopt)
+      out[key] = {item->number("value"), item->number_if("sd", kNotNegative)};
+  return out;
+}
+
+ordered_json or_null(const std::optional<std::string>& value) {
+  return value ? ordered_json(*value) : ordered_json();
+}
+ordered_json or_null(const std::optional<double>& value) {
+  return value ? number_to_json(*value) : ordered_json();
+}
+ordered_json or_null(const std::optional<int>& value) {
+  return value ? ordered_json(*value) : ordered_json();
+}
+
+ordered_json finding_to_json(const Finding& finding) {
+  return {{"id", finding.id},
+          {"rank", finding.rank},
+          {"concern", name_of(finding.concern)},
+          {"analyte", or_null(finding.analyte)},
+          {"value", or_null(finding.value)},
+          {"target", finding.target
+                         ? ordered_json::array({or_null(finding.target->low), or_null(finding.target->high)})
+                         : ordered_json()},
+          {"text", finding.text}};
+}
+
+ordered_json after_to_json(const std::optional<After>& after) {
+  if (!after) return nullptr;
+  ordered_json out = ordered_json::object();
+  for (const auto& [id, value] : after->readings) out[id] = number_to_json(value);
+  out["vessel"] = ordered_json::object();
+  for (const auto& [id, value] : after->vessel) out["vessel"][id] = number_to_json(value);
+  return out;
+}
+
+ordered_json step_to_json(const Step& step) {
+  ordered_json out = {{"order", step.order},
+                      {"action", name_of(step.action)},
+                      {"chemical", or_null(step.chemical)},
+                      {"product", or_null(step.product)},
+                      {"active_mol", or_null(step.active_mol)},
+                      {"amount", nullptr},
+                      {"amount_household", or_null(step.amount_household)},
+                      {"portions", step.portions},
+                      {"portion_gap_h", number_to_json(step.portion_gap_h)},
+                      {"start_h", number_to_json(step.start_h)},
+                      {"wait_h", number_to_json(step.wait_h)},
+                      {"fraction", or_null(step.fraction)},
+                      {"for", step.for_findings},
+                      {"text", step.text},
+                      {"cautions", step.cautions},
+                      {"after", after_to_json(step.after)}};
+  if (step.amount)
+    out["amount"] = {{"value", number_to_json(step.amount->value)}, {"unit", step.amount->unit}};
+  return out;
+}
+
+}  // namespace
+
+Plan read_plan(JsonFields& from) {
+  from.null_is_absent();
+  Plan out;
+  if (const std::string format = from.text("format"); !format.empty() && format != kFormat)
+    from.fault("format", "`format` is \"" + format + "\"", std::string(kFormat));
+  out.home_plan = from.flag("home_plan");
+  out.why_not = from.text_if("why_not");
+  if (auto swim = from.object_if("swim")) out.swim = read_swim(*swim);
+  if (auto list = from.objects_if("findings"))
+    for (JsonFields& item : *list) out.findings.push_back(read_finding(item));
+  if (auto list = from.objects_if("steps"))
+    for (JsonFields& item : *list) out.steps.push_back(read_step(item));
+  if (auto predicted = from.object_if("predicted")) out.predicted = read_predicted(*predicted);
+  if (auto proof = from.object_if("proof"))
+    out.proof = Proof{proof->whole("draws", 0, kMost), proof->number("in_target", kShare),
+                      proof->number("harm", kShare)};
+  if (auto retest = from.object_if("retest"))
+    out.retest = Retest{retest->number("after_h", kNotNegative), read_analytes(*retest, "analytes")};
+  out.cautions = from.texts_if("cautions");
+  if (auto basis = from.object_if("basis"))
+    out.basis = Basis{basis->text_if("program").value_or(""), basis->text_if("targets").value_or(""),
+                      basis->text_if("shelf").value_or("")};
+  return out;
+}
+
+ordered_json plan_to_json(const Plan& plan) {
+  ordered_json out = {{"format", kFormat}, {"home_plan", plan.home_plan}, {"why_not", or_null(plan.why_not)}};
+  out["swim"] = {{"now", plan.swim.now ? "yes" : "no"},
+                 {"because", plan.swim.because},
+                 {"after_step", or_null(plan.swim.after_step)},
+                 {"not_before_h", or_null(plan.swim.not_before_h)}};
+  out["findings"] = ordered_json::array();
+  for (const Finding& finding : plan.findings) out["findings"].push_back(finding_to_json(finding));
+  out["steps"] = ordered_json::array();
+  for (const Step& step : plan.steps) out["steps"].push_back(step_to_json(step));
+  out["predicted"] = ordered_json::object();
+  for (const auto& [id, value] : plan.predicted)
+    out["predicted"][id] = {{"value", number_to_json(value.value)}, {"sd", or_null(value.sd)}};
+  out["proof"] = nullptr;
+  if (plan.proof)
+    out["proof"] = {{"draws", plan.proof->draws},
+                    {"in_target", number_to_json(plan.proof->in_target)},
+                    {"harm", number_to_json(plan.proof->harm)}};
+  out["retest"] = nullptr;
+  if (plan.retest)
+    out["retest"] = {{"after_h", number_to_json(plan.retest->after_h)}, {"analytes", plan.retest->analytes}};
+  out["cautions"] = plan.cautions;
+  out["basis"] = {
+      {"program", plan.basis.program}, {"targets", plan.basis.targets}, {"shelf", plan.basis.shelf}};
+  return out;
+}
+
+}  // namespace brimline
