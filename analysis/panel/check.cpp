@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "analysis/panel/check.h"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+
+#include "analysis/panel/check_rules.h"
+
+namespace brimline {
+
+namespace {
+
+constexpr std::array kTables = {range_checks, repeat_checks};
+
+}  // namespace
+
+template <>
+std::span<const Named<Verdict>> names() {
+  static constexpr Named<Verdict> rows[] = {{Verdict::note, "note"},
+                                            {Verdict::repeat, "repeat"},
+                                            {Verdict::dilute, "dilute"},
+                                            {Verdict::reject, "reject"},
+                                            {Verdict::fresh_sample, "fresh_sample"}};
+  return rows;
+}
+
+std::string Check::text() const {
+  std::string out;
+  for (size_t i = 0; i < pattern.size(); ++i) {
+    const size_t n = i + 1 < pattern.size() ? static_cast<size_t>(pattern[i + 1] - '1') : values.size();
+    if (pattern[i] == '%' && n < values.size()) {
+      out += values[n];
+      ++i;
+    } else {
+      out += pattern[i];
+    }
+  }
+  return out;
+}
+
+std::vector<Check> check_bottle(const Bottle& bottle, const Vessel& vessel, std::span<const Bottle> earlier,
+                                std::optional<Instant> now) {
+  const Look look{bottle, vessel, earlier, now, unchecked_panel(bottle.readings, Vessel{})};
+  std::vector<Check> out;
+  for (const auto table : kTables)
+    for (const CheckRow& row : table()) {
+      Remarks remarks(row.id, out);
+      row.run(look, remarks);
+    }
+  return out;
+}
+
+std::vector<std::string_view> check_ids() {
+  std::vector<std::string_view> out;
+  for (const auto table : kTables)
+    for (const CheckRow& row : table()) out.push_back(row.id);
+  return out;
+}
+
+std::optional<Measured> Look::inside(std::string_view analyte) const {
+  const CheckedValue* found = value(analyte);
+  return found && !found->clipped ? std::optional(found->measured()) : std::nullopt;
+}
+
+bool Look::shows(Sign sign) const {
+  return std::find(bottle.signs.begin(), bottle.signs.end(), sign) != bottle.signs.end();
+}
+
+bool Look::added(std::string_view chemical, double days) const {
+  return std::any_of(bottle.additions_since.begin(), bottle.additions_since.end(), [&](const Addition& a) {
+    return a.chemical == chemical && a.days_before.value_or(0) <= days;
+  });
+}
+
+std::optional<double> Look::age_h() const {
+  if (!bottle.taken_at || !bottle.tested_at) return std::nullopt;
+  const double age = hours_between(*bottle.taken_at, *bottle.tested_at);
+  return age >= 0 ? std::optional(age) : std::nullopt;
+}
+
+std::string name_in_words(std::string_view analyte) {
+  const AnalyteKind* kind = find_analyte(analyte);
+  if (!kind) return std::string(analyte);
+  std::string name = kind->name;
+  if (name.size() > 1 && !std::isupper(static_cast<unsigned char>(name[1])))
+    name[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(name[0])));
+  return name;
+}
+
+std::string shown(std::string_view analyte, double value) {
+  const AnalyteKind* kind = find_analyte(analyte);
+  return kind ? format_with_unit(*kind, value) : plain(value, 2);
+}
+
+std::string plain(double value, int decimals) {
+  AnalyteKind shape;
+  shape.decimals = decimals;
+  return format_value(shape, value);
+}
+
+std::string list_in_words(const std::vector<AnalyteId>& analytes) {
+  std::string out;
+  for (size_t i = 0; i < analytes.size(); ++i) {
+    if (i > 0) out += i + 1 == analytes.size() ? " and " : ", ";
+    out += name_in_words(analytes[i]);
+  }
+  return out;
+}
+
+std::string method_in_words(std::optional<Method> method) {
+  if (!method) return "method";
+  std::string out(name_of(*method));
+  std::replace(out.begin(), out.end(), '_', ' ');
+  return out;
+}
+
+}  // namespace brimline
