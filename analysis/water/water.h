@@ -27,8 +27,9 @@ enum class Refusal {
   ph_outside,                // not 4-11
   negative_reading,          // a reading below zero or not a number
   alkalinity_contradicts,    // what the stabilizer, borate, chlorine and pH account for exceeds it
+  alkalinity_below_ph,       // the same where there is no stabilizer
   negative_sodium_chloride,  // the salt, dissolved solids or background would make one negative
-  does_not_balance           // no composition within 0-45 C and pH 4-11 fits the totals
+  does_not_balance           // the solver found no water with these totals
 };
 std::string_view text(Refusal);  // one English clause
 
@@ -63,8 +64,9 @@ struct Water {
   double hypochlorous = 0, hypochlorite = 0;  // free HOCl, OCl-
   double hypobromous = 0, hypobromite = 0;
   double carbonate_alkalinity_eq = 0, cyanurate_alkalinity_eq = 0, borate_alkalinity_eq = 0;
-  double log_ksp = 0;  // calcite, at this temperature
-  double henry = 0;    // CO2(aq) mol/kgw per atm, at this temperature and ionic strength
+  double log_ksp = 0;                           // calcite, at this temperature
+  double free_carbonate = 0, free_sulfate = 0;  // CO3-2, SO4-2 outside pairs
+  double henry = 0;  // CO2(aq) mol/kgw per atm, at this temperature and ionic strength
 
   // As the counter reads it, in the readings' units.
   double total_alkalinity() const { return totals.alkalinity * 1e3 * weight::kAlkalinity; }
@@ -100,6 +102,9 @@ struct Water {
 // beyond the solver's tolerance (1e-11).
 [[nodiscard]] tl::expected<Water, Refusal> solve(const Totals& totals, Temperature temperature,
                                                  double guess = 7.5);
+
+// The same, starting from a solved water of about these totals: faster, and at that water's temperature.
+[[nodiscard]] tl::expected<Water, Refusal> solve(const Totals& totals, const Water& nearby);
 
 // The same water, closed, at another temperature: what the vessel holds when the bottle stood at another.
 [[nodiscard]] tl::expected<Water, Refusal> at_temperature(const Water& water, Temperature temperature);
