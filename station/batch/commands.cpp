@@ -4,9 +4,14 @@
 namespace brimline::batch {
 
 // One declaration and one row a command; the function stands in NAME_command.cpp.
+int listen_command(const Arguments& arguments);
+int profiles_command(const Arguments& arguments);
 
 std::span<const Command> commands() {
-  static const std::vector<Command> rows = {};
+  static const std::vector<Command> rows = {
+      {"listen", "--port PATH --profile NAME|FILE [--record F] [--for SECONDS]", listen_command},
+      {"profiles", "[--check FILE]", profiles_command},
+  };
   return rows;
 }
 

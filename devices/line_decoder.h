@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Decoder of protocol "ascii_lines": one reading a line, delimited fields.
+//
+// A line counts only whole: from its start (the start character; where there is none, the end of the
+// line before, or a pause) to its end, with every field in its place, its checksum right where the
+// profile has one, the unit of its method, and exactly the method's decimals. All else is garbled.
+#pragma once
+
+#include <memory>
+
+#include "devices/decoder.h"
+#include "devices/line_form.h"
+
+namespace brimline {
+
+class LineDecoder : public Decoder {
+ public:
+  explicit LineDecoder(Profile profile) : profile_(std::move(profile)) {}
+  Heard opened(Millis at) override;
+  Heard received(std::string_view bytes, Millis at) override;
+  Heard waited(Millis at) override;
+  std::optional<Millis> wake() const override;
+
+ private:
+  void take(char byte, Heard& heard);
+  void drop_if_late(Millis at, Heard& heard);
+  void finish_line(Heard& heard);
+  void parse(std::string_view body, Heard& heard);
+  bool fits_checksum(std::string_view body) const;
+
+  Profile profile_;
+  std::string buffer_;      // of the line begun, start character included
+  bool noise_ = false;      // bytes outside a line were told of
+  bool skip_line_ = false;  // the rest up to the line's end is not to be trusted
+  bool joined_ = true;      // no byte since opening: it is not known whether the next starts a line
+  Millis last_{0};          // last byte, or the opening
+  std::optional<Millis> ask_at_;
+};
+
+std::unique_ptr<Decoder> make_line_decoder(const Profile& profile);
+
+}  // namespace brimline
