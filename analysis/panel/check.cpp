@@ -11,7 +11,9 @@ namespace brimline {
 
 namespace {
 
-constexpr std::array kTables = {range_checks, repeat_checks};
+constexpr std::array kTables = {range_checks,     repeat_checks,  sample_checks,     chlorine_checks,
+                                sanitizer_checks, balance_checks, stabilizer_checks, mineral_checks,
+                                history_checks,   vessel_checks};
 
 }  // namespace
 
