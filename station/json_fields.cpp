@@ -17,6 +17,20 @@ std::string ticked(std::string_view key) {
   return "`" + std::string(key) + "`";
 }
 
+// What a fault quotes, whatever the file held: no control characters, and not much longer than a line.
+std::string one_line(std::string text) {
+  constexpr size_t kLongest = 200;
+  if (text.size() > kLongest) {
+    size_t end = kLongest;
+    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xc0) == 0x80)
+      --end;  // whole UTF-8 characters
+    text = text.substr(0, end) + "...";
+  }
+  for (char& c : text)
+    if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f) c = ' ';
+  return text;
+}
+
 // Characters for the parser, counting the lines it has taken.
 struct Counted {
   using difference_type = std::ptrdiff_t;
@@ -93,7 +107,7 @@ struct JsonFields::Builder : nlohmann::json_sax<nlohmann::json> {
   Builder(Document& d, int first_line) : document(d), line(first_line) {}
 
   void note(std::string what, std::string expected) {
-    document.faults.push_back({document.file, line, std::move(what), std::move(expected)});
+    document.faults.push_back({document.file, line, one_line(std::move(what)), std::move(expected)});
   }
   Node* place(Node node) {
     node.line = line;
@@ -153,8 +167,8 @@ struct JsonFields::Builder : nlohmann::json_sax<nlohmann::json> {
     std::stable_sort(sorted.begin(), sorted.end(), [](auto* a, auto* b) { return a->key < b->key; });
     for (size_t i = 1; i < sorted.size(); ++i)
       if (sorted[i]->key == sorted[i - 1]->key)
-        document.faults.push_back(
-            {document.file, sorted[i]->line, ticked(sorted[i]->key) + " is there twice", "each key once"});
+        document.faults.push_back({document.file, sorted[i]->line,
+                                   one_line(ticked(sorted[i]->key) + " is there twice"), "each key once"});
     open.pop_back();
     return true;
   }
@@ -212,7 +226,7 @@ void JsonFields::fault(std::string_view key, std::string what, std::string expec
   const auto* member = node_->member(key);
   int line = member ? member->value.line : node_->line;
   if (member && item && *item < member->value.items.size()) line = member->value.items[*item].line;
-  document_->faults.push_back({document_->file, line, std::move(what), std::move(expected)});
+  document_->faults.push_back({document_->file, line, one_line(std::move(what)), std::move(expected)});
 }
 
 template <class Convert>
@@ -338,6 +352,12 @@ std::string JsonFields::text(std::string_view key) {
   if (value && value->empty()) fault(key, ticked(key) + " is empty", "text");
   return value.value_or("");
 }
+std::string JsonFields::id(std::string_view key) {
+  std::string value = text(key);
+  if (std::any_of(value.begin(), value.end(), [](unsigned char c) { return c < 0x20 || c == 0x7f; }))
+    fault(key, ticked(key) + " holds a control character", "text on one line");
+  return value;
+}
 double JsonFields::number(std::string_view key, const Bounds& bounds) {
   if (!has(key)) missing(key);
   return number_if(key, bounds).value_or(0);
@@ -367,7 +387,7 @@ std::vector<Fault> JsonFields::finish() const {
   for (const auto& [node, asked] : document_->asked)
     for (const auto& member : node->members)
       if (!asked.contains(member.key))
-        all.push_back({document_->file, member.line, ticked(member.key) + " is not known here",
+        all.push_back({document_->file, member.line, one_line(ticked(member.key) + " is not known here"),
                        "only the fields the form has"});
   std::stable_sort(all.begin(), all.end(), [](const Fault& a, const Fault& b) { return a.line < b.line; });
   return all;

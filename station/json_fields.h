@@ -47,6 +47,7 @@ class JsonFields {
 
   // Required: missing or wrong is a fault, and an empty value is returned.
   std::string text(std::string_view key);  // never empty
+  std::string id(std::string_view key);    // the same, on one line
   double number(std::string_view key, const Bounds& bounds = kAnyNumber);
   int whole(std::string_view key, int low, int high);
   bool flag(std::string_view key);

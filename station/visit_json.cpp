@@ -29,7 +29,7 @@ std::string read_chemical(JsonFields& from) {
   return id;
 }
 
-Reading read_reading(JsonFields& from) {
+Reading read_reading_object(JsonFields& from) {
   Reading out;
   out.analyte = from.text("analyte");
   const AnalyteKind* kind = find_analyte(out.analyte);
@@ -54,7 +54,7 @@ std::vector<Reading> read_readings(JsonFields& from) {
   auto list = from.objects_if("readings");
   if (!list) return out;
   for (JsonFields& item : *list) {
-    out.push_back(read_reading(item));
+    out.push_back(read_reading_object(item));
     const auto first = out.back().repeat_of;
     if (!first) continue;
     const size_t self = out.size() - 1;
@@ -106,9 +106,9 @@ AtHome read_at_home(JsonFields& from) {
   return out;
 }
 
-Customer read_customer(JsonFields& from) {
+Customer read_customer_object(JsonFields& from) {
   Customer out;
-  out.id = from.text("id");
+  out.id = from.id("id");
   out.name = from.text_if("name");
   out.phone = from.text_if("phone");
   out.street = from.text_if("street");
@@ -118,9 +118,9 @@ Customer read_customer(JsonFields& from) {
   return out;
 }
 
-Vessel read_vessel(JsonFields& from) {
+Vessel read_vessel_object(JsonFields& from) {
   Vessel out;
-  out.id = from.text("id");
+  out.id = from.id("id");
   out.kind = from.choice_if<VesselKind>("kind");
   out.use = from.choice_if<VesselUse>("use");
   out.place = from.choice_if<Place>("place");
@@ -175,10 +175,11 @@ Visit read_visit_object(JsonFields& from) {
   Visit out;
   if (const std::string format = from.text("format"); !format.empty() && format != kFormat)
     from.fault("format", "`format` is \"" + format + "\"", std::string(kFormat));
-  out.id = from.text("id");
+  out.id = from.id("id");
   out.bottle = read_bottle(from);
-  if (auto customer = from.object_if("customer")) out.customer = read_customer(*customer);
-  if (auto vessel = from.object_if("vessel"); vessel && !vessel->empty()) out.vessel = read_vessel(*vessel);
+  if (auto customer = from.object_if("customer")) out.customer = read_customer_object(*customer);
+  if (auto vessel = from.object_if("vessel"); vessel && !vessel->empty())
+    out.vessel = read_vessel_object(*vessel);
   out.home_at = from.instant_if("home_at");
   // An empty object stands where no plan was told.
   if (auto plan = from.object_if("plan_as_told"); plan && !plan->empty()) out.plan_as_told = read_plan(*plan);
@@ -245,6 +246,27 @@ ordered_json at_home_to_json(const AtHome& product) {
   return out;
 }
 
+}  // namespace
+
+ordered_json number_to_json(double value) {
+  constexpr double kExact = 9007199254740992.0;  // 2^53: whole doubles below are exact integers
+  if (value == std::floor(value) && std::abs(value) < kExact && !std::signbit(value))
+    return static_cast<std::int64_t>(value);
+  return value;
+}
+
+ordered_json reading_to_json(const Reading& reading) {
+  ordered_json out = {{"analyte", reading.analyte}, {"value", number_to_json(reading.value)}};
+  put(out, "method", reading.method);
+  if (reading.dilution != 1) out["dilution"] = number_to_json(reading.dilution);
+  put(out, "clipped", reading.clipped);
+  if (reading.repeat_of) out["repeat_of"] = *reading.repeat_of;
+  put(out, "sd", reading.sd);
+  put(out, "instrument", reading.instrument);
+  put(out, "lot", reading.lot);
+  return out;
+}
+
 ordered_json customer_to_json(const Customer& customer) {
   ordered_json out = {{"id", customer.id}};
   put(out, "name", customer.name);
@@ -275,27 +297,6 @@ ordered_json vessel_to_json(const Vessel& vessel) {
   return out;
 }
 
-}  // namespace
-
-ordered_json number_to_json(double value) {
-  constexpr double kExact = 9007199254740992.0;  // 2^53: whole doubles below are exact integers
-  if (value == std::floor(value) && std::abs(value) < kExact && !std::signbit(value))
-    return static_cast<std::int64_t>(value);
-  return value;
-}
-
-ordered_json reading_to_json(const Reading& reading) {
-  ordered_json out = {{"analyte", reading.analyte}, {"value", number_to_json(reading.value)}};
-  put(out, "method", reading.method);
-  if (reading.dilution != 1) out["dilution"] = number_to_json(reading.dilution);
-  put(out, "clipped", reading.clipped);
-  if (reading.repeat_of) out["repeat_of"] = *reading.repeat_of;
-  put(out, "sd", reading.sd);
-  put(out, "instrument", reading.instrument);
-  put(out, "lot", reading.lot);
-  return out;
-}
-
 ordered_json visit_to_json(const Visit& visit) {
   const Bottle& bottle = visit.bottle;
   ordered_json out = {{"format", kFormat}, {"id", visit.id}};
@@ -322,14 +323,32 @@ ordered_json visit_to_json(const Visit& visit) {
   return out;
 }
 
-tl::expected<Visit, std::vector<Fault>> read_visit(std::string_view json, std::string_view file,
-                                                   int first_line) {
-  auto root = JsonFields::parse(json, file, first_line, "a visit (brimline-visit/1)");
+namespace {
+// One thing read by `read` from the whole of a text.
+template <class Read>
+auto read_whole(std::string_view json, std::string_view file, int first_line, std::string_view expected,
+                Read read) -> tl::expected<decltype(read(std::declval<JsonFields&>())), std::vector<Fault>> {
+  auto root = JsonFields::parse(json, file, first_line, expected);
   if (!root) return tl::unexpected(root.error());
-  Visit out = read_visit_object(*root);
+  auto out = read(*root);
   auto faults = root->finish();
   if (!faults.empty()) return tl::unexpected(std::move(faults));
   return out;
+}
+}  // namespace
+
+tl::expected<Visit, std::vector<Fault>> read_visit(std::string_view json, std::string_view file,
+                                                   int first_line) {
+  return read_whole(json, file, first_line, "a visit (brimline-visit/1)", read_visit_object);
+}
+tl::expected<Reading, std::vector<Fault>> read_reading(std::string_view json, std::string_view file) {
+  return read_whole(json, file, 1, "a reading", read_reading_object);
+}
+tl::expected<Customer, std::vector<Fault>> read_customer(std::string_view json, std::string_view file) {
+  return read_whole(json, file, 1, "a customer", read_customer_object);
+}
+tl::expected<Vessel, std::vector<Fault>> read_vessel(std::string_view json, std::string_view file) {
+  return read_whole(json, file, 1, "a vessel", read_vessel_object);
 }
 
 }  // namespace brimline

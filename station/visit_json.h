@@ -21,7 +21,14 @@ tl::expected<Visit, std::vector<Fault>> read_visit(std::string_view json, std::s
 
 // What is absent is left out; numbers keep every digit. read_visit of the text gives an equal visit.
 nlohmann::ordered_json visit_to_json(const Visit& visit);
+
+// The parts, for those who keep them apart; read strictly, `file` naming where they are from.
 nlohmann::ordered_json reading_to_json(const Reading& reading);
+nlohmann::ordered_json customer_to_json(const Customer& customer);
+nlohmann::ordered_json vessel_to_json(const Vessel& vessel);
+tl::expected<Reading, std::vector<Fault>> read_reading(std::string_view json, std::string_view file);
+tl::expected<Customer, std::vector<Fault>> read_customer(std::string_view json, std::string_view file);
+tl::expected<Vessel, std::vector<Fault>> read_vessel(std::string_view json, std::string_view file);
 
 // A double as JSON writes it shortest: 24 rather than 24.0.
 nlohmann::ordered_json number_to_json(double value);

@@ -4,13 +4,19 @@
 namespace brimline::batch {
 
 // One declaration and one row a command; the function stands in NAME_command.cpp.
+int export_command(const Arguments& arguments);
+int keep_command(const Arguments& arguments);
 int listen_command(const Arguments& arguments);
 int profiles_command(const Arguments& arguments);
+int verify_command(const Arguments& arguments);
 
 std::span<const Command> commands() {
   static const std::vector<Command> rows = {
+      {"export", "--database URL [--out F]", export_command},
+      {"keep", "--database URL", keep_command},
       {"listen", "--port PATH --profile NAME|FILE [--record F] [--for SECONDS]", listen_command},
       {"profiles", "[--check FILE]", profiles_command},
+      {"verify", "--database URL", verify_command},
   };
   return rows;
 }

@@ -1,0 +1,239 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "station/store/connection.h"
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <atomic>
+#include <cerrno>
+#include <cstring>
+
+#include <QSqlError>
+#include <QSqlRecord>
+#include <QUrl>
+#include <QUrlQuery>
+
+namespace brimline {
+
+namespace {
+
+constexpr std::string_view kSqlite = "sqlite:";
+constexpr const char* kBusyMs = "10000";
+
+StoreError error(StoreTrouble trouble, std::string text) {
+  return {trouble, std::move(text)};
+}
+
+QString new_name() {
+  static std::atomic<int> count{0};
+  return QStringLiteral("store-%1").arg(++count);
+}
+
+std::string one_line(const QString& text) {
+  return text.simplified().toStdString();
+}
+
+// Makes the file, readable by its owner alone, unless it is there; says why it cannot be a store.
+std::optional<StoreError> prepare_file(const std::string& path, Opening opening) {
+  struct stat info {};
+  if (path.empty()) return error(StoreTrouble::unreachable, "no file is named; expected sqlite:FILE");
+  if (::stat(path.c_str(), &info) == 0) {
+    if (S_ISREG(info.st_mode)) return std::nullopt;
+    return error(StoreTrouble::not_a_store, path + " is not a plain file");
+  }
+  if (errno != ENOENT) return error(StoreTrouble::unreachable, path + ": " + std::strerror(errno));
+  if (opening == Opening::existing) return error(StoreTrouble::unreachable, "there is no store at " + path);
+  const int file = ::open(path.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, 0600);
+  if (file < 0 && errno != EEXIST)
+    return error(errno == ENOSPC ? StoreTrouble::full : StoreTrouble::unreachable,
+                 path + " cannot be made: " + std::strerror(errno));
+  if (file >= 0) ::close(file);
+  return std::nullopt;
+}
+
+// Options of the connection may be named after a "?": only those that choose how to reach the server.
+std::optional<QString> server_options(const QUrl& url) {
+  QString out;
+  for (const auto& [key, value] : QUrlQuery(url).queryItems(QUrl::FullyDecoded)) {
+    static const QStringList known = {"sslmode", "connect_timeout", "sslrootcert", "sslcert", "sslkey"};
+    if (!known.contains(key) || value.contains(';') || value.contains(' ')) return std::nullopt;
+    out += (out.isEmpty() ? "" : ";") + key + "=" + value;
+  }
+  return out;
+}
+
+}  // namespace
+
+Connection::Connection(Engine engine, QString name) : engine_(engine), name_(std::move(name)) {
+  database_ = QSqlDatabase::addDatabase(engine == Engine::sqlite ? "QSQLITE" : "QPSQL", name_);
+}
+
+Connection::~Connection() {
+  prepared_.clear();
+  database_.close();
+  database_ = QSqlDatabase();
+  QSqlDatabase::removeDatabase(name_);
+}
+
+Stored<std::unique_ptr<Connection>> Connection::open(const std::string& url, Opening opening) {
+  const bool sqlite = url.starts_with(kSqlite);
+  const QUrl server(QString::fromStdString(url));
+  if (!sqlite && server.scheme() != "postgresql" && server.scheme() != "postgres")
+    return tl::unexpected(error(StoreTrouble::unreachable,
+                                "the database is named wrongly; expected sqlite:FILE or postgresql://..."));
+  std::unique_ptr<Connection> out(new Connection(sqlite ? Engine::sqlite : Engine::postgresql, new_name()));
+  QSqlDatabase& database = out->database_;
+  if (!database.isValid())
+    return tl::unexpected(error(StoreTrouble::unreachable, "the database driver is not installed"));
+  if (sqlite) {
+    const std::string path = url.substr(kSqlite.size());
+    if (auto wrong = prepare_file(path, opening)) return tl::unexpected(std::move(*wrong));
+    out->file_ = QString::fromStdString(path);
+    database.setDatabaseName(out->file_);
+    database.setConnectOptions(QStringLiteral("QSQLITE_BUSY_TIMEOUT=%1").arg(kBusyMs));
+  } else {
+    const auto options = server_options(server);
+    if (!options)
+      return tl::unexpected(error(StoreTrouble::unreachable, "the database's options are not known"));
+    database.setHostName(server.host());
+    database.setPort(server.port(5432));
+    database.setDatabaseName(server.path().mid(1));
+    database.setUserName(server.userName());
+    database.setPassword(server.password());
+    database.setConnectOptions(*options);
+  }
+  if (!database.open()) {
+    StoreError wrong = out->error_of(database.lastError());
+    wrong.trouble = StoreTrouble::unreachable;
+    return tl::unexpected(std::move(wrong));
+  }
+  return out;
+}
+
+Stored<void> Connection::make_durable() {
+  if (engine_ == Engine::sqlite) {
+    for (const char* pragma : {"PRAGMA trusted_schema = OFF", "PRAGMA foreign_keys = ON",
+                               "PRAGMA journal_mode = WAL", "PRAGMA synchronous = FULL"})
+      run(pragma);
+  } else {
+    run("SET synchronous_commit TO on");
+  }
+  if (auto wrong = take_error()) return tl::unexpected(std::move(*wrong));
+  return {};
+}
+
+void Connection::fail(StoreError wrong) {
+  if (!error_) error_ = std::move(wrong);
+}
+
+std::optional<StoreError> Connection::begin(Access access) {
+  error_.reset();
+  if (engine_ == Engine::sqlite) {
+    // A write transaction takes its lock at once: one begun by reading could not wait for another's.
+    run(access == Access::write ? "BEGIN IMMEDIATE" : "BEGIN");
+  } else {
+    run(access == Access::write ? "BEGIN" : "BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY");
+    // Counters take turns to write; the number is this lock's own.
+    if (access == Access::write) run("SELECT pg_advisory_xact_lock(19121)");
+  }
+  auto wrong = take_error();
+  if (wrong && engine_ == Engine::postgresql) QSqlQuery(database_).exec("ROLLBACK");
+  return wrong;
+}
+
+std::optional<StoreError> Connection::end() {
+  if (!error_) run("COMMIT");
+  if (!error_) return std::nullopt;
+  // A full disk may have rolled back already; then this says so and changes nothing.
+  QSqlQuery(database_).exec("ROLLBACK");
+  return take_error();
+}
+
+Rows Connection::rows_of(QSqlQuery& query) {
+  Rows rows;
+  const int columns = query.record().count();
+  while (query.next()) {
+    QVariantList row;
+    for (int i = 0; i < columns; ++i) row.push_back(query.isNull(i) ? QVariant() : query.value(i));
+    rows.push_back(std::move(row));
+  }
+  return rows;
+}
+
+Rows Connection::ask(const std::string& sql, const QVariantList& values) {
+  if (error_) return {};
+  auto found = prepared_.find(sql);
+  if (found == prepared_.end()) {
+    QSqlQuery query(database_);
+    query.setForwardOnly(true);
+    if (!query.prepare(QString::fromStdString(sql))) {
+      fail(error_of(query.lastError()));
+      return {};
+    }
+    found = prepared_.emplace(sql, std::move(query)).first;
+  }
+  QSqlQuery& query = found->second;
+  for (int i = 0; i < values.size(); ++i) query.bindValue(i, values[i]);
+  if (!query.exec()) fail(error_of(query.lastError()));
+  Rows rows = error_ ? Rows{} : rows_of(query);
+  if (query.lastError().isValid()) fail(error_of(query.lastError()));
+  query.finish();
+  return rows;
+}
+
+Rows Connection::run(const std::string& sql) {
+  if (error_) return {};
+  QSqlQuery query(database_);
+  query.setForwardOnly(true);
+  if (!query.exec(QString::fromStdString(sql))) {
+    fail(error_of(query.lastError()));
+    return {};
+  }
+  Rows rows = rows_of(query);
+  if (query.lastError().isValid()) fail(error_of(query.lastError()));
+  return rows;
+}
+
+QVariant Connection::value(const std::optional<std::string>& text) {
+  return text ? QVariant(QString::fromStdString(*text)) : QVariant(QMetaType::fromType<QString>());
+}
+
+// SQLite's result codes (sqlite.org/rescode.html) and PostgreSQL's SQLSTATE classes.
+StoreError Connection::error_of(const QSqlError& wrong) const {
+  const std::string said =
+      one_line(wrong.databaseText().isEmpty() ? wrong.driverText() : wrong.databaseText());
+  if (engine_ == Engine::sqlite) {
+    const std::string where = file_.toStdString();
+    switch (wrong.nativeErrorCode().toInt() & 0xff) {
+      case 5:
+      case 6:
+        return error(StoreTrouble::busy, where + " is in use by another program");
+      case 8:
+        return error(StoreTrouble::unreachable, where + " may not be written");
+      case 10:
+        return error(StoreTrouble::full, "the disk cannot be read or written, or is full: " + said);
+      case 11:
+        return error(StoreTrouble::damaged, where + " is damaged: " + said);
+      case 13:
+        return error(StoreTrouble::full, "the disk is full; this was not stored");
+      case 14:
+        return error(StoreTrouble::unreachable, where + " cannot be opened");
+      case 26:
+        return error(StoreTrouble::not_a_store, where + " is not a Brimline store");
+      default:
+        return error(StoreTrouble::refused, said);
+    }
+  }
+  const QString state = wrong.nativeErrorCode();
+  if (state == "53100") return error(StoreTrouble::full, "the server's disk is full; this was not stored");
+  if (state.startsWith("08") || state.startsWith("57") || state.isEmpty())
+    return error(StoreTrouble::unreachable, "the server cannot be reached: " + said);
+  if (state == "40001" || state == "40P01" || state == "55P03")
+    return error(StoreTrouble::busy, "another counter is writing: " + said);
+  if (state == "XX001" || state == "XX002")
+    return error(StoreTrouble::damaged, "the store is damaged: " + said);
+  return error(StoreTrouble::refused, said);
+}
+
+}  // namespace brimline

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "station/store/people.h"
+
+#include <nlohmann/json.hpp>
+
+#include "station/store/row.h"
+#include "station/visit_json.h"
+
+namespace brimline {
+
+namespace {
+
+std::string upsert(const std::string& table, const std::string& columns, size_t count,
+                   std::span<const Column> changed, Merge merge) {
+  std::string sql =
+      "INSERT INTO " + table + " (" + columns + ") VALUES (" + marks(count) + ") ON CONFLICT (id) DO ";
+  if (merge == Merge::leave) return sql + "NOTHING";
+  sql += "UPDATE SET ";
+  bool first = true;
+  for (const Column& column : changed) {
+    const std::string name = column_list({&column, 1});
+    if (std::string_view(column.name) == "id") continue;
+    if (!first) sql += ", ";
+    first = false;
+    sql += name + " = " +
+           (merge == Merge::fill ? "COALESCE(excluded." + name + ", " + table + "." + name + ")"
+                                 : "excluded." + name);
+  }
+  return sql;
+}
+
+StoreError damaged(const std::string& where, const std::vector<Fault>& faults) {
+  return {StoreTrouble::damaged, where + " cannot be read: " + faults.front().what};
+}
+
+}  // namespace
+
+void put_customer(Connection& connection, const Customer& customer, Merge merge) {
+  const auto columns = customer_columns();
+  connection.tell(upsert("customers", column_list(columns), columns.size(), columns, merge),
+                  to_row(customer_to_json(customer), columns));
+}
+
+void put_vessel(Connection& connection, const Vessel& vessel, const std::optional<std::string>& customer_id,
+                Merge merge) {
+  const auto columns = vessel_columns();
+  std::string sql =
+      upsert("vessels", column_list(columns) + ", customer_id", columns.size() + 1, columns, merge);
+  if (merge != Merge::leave) sql += ", customer_id = COALESCE(excluded.customer_id, vessels.customer_id)";
+  QVariantList row = to_row(vessel_to_json(vessel), columns);
+  row.push_back(Connection::value(customer_id));
+  connection.tell(sql, row);
+}
+
+Customer customer_of(Connection& connection, const QVariantList& row) {
+  auto customer = read_customer(from_row(row, customer_columns()).dump(), "store");
+  if (!customer) connection.fail(damaged("customer " + Connection::text(row[0]), customer.error()));
+  return customer.value_or(Customer{});
+}
+
+std::vector<Vessel> vessels_of_customer(Connection& connection, const std::string& customer_id) {
+  std::vector<Vessel> out;
+  for (const auto& row : connection.ask(
+           "SELECT " + column_list(vessel_columns()) + " FROM vessels WHERE customer_id = ? ORDER BY id",
+           {Connection::value(customer_id)})) {
+    auto vessel = read_vessel(from_row(row, vessel_columns()).dump(), "store");
+    if (vessel)
+      out.push_back(std::move(*vessel));
+    else
+      connection.fail(damaged("vessel " + Connection::text(row[0]), vessel.error()));
+  }
+  return out;
+}
+
+}  // namespace brimline

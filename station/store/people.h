@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Rows of customers and vessels; called inside a transaction.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "station/store/connection.h"
+#include "station/visit.h"
+
+namespace brimline {
+
+// What becomes of a row that is there already.
+enum class Merge {
+  replace,  // it is as told now, what is absent included
+  fill,     // what is told replaces, what is absent stays
+  leave     // it stays
+};
+
+void put_customer(Connection& connection, const Customer& customer, Merge merge);
+// No customer named: the row keeps the one it has.
+void put_vessel(Connection& connection, const Vessel& vessel, const std::optional<std::string>& customer_id,
+                Merge merge);
+
+// Values of a row of customer_columns(); a row that cannot be read fails the transaction.
+Customer customer_of(Connection& connection, const QVariantList& row);
+std::vector<Vessel> vessels_of_customer(Connection& connection, const std::string& customer_id);
+
+}  // namespace brimline

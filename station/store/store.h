@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The customers' records: visits, their readings and the plans as told, in SQLite or PostgreSQL.
+// Values go in and come out; what a function has returned for is on disk. Every change is whole or
+// not at all, and a full disk loses nothing that was there.
+//
+//   auto store = Store::open("sqlite:shop.db");
+//   store->begin_visit(visit);
+//   store->add_reading(visit.id, reading);     // before the screen says so
+//   store->tell_plan(visit.id, plan);          // before paper is touched
+//   store->finish(visit.id);
+#pragma once
+
+#include <cstdint>
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "station/store/connection.h"
+#include "station/store/schema.h"
+#include "station/store/store_error.h"
+#include "station/visit.h"
+
+namespace brimline {
+
+enum class Kept { kept, same, revised };
+
+class Store {
+ public:
+  // `url`: sqlite:FILE (made with its schema unless `existing`) or postgresql://USER@HOST:PORT/NAME.
+  // An older store is brought up to date, a newer one refused and left as it is.
+  static Stored<Store> open(const std::string& url, Opening opening = Opening::make);
+  static Stored<Store> open(const std::string& url, Opening opening, const std::vector<SchemaStep>& steps);
+  ~Store();
+  Store(Store&&) noexcept;
+  Store& operator=(Store&&) noexcept;
+
+  // A whole visit, finished. The same content again changes nothing; other content under the same id
+  // is a new revision, the earlier one going to the audit trail.
+  Stored<Kept> keep(const Visit& visit);
+  Stored<std::optional<Visit>> visit(const std::string& id);
+  Stored<std::vector<Visit>> visits_of_vessel(const std::string& vessel_id);  // oldest first
+  Stored<std::vector<std::string>> visit_ids();                               // all, oldest first
+  Stored<std::vector<Visit>> earlier_revisions(const std::string& id);        // audit trail, oldest first
+
+  // Bottles in progress: begun and not finished, oldest first.
+  Stored<std::vector<Visit>> open_bottles();
+  Stored<void> begin_visit(const Visit& visit);   // its id must be new
+  Stored<void> update_visit(const Visit& visit);  // circumstances of one in progress; readings and plan stay
+  Stored<void> add_reading(const std::string& visit_id, const Reading& reading);
+  Stored<void> tell_plan(const std::string& visit_id, const Plan& plan);
+  Stored<void> finish(const std::string& visit_id);
+
+  Stored<void> save_customer(const Customer& customer);
+  Stored<void> save_vessel(const Vessel& vessel, const std::string& customer_id);
+  Stored<std::optional<Customer>> customer(const std::string& id);
+  Stored<std::vector<Vessel>> vessels_of(const std::string& customer_id);
+
+  Stored<std::optional<std::string>> setting(const std::string& name);
+  Stored<void> set_setting(const std::string& name, const std::string& value);
+
+  // Rows of each table; what is wrong with the store, one line each, none where it is sound.
+  Stored<std::map<std::string, std::int64_t>> counts();
+  Stored<std::vector<std::string>> faults();
+
+  Connection& connection() { return *connection_; }
+
+ private:
+  explicit Store(std::unique_ptr<Connection> connection);
+  std::unique_ptr<Connection> connection_;
+};
+
+}  // namespace brimline
