@@ -24,7 +24,8 @@ Desk::Desk(Options options, Profile profile, BottleFile bottle)
       photometer_(profile_, std::move(bottle), options_.seed),
       line_(options_.link, profile_.serial, options_.speed),
       next_faults_(options_.next.begin(), options_.next.end()),
-      rounds_left_(options_.rounds) {}
+      rounds_left_(options_.rounds),
+      working_(options_.rounds > 0) {}
 
 Steady::duration Desk::scaled(double seconds) const {
   return std::chrono::duration_cast<Steady::duration>(
@@ -32,6 +33,8 @@ Steady::duration Desk::scaled(double seconds) const {
 }
 
 FaultKind Desk::next_fault() {
+  if (silent_) return FaultKind::silent;
+  if (!line_.has_listener()) return FaultKind::lost;
   if (next_faults_.empty()) return photometer_.chance_fault(options_.rates);
   const FaultKind fault = next_faults_.front();
   next_faults_.pop_front();
@@ -43,6 +46,7 @@ void Desk::start_round(Steady::time_point now) {
   const auto rows = photometer_.methods(without);
   for (const AnalyteId& id : without) std::cerr << "the profile has no method for " << id << "\n";
   const bool at_work = !to_measure_.empty();
+  working_ = true;
   to_measure_.insert(to_measure_.end(), rows.begin(), rows.end());
   if (!at_work) next_reading_ = now + scaled(options_.pause_s);
 }
@@ -104,12 +108,17 @@ void Desk::turn(Steady::time_point now) {
   if (asked_ > 0 || heard_.size() > 256) heard_.clear();
   turn_readings(now);
   turn_idle(now);
-  const bool done = options_.once && to_measure_.empty() && rounds_left_ == 0 && !replug_at_;
-  if (!done || !line_.is_idle())
-    end_at_.reset();
-  else if (!end_at_)
+  turn_end(now);
+}
+
+void Desk::turn_end(Steady::time_point now) {
+  const bool at_work = !to_measure_.empty() || rounds_left_ > 0 || replug_at_ || !line_.is_idle();
+  if (working_ && !at_work) {
+    working_ = false;
     end_at_ = now + kLinger;
-  over_ = over_ || (end_at_ && now >= *end_at_);
+    say("done");
+  }
+  over_ = over_ || (options_.once && !working_ && now >= end_at_);
 }
 
 std::chrono::nanoseconds Desk::until_due(Steady::time_point now) const {

@@ -29,6 +29,7 @@ class Desk {
   void turn_plug(Steady::time_point now);
   void turn_idle(Steady::time_point now);
   void turn_readings(Steady::time_point now);
+  void turn_end(Steady::time_point now);
   void unplug(Steady::time_point back_at);
   FaultKind next_fault();
   Steady::duration scaled(double seconds) const;
@@ -40,12 +41,14 @@ class Desk {
   std::deque<const MethodRow*> to_measure_;
   std::deque<FaultKind> next_faults_;
   int rounds_left_ = 0;
+  bool working_ = false;  // readings are still to come
   bool silent_ = false;
   bool over_ = false;
   int asked_ = 0;      // requests not yet answered, of an instrument that is asked
   std::string heard_;  // of a request, so far
   Steady::time_point next_reading_{}, next_idle_{};
-  std::optional<Steady::time_point> replug_at_, end_at_;
+  std::optional<Steady::time_point> replug_at_;
+  Steady::time_point end_at_{};  // with --once, after the last reading
 };
 
 }  // namespace brimline::demo

@@ -83,13 +83,14 @@ std::string PtyLine::turn(Steady::time_point now) {
     next_due_ += byte_time_;
     ++due;
   }
-  if (due > 0) {
-    // A full buffer loses bytes as a receiver that does not keep up does.
-    if (has_listener()) [[maybe_unused]]
-      const auto written = ::write(master_, waiting_.data(), due);
-    waiting_.erase(0, due);
-  }
+  if (due > 0) waiting_.erase(0, has_listener() ? write(due) : due);
   return has_listener() ? receive() : std::string();
+}
+
+// A reader that does not keep up holds the line up, as hardware handshake would.
+size_t PtyLine::write(size_t count) {
+  const auto written = ::write(master_, waiting_.data(), count);
+  return written > 0 ? static_cast<size_t>(written) : 0;
 }
 
 std::string PtyLine::receive() {

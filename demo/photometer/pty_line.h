@@ -36,6 +36,7 @@ class PtyLine {
 
  private:
   std::string receive();
+  size_t write(size_t count);
   std::string link_;
   std::chrono::nanoseconds byte_time_;
   int master_ = -1;
