@@ -6,6 +6,7 @@
 #include <QElapsedTimer>
 #include <QProcess>
 #include <QTemporaryDir>
+#include <QTimer>
 
 #include <functional>
 
@@ -25,9 +26,11 @@ inline QCoreApplication& application() {
 inline bool wait_until(const std::function<bool()>& is_so) {
   QElapsedTimer timer;
   timer.start();
+  QTimer tick;  // so that waiting for events ends
+  tick.start(10);
   while (!is_so()) {
     if (timer.elapsed() > 60000) return false;
-    QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents | QEventLoop::AllEvents, 20);
+    QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
   }
   return true;
 }
