@@ -4,19 +4,23 @@
 namespace brimline::batch {
 
 // One declaration and one row a command; the function stands in NAME_command.cpp.
+int dose_command(const Arguments& arguments);
 int export_command(const Arguments& arguments);
 int keep_command(const Arguments& arguments);
 int listen_command(const Arguments& arguments);
 int profiles_command(const Arguments& arguments);
 int verify_command(const Arguments& arguments);
+int water_command(const Arguments& arguments);
 
 std::span<const Command> commands() {
   static const std::vector<Command> rows = {
+      {"dose", "[--in F] [--out F] [--threads N]", dose_command},
       {"export", "--database URL [--out F]", export_command},
       {"keep", "--database URL", keep_command},
       {"listen", "--port PATH --profile NAME|FILE [--record F] [--for SECONDS]", listen_command},
       {"profiles", "[--check FILE]", profiles_command},
       {"verify", "--database URL", verify_command},
+      {"water", "[--in F] [--out F] [--threads N] [--columns a,b,c]", water_command},
   };
   return rows;
 }
