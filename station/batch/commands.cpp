@@ -4,6 +4,8 @@
 namespace brimline::batch {
 
 // One declaration and one row a command; the function stands in NAME_command.cpp.
+int check_command(const Arguments& arguments);
+int compare_command(const Arguments& arguments);
 int dose_command(const Arguments& arguments);
 int export_command(const Arguments& arguments);
 int keep_command(const Arguments& arguments);
@@ -14,6 +16,8 @@ int water_command(const Arguments& arguments);
 
 std::span<const Command> commands() {
   static const std::vector<Command> rows = {
+      {"check", "VISIT [--earlier VISIT]...", check_command},
+      {"compare", "EARLIER LATER ...", compare_command},
       {"dose", "[--in F] [--out F] [--threads N]", dose_command},
       {"export", "--database URL [--out F]", export_command},
       {"keep", "--database URL", keep_command},

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "station/compare/compare.h"
+
+#include <cmath>
+
+#include "analysis/panel/analyte.h"
+#include "station/compare/expectation.h"
+
+namespace brimline {
+
+namespace {
+
+constexpr double kSure = 1.96;
+
+// People feed chlorine and bromine all week without telling: there more and less mean just that.
+bool fed_daily(std::string_view analyte) {
+  return analyte == "free_chlorine" || analyte == "total_chlorine" || analyte == "total_bromine";
+}
+
+ChangeVerdict judge(const Pair& pair, double volume_sd) {
+  if (pair.amount_missing && !fed_daily(pair.analyte)) return ChangeVerdict::not_told;
+  const double z = pair.distance(volume_sd);
+  if (std::abs(z) <= kSure) return ChangeVerdict::as_expected;
+  const bool told = pair.told_any || pair.drained > 0 || fed_daily(pair.analyte);
+  if (!told) return ChangeVerdict::not_told;
+  return z > 0 ? ChangeVerdict::more : ChangeVerdict::less;
+}
+
+const char* sentence(ChangeVerdict verdict, bool told) {
+  switch (verdict) {
+    case ChangeVerdict::more:
+      return phrase("compare", "%1 went from %2 to %3; about %4 was expected. That is more than expected.");
+    case ChangeVerdict::less:
+      return phrase("compare", "%1 went from %2 to %3; about %4 was expected. That is less than expected.");
+    case ChangeVerdict::not_told:
+      return phrase("compare", "%1 went from %2 to %3, and what was told does not say why.");
+    case ChangeVerdict::as_expected:
+      break;
+  }
+  return told ? phrase("compare", "%1 went from %2 to %3, as the doses told lead to expect (%4).")
+              : phrase("compare", "%1 went from %2 to %3: no change beyond error.");
+}
+
+std::string shown(const Words& words, const AnalyteKind& kind, double value) {
+  const std::string number = words.number(value, kind.decimals);
+  return kind.unit.empty() ? number : number + " " + kind.unit;
+}
+
+Change change_of(const Pair& pair, double volume_sd, const Words& words) {
+  Change change;
+  change.analyte = pair.analyte;
+  change.earlier = pair.before.value;
+  change.later = pair.now.value;
+  change.expected = std::max(0.0, pair.expected());
+  change.expected_sd = pair.expected_sd(volume_sd);
+  change.verdict = judge(pair, volume_sd);
+  if (const AnalyteKind* kind = find_analyte(pair.analyte))
+    change.text = words.say("compare", sentence(change.verdict, pair.told_any),
+                            {kind->name, shown(words, *kind, change.earlier),
+                             shown(words, *kind, change.later), shown(words, *kind, change.expected)});
+  return change;
+}
+
+}  // namespace
+
+std::string_view name_of(ChangeVerdict verdict) {
+  switch (verdict) {
+    case ChangeVerdict::more:
+      return "more";
+    case ChangeVerdict::less:
+      return "less";
+    case ChangeVerdict::not_told:
+      return "not_told";
+    case ChangeVerdict::as_expected:
+      break;
+  }
+  return "as_expected";
+}
+
+const Change* Comparison::find(std::string_view analyte) const {
+  for (const Change& change : changes)
+    if (change.analyte == analyte) return &change;
+  return nullptr;
+}
+
+Comparison compare(std::span<const Visit> visits, const Words& words) {
+  Comparison out;
+  if (visits.size() < 2) return out;
+  const Visit& later = visits.back();
+  const std::vector<Pair> pairs = pairs_of(visits);
+  for (const Pair& pair : pairs)
+    out.changes.push_back(change_of(pair, relative_volume_sd(later.vessel), words));
+  out.water_replaced = replaced_water(pairs, later.vessel);
+  out.volume = found_volume(pairs, later.vessel, out.water_replaced);
+  out.explanations = explain(pairs, out, later, words);
+  return out;
+}
+
+}  // namespace brimline

@@ -1,0 +1,201 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What may lie behind the changes: a table of rules over which readings moved and which stayed.
+#include <cmath>
+
+#include "station/compare/expectation.h"
+
+namespace brimline {
+
+namespace {
+
+enum class Move { not_read, down, stayed, up };
+
+struct Facts {
+  std::span<const Pair> pairs;
+  const Comparison& comparison;
+  const Visit& later;
+
+  const Change* change(std::string_view analyte) const { return comparison.find(analyte); }
+  // Against the expectation, at 1.96 sd.
+  Move move(std::string_view analyte) const {
+    const Change* c = change(analyte);
+    if (!c) return Move::not_read;
+    const double z = c->expected_sd > 0 ? (c->later - c->expected) / c->expected_sd : 0;
+    return z > 1.96 ? Move::up : z < -1.96 ? Move::down : Move::stayed;
+  }
+  bool not_moved(std::string_view analyte) const {
+    return move(analyte) == Move::stayed || move(analyte) == Move::not_read;
+  }
+  bool told(std::string_view analyte) const {
+    for (const Pair& pair : pairs)
+      if (pair.analyte == analyte) return pair.told_any;
+    return false;
+  }
+  bool chlorine() const { return later.vessel.sanitizer && is_chlorine(*later.vessel.sanitizer); }
+  bool replaced() const { return comparison.water_replaced.has_value(); }
+};
+
+struct Rule {
+  const char* id;
+  bool (*holds)(const Facts&);
+  const char* text;
+};
+
+bool told_dose(const Facts& f) {
+  for (const Pair& pair : f.pairs)
+    if (pair.told_any && !pair.amount_missing && f.move(pair.analyte) == Move::stayed &&
+        std::abs(pair.told) > 1.96 * std::hypot(pair.before.sd, pair.now.sd))
+      return true;
+  return false;
+}
+
+// A told dose that did not show: now stands nearer to where it was than to what the dose should have made.
+bool dose_not_seen(const Facts& f) {
+  for (const Pair& pair : f.pairs) {
+    const double z = f.change(pair.analyte) ? pair.now.value - pair.expected() : 0;
+    if (pair.told_any && !pair.amount_missing && f.move(pair.analyte) != Move::stayed && z * pair.told < 0)
+      return true;
+  }
+  return false;
+}
+
+bool dose_beyond(const Facts& f) {
+  for (const Pair& pair : f.pairs)
+    if (pair.told_any && !pair.amount_missing && f.move(pair.analyte) != Move::stayed &&
+        (pair.now.value - pair.expected()) * pair.told > 0)
+      return true;
+  return false;
+}
+
+bool evaporation(const Facts& f) {
+  const bool calcium = f.move("calcium_hardness") == Move::up && !f.told("calcium_hardness");
+  const bool salt = f.move("salt") == Move::up && !f.told("salt");
+  return (calcium || salt) && f.move("cyanuric_acid") != Move::down &&
+         f.move("total_alkalinity") != Move::down && !f.replaced();
+}
+
+bool calcium_hypochlorite(const Facts& f) {
+  return f.chlorine() && f.move("calcium_hardness") == Move::up && !f.told("calcium_hardness") &&
+         f.not_moved("total_alkalinity") && f.not_moved("salt");
+}
+
+bool acid_or_tablets(const Facts& f) {
+  return f.move("total_alkalinity") == Move::down && f.move("calcium_hardness") != Move::down &&
+         !f.replaced();
+}
+
+bool tablets(const Facts& f) {
+  return f.chlorine() && f.move("cyanuric_acid") == Move::up && !f.told("cyanuric_acid");
+}
+
+bool chlorine_demand(const Facts& f) {
+  const Change* free = f.change("free_chlorine");
+  const bool lost = free && f.move("free_chlorine") == Move::down;
+  const bool eaten =
+      f.move("cyanuric_acid") == Move::down && !f.replaced() && f.not_moved("calcium_hardness");
+  return f.chlorine() && (lost || eaten);
+}
+
+bool stabilizer_lost(const Facts& f) {
+  return f.move("cyanuric_acid") == Move::down && !f.replaced() &&
+         (f.move("calcium_hardness") == Move::stayed || f.move("salt") == Move::stayed);
+}
+
+bool outgassing(const Facts& f) {
+  return f.move("ph") == Move::up && f.move("total_alkalinity") != Move::up;
+}
+
+bool alkali_added(const Facts& f) {
+  return f.move("total_alkalinity") == Move::up && !f.told("total_alkalinity");
+}
+
+bool metal_source(const Facts& f) {
+  return (f.move("iron") == Move::up || f.move("copper") == Move::up) && !f.told("copper");
+}
+
+bool salt_added(const Facts& f) {
+  return f.move("salt") == Move::up && !f.told("salt") && f.not_moved("calcium_hardness");
+}
+
+bool volume_differs(const Facts& f) {
+  return f.comparison.volume && !f.comparison.volume->agrees;
+}
+
+bool water_replaced(const Facts& f) {
+  return f.replaced();
+}
+
+constexpr Rule kRules[] = {
+    {"told_dose", told_dose, phrase("compare", "The doses told explain what they should: they worked.")},
+    {"water_replaced", water_replaced,
+     phrase("compare",
+            "Salt, calcium and stabilizer fell together: about %1 % of the water was replaced (backwash, "
+            "splash, a leak, rain or a drain).")},
+    {"dose_not_seen", dose_not_seen,
+     phrase("compare",
+            "A dose that was told moved the water less than it should: perhaps part of it was not put in, or "
+            "the volume on file is too small.")},
+    {"dose_beyond", dose_beyond,
+     phrase(
+         "compare",
+         "A dose that was told moved the water more than it should: perhaps more was put in, or the volume "
+         "on file is too large.")},
+    {"volume_differs", volume_differs,
+     phrase("compare",
+            "The water answers the doses like %1 m3, which the volume on file does not fit: measure the "
+            "vessel.")},
+    {"acid_or_tablets", acid_or_tablets,
+     phrase("compare", "Alkalinity fell and calcium did not: acid, dry acid or trichlor tablets do that.")},
+    {"tablets", tablets,
+     phrase("compare", "Stabilizer rose: trichlor tablets or dichlor bring it with every dose.")},
+    {"calcium_hypochlorite", calcium_hypochlorite,
+     phrase(
+         "compare",
+         "Calcium rose and alkalinity did not: calcium hypochlorite brings 7 mg/L of calcium hardness with "
+         "every 10 mg/L of chlorine.")},
+    {"evaporation", evaporation,
+     phrase("compare",
+            "Salts rose with nothing told: water evaporates and its salts stay, and the fill brings more.")},
+    {"chlorine_demand", chlorine_demand,
+     phrase("compare",
+            "Chlorine did not hold: sun, bathers, too little stabilizer, or a demand in the water. A "
+            "chlorine-demand test tells.")},
+    {"stabilizer_lost", stabilizer_lost,
+     phrase(
+         "compare",
+         "Stabilizer fell alone. Water was not replaced; bacteria can turn stabilizer to ammonia. Meet the "
+         "chlorine demand before stabilizer is added again.")},
+    {"outgassing", outgassing,
+     phrase("compare",
+            "pH rose without alkalinity: carbon dioxide leaves the water, faster with jets, a salt cell or a "
+            "waterfall.")},
+    {"alkali_added", alkali_added,
+     phrase("compare",
+            "Alkalinity rose with nothing told: bicarbonate, soda ash, fill water or dissolving plaster.")},
+    {"salt_added", salt_added, phrase("compare", "Salt rose with nothing told: ask whether salt was added.")},
+    {"metal_source", metal_source,
+     phrase("compare", "A metal rose: fill water, a corroding heater at low pH, or a copper product.")}};
+
+std::vector<std::string> values_for(const Rule& rule, const Comparison& comparison, const Words& words) {
+  const std::string_view id = rule.id;
+  if (id == "water_replaced") return {words.number(100 * comparison.water_replaced->fraction, 0)};
+  if (id == "volume_differs") return {words.number(comparison.volume->m3, 1)};
+  return {};
+}
+
+}  // namespace
+
+std::vector<Explanation> explain(std::span<const Pair> pairs, const Comparison& comparison,
+                                 const Visit& later, const Words& words) {
+  const Facts facts{pairs, comparison, later};
+  std::vector<Explanation> out;
+  for (const Rule& rule : kRules) {
+    if (!rule.holds(facts)) continue;
+    const std::vector<std::string> values = values_for(rule, comparison, words);
+    out.push_back({rule.id, values.empty() ? words.say("compare", rule.text)
+                                           : words.say("compare", rule.text, {values.front()})});
+  }
+  return out;
+}
+
+}  // namespace brimline
