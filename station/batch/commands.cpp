@@ -10,6 +10,7 @@ int dose_command(const Arguments& arguments);
 int export_command(const Arguments& arguments);
 int keep_command(const Arguments& arguments);
 int listen_command(const Arguments& arguments);
+int plan_command(const Arguments& arguments);
 int profiles_command(const Arguments& arguments);
 int verify_command(const Arguments& arguments);
 int water_command(const Arguments& arguments);
@@ -22,6 +23,7 @@ std::span<const Command> commands() {
       {"export", "--database URL [--out F]", export_command},
       {"keep", "--database URL", keep_command},
       {"listen", "--port PATH --profile NAME|FILE [--record F] [--for SECONDS]", listen_command},
+      {"plan", "VISIT [--earlier VISIT]... [--shelf DIR] [--targets NAME]", plan_command},
       {"profiles", "[--check FILE]", profiles_command},
       {"verify", "--database URL", verify_command},
       {"water", "[--in F] [--out F] [--threads N] [--columns a,b,c]", water_command},

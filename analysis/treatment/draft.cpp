@@ -1,0 +1,285 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "analysis/treatment/draft.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "analysis/water/doses.h"
+
+namespace brimline {
+
+namespace {
+
+// One domestic turnover, 6-8 h (Australian government Fact Sheet 605, 2013); a spa's half hour after
+// a US state chemistry sheet.
+constexpr double kPoolTurnover = 8, kSpaTurnover = 0.5;
+
+// Largest x in [0, most] for which `fits`, where `fits` holds up to some x only.
+template <class Fits>
+double largest(double most, Fits fits) {
+  if (fits(most)) return most;
+  double low = 0, high = most;
+  for (int i = 0; i < 50; ++i) {
+    const double middle = (low + high) / 2;
+    (fits(middle) ? low : high) = middle;
+  }
+  return low;
+}
+
+Totals linear_totals(const Situation& s) {
+  const auto value = [&](const char* analyte) {
+    const Known* k = s.usable(analyte);
+    return k ? k->value * 1e-3 : 0.0;
+  };
+  Totals t;
+  t.alkalinity = value("total_alkalinity") / weight::kAlkalinity;
+  t.calcium = value("calcium_hardness") / weight::kCaCO3;
+  t.cyanurate = value("cyanuric_acid") / weight::kCyanuricAcid;
+  t.chlorine = value("free_chlorine") / weight::kChlorine;
+  t.bromine = value("total_bromine") / weight::kBromine;
+  t.borate = value("borate") / weight::kBoron;
+  return t;
+}
+
+std::vector<Product> products_at_home(const Situation& s, std::span<const Product> shelf) {
+  std::vector<Product> out;
+  for (const AtHome& have : s.bottle.at_home) {
+    const auto like = std::find_if(shelf.begin(), shelf.end(),
+                                   [&](const Product& p) { return p.substance == have.chemical; });
+    if (like == shelf.end()) continue;
+    Product p = *like;
+    if (have.assay) {
+      const auto assay = parse_assay(*have.assay);
+      if (!assay) continue;  // a label that cannot be read is not dosed from
+      p.assay = *assay;
+      p.density.reset();
+    }
+    if (have.unit) p.liquid = *have.unit == "L" || *have.unit == "mL";
+    if (moles_per_unit(p) || p.label_dose) out.push_back(std::move(p));
+  }
+  return out;
+}
+
+}  // namespace
+
+Totals changed(const Totals& before, const Change& c, double kilograms, const Totals* fill) {
+  Totals t = before;
+  if (c.drained > 0 && fill) t = mix(t, *fill, 1 - c.drained);
+  if (!c.chemical.empty() && c.mol > 0)
+    if (const auto dosed = brimline::add(t, c.chemical, c.mol / kilograms)) t = *dosed;
+  t.carbon = std::max(0.0, t.carbon - c.carbon_lost);
+  return t;
+}
+
+Draft::Draft(const Situation& situation, const TargetSet& set, std::span<const Product> shelf)
+    : s(situation), targets(set), modelled(situation.water.has_value()) {
+  totals = s.water ? s.water->totals : linear_totals(s);
+  for (const auto& [analyte, k] : s.known)
+    if (k.usable) others.emplace(analyte, k.value);
+  supplies_ = products_at_home(s, shelf);
+  at_home_ = supplies_.size();
+  supplies_.insert(supplies_.end(), shelf.begin(), shelf.end());
+}
+
+double Draft::kilograms() const {
+  return s.vessel.volume ? s.vessel.volume->cubic_metres() * 1000 : 0;
+}
+
+bool Draft::may_dose() const {
+  return s.vessel.volume && !ends;
+}
+
+std::optional<Aim> Draft::aim(std::string_view analyte) const {
+  TargetCase now = s.where;
+  if (others.contains("cyanuric_acid")) now.cyanuric_acid = amount("cyanuric_acid");
+  return targets.find(analyte, now);
+}
+
+std::optional<Water> Draft::water() const {
+  if (!modelled) return std::nullopt;
+  const auto w = solve(totals, s.bottle_temperature);
+  return w ? std::optional(*w) : std::nullopt;
+}
+
+std::optional<double> Draft::ph_with(const Totals& t) const {
+  if (!modelled) return std::nullopt;
+  const auto w = solve(t, s.bottle_temperature);
+  return w ? std::optional(w->ph) : std::nullopt;
+}
+
+double Draft::amount(std::string_view analyte) const {
+  const Totals& t = totals;
+  if (analyte == "total_alkalinity") return t.alkalinity * 1e3 * weight::kAlkalinity;
+  if (analyte == "calcium_hardness") return t.calcium * 1e3 * weight::kCaCO3;
+  if (analyte == "cyanuric_acid") return t.cyanurate * 1e3 * weight::kCyanuricAcid;
+  if (analyte == "free_chlorine") return t.chlorine * 1e3 * weight::kChlorine;
+  if (analyte == "total_bromine") return t.bromine * 1e3 * weight::kBromine;
+  if (analyte == "borate") return t.borate * 1e3 * weight::kBoron;
+  if (analyte == "ph") return ph_with(totals).value_or(0);
+  const auto found = others.find(analyte);
+  return found == others.end() ? 0 : found->second;
+}
+
+double Draft::turnover_h() const {
+  return s.vessel.turnover_h.value_or(s.is_spa() ? kSpaTurnover : kPoolTurnover);
+}
+
+double Draft::wait_of(const Substance& sub) const {
+  const double wait = s.is_spa() ? sub.wait_spa_h : sub.wait_h;
+  return sub.waits_turnover ? std::max(wait, turnover_h()) : wait;
+}
+
+std::optional<Product> Draft::choose(std::initializer_list<const char*> ids) const {
+  const auto fits = [&](const Product& p) {
+    const Substance* sub = find_substance(p.substance);
+    if (!sub || sub->barred_in(s.vessel)) return false;
+    if (std::none_of(ids.begin(), ids.end(), [&](const char* id) { return sub->id == id; })) return false;
+    const Substance* tablets = find_substance("trichlor");
+    const Conflict* old =
+        s.has(Sign::tablets_in_use) && s.chlorine() ? conflict_between(*sub, *tablets) : nullptr;
+    if (old && !old->gap_h && sub->id != "sodium_hypochlorite") return false;
+    return std::all_of(steps.begin(), steps.end(), [&](const DraftStep& d) {
+      const Substance* other = d.step.chemical ? find_substance(*d.step.chemical) : nullptr;
+      const Conflict* c = other ? conflict_between(*sub, *other) : nullptr;
+      return !c || c->gap_h;
+    });
+  };
+  const auto cost = [&](const Product& p) {
+    const auto per_unit = moles_per_unit(p);
+    return per_unit ? p.price / *per_unit : p.price;
+  };
+  for (size_t i = 0; i < at_home_; ++i)
+    if (fits(supplies_[i])) return supplies_[i];
+  const Product* best = nullptr;
+  for (size_t i = at_home_; i < supplies_.size(); ++i)
+    if (fits(supplies_[i]) && (!best || cost(supplies_[i]) < cost(*best))) best = &supplies_[i];
+  return best ? std::optional(*best) : std::nullopt;
+}
+
+double Draft::capped(const Substance& sub, double wanted) const {
+  const auto row = dose_vector(sub.id);
+  if (!row || wanted <= 0) return 0;
+  const StepCap& cap = sub.cap;
+  double most = wanted;
+  const auto limit = [&](const std::optional<double>& reading, double grams, double per_mole) {
+    if (reading && per_mole > 0) most = std::min(most, *reading * 1e-3 / grams / per_mole);
+  };
+  if (cap.mmol_per_litre) most = std::min(most, *cap.mmol_per_litre * 1e-3);
+  limit(cap.total_alkalinity, weight::kAlkalinity, row->alkalinity);
+  limit(cap.calcium_hardness, weight::kCaCO3, row->calcium);
+  limit(cap.free_chlorine, weight::kChlorine, row->chlorine);
+  if (cap.share) most = std::min(most, *cap.share * wanted);
+  const auto ph = ph_with(totals);
+  if (!ph) return cap.ph_min || cap.ph_max ? 0 : most;
+  const auto within = [&](double x) {
+    const auto t = brimline::add(totals, sub.id, x);
+    const auto p = t ? ph_with(*t) : std::nullopt;
+    return p && (!cap.ph_min || *p >= *cap.ph_min) && (!cap.ph_max || *p <= *cap.ph_max);
+  };
+  return cap.ph_min || cap.ph_max ? largest(most, within) : most;
+}
+
+double Draft::earliest(const Substance& sub) const {
+  double at = clock_h;
+  for (const DraftStep& d : steps) {
+    const Substance* other = d.step.chemical ? find_substance(*d.step.chemical) : nullptr;
+    const Conflict* c = other ? conflict_between(sub, *other) : nullptr;
+    if (!c || !c->gap_h) continue;
+    const double gap =
+        std::max(s.is_spa() ? *c->gap_spa_h : *c->gap_h, std::max(turnover_h(), s.is_spa() ? 1.0 : 4.0));
+    at = std::max(at, d.step.start_h + (d.step.portions - 1) * d.step.portion_gap_h + gap);
+  }
+  return at;
+}
+
+double Draft::add(const Product& product, double mol_per_kgw, const AddOptions& o) {
+  const Substance* sub = find_substance(product.substance);
+  if (!sub || !may_dose() || mol_per_kgw <= 0) return 0;
+  double dose = o.whole ? mol_per_kgw : capped(*sub, mol_per_kgw);
+  if (const auto scale = scales.find(o.note); scale != scales.end()) dose *= scale->second;
+  const double mol = dose * kilograms();
+  const auto amount = amount_of(product, mol);
+  if (!amount || mol <= 0) return 0;
+  Step step;
+  step.active_mol = mol;
+  step.amount = amount;
+  finish_dose(product, *sub, std::move(step), Change{sub->id, mol, 0, 0}, o);
+  return dose;
+}
+
+bool Draft::add_by_label(const Product& product, const AddOptions& o) {
+  const Substance* sub = find_substance(product.substance);
+  if (!sub || !may_dose()) return false;
+  Step step;
+  step.amount = label_amount(product, *s.vessel.volume);
+  if (!step.amount) return false;
+  finish_dose(product, *sub, std::move(step), {}, o);
+  return true;
+}
+
+void Draft::finish_dose(const Product& product, const Substance& sub, Step step, Change change,
+                        const AddOptions& o) {
+  step.action = Action::add;
+  step.chemical = sub.id;
+  step.product = product.id;
+  step.portions = o.whole ? 1 : sub.portions;
+  step.portion_gap_h = step.portions > 1 ? (s.is_spa() ? 1 : sub.portion_gap_h) : 0;
+  const Timetable table(s.home_at);
+  const double at = earliest(sub);
+  step.start_h = o.dusk && s.vessel.place != Place::indoor
+                     ? table.dusk(at)
+                     : table.start(at, step.portions, step.portion_gap_h);
+  step.wait_h = wait_of(sub);
+  step.for_findings = o.for_findings;
+  step.cautions = sub.cautions;
+  totals = changed(totals, change, kilograms(), nullptr);
+  step.order = static_cast<int>(steps.size()) + 1;
+  step.after = after();
+  clock_h = step.start_h + (step.portions - 1) * step.portion_gap_h + step.wait_h;
+  steps.push_back({std::move(step), std::move(change), o.note, sub.swim_wait_h});
+}
+
+DraftStep& Draft::act(Action action, std::string note, std::vector<std::string> for_findings, double hours,
+                      Change change) {
+  Step step;
+  step.action = action;
+  step.order = static_cast<int>(steps.size()) + 1;
+  step.start_h = Timetable(s.home_at).start(clock_h, 1, 0);
+  step.wait_h = hours;
+  step.for_findings = std::move(for_findings);
+  if (change.drained > 0) {
+    step.fraction = change.drained;
+    if (s.fill) {
+      for (auto& [analyte, value] : others)
+        if (const auto f = s.fill_known.find(analyte); f != s.fill_known.end())
+          value += (f->second.value - value) * change.drained;
+      totals = changed(totals, change, kilograms(), &s.fill->totals);
+    }
+  } else {
+    totals = changed(totals, change, kilograms(), nullptr);
+  }
+  if ((change.drained > 0 && s.fill) || change.carbon_lost > 0) step.after = after();
+  clock_h = step.start_h + hours;
+  steps.push_back({std::move(step), std::move(change), std::move(note), 0});
+  return steps.back();
+}
+
+After Draft::after() const {
+  After out;
+  static constexpr std::string_view linear[] = {"total_alkalinity", "calcium_hardness", "cyanuric_acid",
+                                                "free_chlorine",    "total_bromine",    "borate"};
+  for (const std::string_view analyte : linear)
+    if (others.contains(analyte)) out.readings.emplace(analyte, amount(analyte));
+  const auto w = water();
+  if (!w) return out;
+  out.readings.emplace("ph", w->ph);
+  const auto warm = at_temperature(*w, s.vessel_temperature);
+  if (!warm) return out;
+  out.vessel.emplace("ph", warm->ph);
+  if (others.contains("calcium_hardness"))
+    if (const auto si = warm->si_calcite()) out.vessel.emplace("si_calcite", *si);
+  if (others.contains("free_chlorine")) out.vessel.emplace("hocl", warm->hocl());
+  return out;
+}
+
+}  // namespace brimline

@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A plan in the making: the water as it will be after the steps so far, the clock, and the one way
+// to put down a step. Every dose goes through `add`, which keeps the caps, the gaps and the quiet
+// of the night; sentences are added later by the station.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "analysis/findings/targets.h"
+#include "analysis/treatment/plan.h"
+#include "analysis/treatment/product.h"
+#include "analysis/treatment/situation.h"
+
+namespace brimline {
+
+// What a step does to the water; replayed over the draws of the proof.
+struct Change {
+  std::string chemical;    // empty: no dose
+  double mol = 0;          // of it, into the whole vessel
+  double drained = 0;      // share of the volume replaced by fill water
+  double carbon_lost = 0;  // mol/kgw of CO2 driven out
+};
+// `kilograms`: of water in the vessel. Nothing is changed by a chemical dosed by label only.
+Totals changed(const Totals& before, const Change& change, double kilograms, const Totals* fill);
+
+struct DraftStep {
+  Step step;
+  Change change;
+  std::string note;        // which sentence it gets: "lower_ph"
+  double swim_wait_h = 0;  // after its end
+};
+
+// How a dose is put down.
+struct AddOptions {
+  std::vector<std::string> for_findings;
+  std::string note;
+  bool whole = false;  // all or nothing: no step cap, one evening
+  bool dusk = false;   // outdoors not before dusk, and stands overnight
+  double scale = 1;    // cut by the proof
+};
+
+class Draft {
+ public:
+  Draft(const Situation& s, const TargetSet& targets, std::span<const Product> shelf);
+
+  const Situation& s;
+  const TargetSet& targets;
+  Totals totals;          // once all steps so far have mixed
+  bool modelled = false;  // pH can be computed
+  bool ends = false;      // a retest must come before anything more
+  bool cut = false;       // the proof has shortened a dose
+  double clock_h = 0;     // when the next step may start
+  std::vector<DraftStep> steps;
+  std::map<AnalyteId, double, std::less<>> others;  // readings no total stands for
+  std::map<std::string, double> scales;             // cuts by the proof, by note
+
+  double kilograms() const;                                // of water; only where the volume is known
+  bool may_dose() const;                                   // volume known and no retest in the way
+  std::optional<Aim> aim(std::string_view analyte) const;  // with the stabilizer as it is by now
+  std::optional<Water> water() const;                      // at the bottle's temperature
+  std::optional<double> ph_with(const Totals& t) const;
+  double amount(std::string_view analyte) const;  // by now, in the analyte's unit
+
+  // The first of `ids` this vessel may have, that meets no chemical of the plan it must never meet and that
+  // the customer has or the shelf sells; nothing if none.
+  std::optional<Product> choose(std::initializer_list<const char*> ids) const;
+  // Largest dose of at most `wanted` mol/kgw within the step caps.
+  double capped(const Substance& substance, double wanted) const;
+  // Puts down a dose; the mol/kgw it holds, 0 where it may not be.
+  double add(const Product& product, double mol_per_kgw, const AddOptions& options);
+  // Puts down a product dosed by its label.
+  bool add_by_label(const Product& product, const AddOptions& options);
+  // Puts down anything that is not a dose; `hours` until the next step may start.
+  DraftStep& act(Action action, std::string note, std::vector<std::string> for_findings, double hours,
+                 Change change = {});
+
+  double turnover_h() const;
+  double wait_of(const Substance& substance) const;
+
+ private:
+  double earliest(const Substance& substance) const;
+  After after() const;
+  void finish_dose(const Product& product, const Substance& substance, Step step, Change change,
+                   const AddOptions& options);
+
+  std::vector<Product> supplies_;  // what is at home first
+  size_t at_home_ = 0;
+};
+
+// The clock of the customer: nothing starts from 22:00 to 07:00.
+class Timetable {
+ public:
+  explicit Timetable(std::optional<Instant> home) : home_(home) {}
+  // The first time from `hours` on at which a step of `portions` every `gap_h` may start.
+  double start(double hours, int portions, double gap_h) const;
+  // The first dusk (20:00 to 22:00) from `hours` on.
+  double dusk(double hours) const;
+
+ private:
+  double hour_of_day(double hours) const;
+  bool quiet(double hours) const;
+  std::optional<Instant> home_;
+};
+
+}  // namespace brimline

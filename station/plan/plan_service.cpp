@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "station/plan/plan_service.h"
+
+#include "station/wording/plan_words.h"
+
+namespace brimline {
+
+namespace {
+
+constexpr const char* kProgram = "0.1";
+
+std::vector<std::string> sheet_cautions(const Words& words, const DraftedPlan& drafted,
+                                        const ShopSettings& shop) {
+  std::vector<std::string> out;
+  for (const std::string& id : drafted.cautions) out.push_back(caution_text(words, id));
+  for (const char* id :
+       {"sheet_label", "sheet_never_mix", "sheet_nobody_in", "sheet_retest", "sheet_licensed"})
+    out.push_back(caution_text(words, id));
+  out.push_back(caution_text(words, "sheet_emergency", shop.emergency_number));
+  return out;
+}
+
+// Name and portion of what is poured; one portion, as the customer measures it.
+Step in_words(const Words& words, const DraftStep& d, const Shelf& shelf, Units units) {
+  Step step = d.step;
+  std::string name;
+  if (step.product)
+    if (const Product* product = shelf.find(*step.product))
+      name = words.say("product", product->name.c_str());
+  if (step.amount) {
+    const ProductAmount portion{step.amount->value / step.portions, step.amount->unit};
+    step.amount_household = household_amount(words, portion, units);
+  }
+  step.text = step_text(words, d, name, step.amount_household);
+  for (std::string& caution : step.cautions) caution = caution_text(words, caution);
+  return step;
+}
+
+}  // namespace
+
+Plan make_plan(const Visit& visit, std::span<const Visit> earlier, const Shelf& shelf,
+               const TargetSet& targets, const Words& words, const PlanOptions& options,
+               const ShopSettings& shop) {
+  std::vector<Bottle> bottles;
+  for (const Visit& v : earlier) bottles.push_back(v.bottle);
+  Situation situation = make_situation(visit.vessel, visit.bottle, bottles);
+  situation.home_at = visit.home_at;
+  const DraftedPlan drafted = draft_plan(situation, targets, shelf.products, options);
+  const Units units = visit.customer && visit.customer->units ? *visit.customer->units : Units::metric;
+
+  Plan plan;
+  plan.home_plan = drafted.home_plan;
+  if (!drafted.home_plan) plan.why_not = why_not_text(words, drafted.why_not);
+  plan.swim = drafted.swim;
+  plan.findings = drafted.findings;
+  for (Finding& f : plan.findings) f.text = finding_text(words, f);
+  for (const DraftStep& d : drafted.steps) plan.steps.push_back(in_words(words, d, shelf, units));
+  plan.predicted = drafted.predicted;
+  plan.proof = drafted.proof;
+  plan.retest = drafted.retest;
+  plan.cautions = sheet_cautions(words, drafted, shop);
+  plan.basis = {kProgram, targets.id, shelf.id};
+  return plan;
+}
+
+}  // namespace brimline

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The plan of a visit, in words: what the water does, what to do about it and in which order, proven
+// by the full model. Nothing is stored here; time and randomness come in with the arguments.
+#pragma once
+
+#include <span>
+
+#include "analysis/findings/targets.h"
+#include "analysis/treatment/planner.h"
+#include "station/shelf/shelf.h"
+#include "station/visit.h"
+#include "station/wording/words.h"
+
+namespace brimline {
+
+struct ShopSettings {
+  std::string emergency_number = "911";
+};
+
+// `earlier`: visits of the same vessel, oldest first; they lend the slow readings to the model.
+Plan make_plan(const Visit& visit, std::span<const Visit> earlier, const Shelf& shelf,
+               const TargetSet& targets, const Words& words, const PlanOptions& options = {},
+               const ShopSettings& shop = {});
+
+}  // namespace brimline

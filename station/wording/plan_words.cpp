@@ -1,0 +1,250 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "station/wording/plan_words.h"
+
+#include <algorithm>
+#include <cmath>
+#include <iterator>
+
+namespace brimline {
+
+namespace {
+
+struct Sentence {
+  const char* id;
+  const char* text;
+};
+
+template <size_t N>
+const char* find(const Sentence (&table)[N], std::string_view id) {
+  for (const Sentence& s : table)
+    if (id == s.id) return s.text;
+  return nullptr;
+}
+
+template <size_t N>
+std::vector<std::string> ids(const Sentence (&table)[N]) {
+  std::vector<std::string> out;
+  for (const Sentence& s : table) out.emplace_back(s.id);
+  return out;
+}
+
+// %1 portion, %2 product, %3 number of portions, %4 hours between them, %5 percent of the water.
+constexpr Sentence kSteps[] = {
+    {"raise_ph", phrase("plan", "Raise pH: add %1 of %2.")},
+    {"raise_ph_and_alkalinity", phrase("plan", "Raise pH and alkalinity together: add %1 of %2.")},
+    {"lower_ph", phrase("plan", "Lower pH: pour %1 of %2 slowly into the deep end, pump running.")},
+    {"raise_alkalinity", phrase("plan", "Raise alkalinity: spread %1 of %2 over the water.")},
+    {"alkalinity_before_acid",
+     phrase("plan", "Add %1 of %2 first, so that the acid after it does not take alkalinity too low.")},
+    {"lower_alkalinity", phrase("plan",
+                                "Lower alkalinity: pour %1 of %2 slowly into the deep end, pump running. pH "
+                                "drops too and comes back with air.")},
+    {"raise_calcium", phrase("plan", "Raise calcium: add %1 of %2, dissolved as its label allows.")},
+    {"raise_salt",
+     phrase(
+         "plan",
+         "Raise salt: spread %1 of %2 over the floor and brush until it is gone. Generator off until then.")},
+    {"raise_chlorine", phrase("plan", "Raise chlorine: add %1 of %2, pump running.")},
+    {"breakpoint",
+     phrase("plan",
+            "Burn off the spent chlorine: add %1 of %2 all at once. Half of it would make matters worse.")},
+    {"shock_algae", phrase("plan", "Kill the algae: add %1 of %2 all at once and leave it overnight.")},
+    {"meet_demand",
+     phrase("plan", "Meet what the water uses up: add %1 of %2 all at once and leave it overnight.")},
+    {"raise_stabilizer",
+     phrase("plan",
+            "Raise stabilizer: hang %1 of %2 in a sock before a return. Its reading rises within a week.")},
+    {"bromide_bank", phrase("plan", "Lay down bromide: add %1 of %2.")},
+    {"raise_bromine", phrase("plan", "Raise bromine: give %1 of %2 by its feeder.")},
+    {"raise_biguanide", phrase("plan", "Raise the sanitizer: add %1 of %2.")},
+    {"raise_peroxide", phrase("plan", "Raise peroxide: add %1 of %2.")},
+    {"sequester",
+     phrase("plan", "Bind the metals before anything else: add %1 of %2, or as its label says.")},
+    {"clarify", phrase("plan", "Help the filter: add %1 of %2, or as its label says.")},
+    {"remove_phosphate",
+     phrase("plan", "Remove phosphate: add %1 of %2. The water looks worse first; clean the filter after.")},
+    {"drain_refill",
+     phrase("plan",
+            "Let out %5 of the water and fill up again. Pump, heater and generator off until it is full.")},
+    {"aerate", phrase("plan", "Let pH rise by air: returns up, fountain or jets on.")},
+    {"brush", phrase("plan", "Brush walls, steps and corners.")},
+    {"vacuum", phrase("plan", "Take out leaves and vacuum the floor.")},
+    {"filter_on", phrase("plan", "Run the filter day and night until the water is clear.")},
+    {"clean_filter", phrase("plan", "Clean or backwash the filter.")},
+    {"circulate", phrase("plan", "Run the pump for one whole turnover.")},
+    {"remove_tablets",
+     phrase("plan", "Take tablets out of skimmer and feeder before any other chlorine goes in.")},
+    {"generator_down",
+     phrase("plan", "Turn the chlorine generator off until free chlorine is back in range.")},
+    {"generator_up", phrase("plan", "Turn the chlorine generator up one step.")},
+    {"cool",
+     phrase("plan", "Heater off; let the water cool to 40 degrees Celsius or less before anybody gets in.")},
+    {"fill_unknown", phrase("plan",
+                            "Bring a bottle of the refilled water, and one of the tap water: the rest of the "
+                            "doses hang on them.")},
+    {"retest_after_drain", phrase("plan", "Bring a bottle of the refilled water: the doses hang on it.")},
+    {"retest_then_rest", phrase("plan", "Bring another bottle; the rest of the dose is worked out from it.")},
+    {"repeat_diluted", phrase("plan",
+                              "Free chlorine must be read again, the sample diluted 1 + 4: strong chlorine "
+                              "can bleach the test and look like none.")},
+    {"demand_test_first", phrase("plan",
+                                 "Bring a litre of the water for an overnight chlorine-demand test: what it "
+                                 "needs is more than is safe to add by guess.")},
+    {"demand_too_high", phrase("plan",
+                               "This water uses up too much chlorine to treat: bring another bottle once "
+                               "part of it has been changed, or ask a licensed operator.")},
+    {"chemicals_mixed_or_fuming",
+     phrase("plan", "Leave at once, upwind, keep others out and call the emergency number from outside.")},
+    {"incident", phrase("plan", "Keep everybody out and ask the health department which procedure applies.")},
+    {"contaminated", phrase("plan", "Keep everybody out and ask the health department.")},
+    {"drain_not_visible", phrase("plan", "Keep everybody out; have a licensed operator clear the water.")},
+    {"public_vessel", phrase("plan", "Hand these readings to the qualified operator.")},
+    {"sanitizer_unknown", phrase("plan", "Find out what keeps this water clean.")},
+    {"sanitizer_changed", phrase("plan", "Have the changeover done by somebody licensed.")},
+    {"reading_out_of_range",
+     phrase("plan",
+            "Dilute the sample where the method allows it, or use one of wider range, and read again.")},
+    {"readings_contradict",
+     phrase("plan", "Take a fresh bottle and read pH, alkalinity and stabilizer again.")},
+};
+
+constexpr Sentence kCautions[] = {
+    {"acid", phrase("plan", "Acid burns: goggles and gloves on, downwind of nobody.")},
+    {"into_water", phrase("plan", "Always chemical into water, never water into chemical.")},
+    {"eyes", phrase("plan", "Irritates the eyes: goggles on.")},
+    {"calcium_heat",
+     phrase("plan", "It gets hot when it dissolves: clean bucket, cool water first, small amounts.")},
+    {"sock", phrase("plan", "Never in the same sock, skimmer, bucket or hour as strong chlorine.")},
+    {"oxidiser",
+     phrase("plan",
+            "Strong oxidiser: dry hands, dry scoop of its own, away from fuel and anything that burns.")},
+    {"never_with_acid",
+     phrase("plan", "With acid it gives off chlorine gas: never the same bucket, spot or hour.")},
+    {"never_wet_hypochlorite",
+     phrase("plan", "Never wet the container or add a little water to the granules.")},
+    {"never_two_chlorines",
+     phrase("plan", "Never let two kinds of chlorine meet, not even in a scoop: they can explode.")},
+    {"generator_off_until_dissolved", phrase("plan", "Generator off until the salt is dissolved.")},
+    {"label", phrase("plan", "The product's label decides the dose.")},
+    {"drain_lift", phrase("plan",
+                          "An empty shell can float up in wet ground, and a liner can shrink: no draining "
+                          "after heavy rain; ask a professional where the ground water is high.")},
+    {"drain_discharge",
+     phrase("plan", "Let chlorine fall before draining, and ask the town where the water may go.")},
+    {"power_off", phrase("plan", "Power off before draining.")},
+    {"cover_off", phrase("plan", "Indoors: cover off, doors and windows open.")},
+    {"sheet_label", phrase("plan", "The product's label and your local code come first.")},
+    {"sheet_never_mix", phrase("plan", "Never mix chemicals. One at a time, pump running, into the water.")},
+    {"sheet_nobody_in",
+     phrase("plan", "Nobody in the water while dosing, nor before the time on this sheet.")},
+    {"sheet_retest", phrase("plan", "Test again before the next treatment.")},
+    {"sheet_emergency",
+     phrase("plan", "Trouble breathing, or chemical in eyes: fresh air, rinse for 15 minutes, call %1.")},
+    {"sheet_licensed", phrase("plan", "This is advice for a home; where in doubt ask a licensed operator.")},
+};
+
+constexpr Sentence kWhyNot[] = {
+    {"chemicals_mixed_or_fuming",
+     phrase("plan",
+            "Chemicals have been mixed or are fuming. Leave at once, upwind; keep others out; call the "
+            "emergency number from outside. Do not go back to air the room, add no water, move nothing.")},
+    {"incident", phrase("plan",
+                        "After faeces, vomit, blood or a dead animal the health department's procedure "
+                        "applies, not a home plan. Keep everybody out until it is done.")},
+    {"contaminated", phrase("plan",
+                            "Flood, sewage or illness can bring what no home treatment removes. Keep "
+                            "everybody out and ask the health department.")},
+    {"drain_not_visible", phrase("plan",
+                                 "The main drain cannot be seen, so nobody may swim and nobody could be "
+                                 "found in the water. Close it off and have a licensed operator clear it.")},
+    {"public_vessel", phrase("plan",
+                             "This water is open to others than the household. Local code and its qualified "
+                             "operator decide; here are the readings.")},
+    {"sanitizer_unknown", phrase("plan",
+                                 "What keeps this water clean is not known, and the wrong chemical can be "
+                                 "dangerous. Ask which sanitizer is used, then come back.")},
+    {"sanitizer_changed", phrase("plan",
+                                 "Biguanide and other sanitizers must not meet. Have the changeover done by "
+                                 "somebody licensed before anything is added.")},
+    {"reading_out_of_range",
+     phrase("plan",
+            "pH, alkalinity or the sanitizer was beyond what the method can read or cannot be believed. Read "
+            "it again, diluted or by a wider method; nothing is added until then.")},
+    {"readings_contradict", phrase("plan",
+                                   "The readings contradict each other. Take a fresh bottle and read them "
+                                   "again; nothing is added until then.")},
+};
+
+std::string rounded(const Words& words, double v) {
+  if (v < 1) return words.number(std::max(0.05, std::round(v * 20) / 20), 2);
+  if (v < 10) return words.number(std::round(v * 10) / 10, 1);
+  if (v < 100) return words.number(std::round(v), 0);
+  return words.number(std::round(v / 5) * 5, 0);
+}
+
+std::string us_volume(const Words& words, Volume v) {
+  const double ounces = v.us_fluid_ounces();
+  if (ounces < 128) return words.say("plan", phrase("plan", "%1 fl oz"), {rounded(words, ounces)});
+  const double whole = std::floor(std::round(ounces) / 128);
+  const double rest = std::round(ounces) - whole * 128;
+  if (rest < 1) return words.say("plan", phrase("plan", "%1 gal"), {words.number(whole, 0)});
+  return words.say("plan", phrase("plan", "%1 gal and %2 fl oz"),
+                   {words.number(whole, 0), words.number(rest, 0)});
+}
+
+std::string us_mass(const Words& words, Mass m) {
+  if (m.ounces() < 16) return words.say("plan", phrase("plan", "%1 oz"), {rounded(words, m.ounces())});
+  const double total = std::round(m.ounces()), pounds = std::floor(total / 16), rest = total - pounds * 16;
+  if (pounds >= 20 || rest < 1)
+    return words.say("plan", phrase("plan", "%1 lb"),
+                     {words.number(std::round(m.pounds() * 2) / 2, pounds >= 20 ? 1 : 0)});
+  return words.say("plan", phrase("plan", "%1 lb %2 oz"), {words.number(pounds, 0), words.number(rest, 0)});
+}
+
+}  // namespace
+
+std::string step_text(const Words& words, const DraftStep& d, std::string_view product,
+                      const std::optional<std::string>& portion) {
+  const char* text = find(kSteps, d.note);
+  if (!text) return d.note;
+  const Step& s = d.step;
+  const std::string share = s.fraction ? words.number(std::round(*s.fraction * 100), 0) + " %" : "";
+  std::string out = words.say("plan", text,
+                              {portion.value_or(""), std::string(product), std::to_string(s.portions),
+                               words.number(s.portion_gap_h, 0), share});
+  if (s.portions > 1)
+    out += " " + words.say("plan", phrase("plan", "Do this %1 times, %2 hours apart."),
+                           {std::to_string(s.portions), words.number(s.portion_gap_h, 0)});
+  return out;
+}
+
+std::string caution_text(const Words& words, std::string_view id, const std::string& value) {
+  const char* text = find(kCautions, id);
+  return text ? words.say("plan", text, {value}) : std::string(id);
+}
+
+std::string why_not_text(const Words& words, std::string_view id) {
+  const char* text = find(kWhyNot, id);
+  return text ? words.say("plan", text) : std::string(id);
+}
+
+std::string household_amount(const Words& words, const ProductAmount& a, Units units) {
+  const bool liquid = a.unit == "L" || a.unit == "mL";
+  const double base = a.unit == "L" || a.unit == "kg" ? a.value : a.value / 1000;
+  if (units == Units::us)
+    return liquid ? us_volume(words, Volume::litres(base)) : us_mass(words, Mass::kilograms(base));
+  if (base < 1) return rounded(words, base * 1000) + (liquid ? " mL" : " g");
+  return words.number(std::round(base * 100) / 100, 2) + (liquid ? " L" : " kg");
+}
+
+std::vector<std::string> known_step_notes() {
+  return ids(kSteps);
+}
+std::vector<std::string> known_caution_ids() {
+  return ids(kCautions);
+}
+std::vector<std::string> known_why_not_ids() {
+  return ids(kWhyNot);
+}
+
+}  // namespace brimline

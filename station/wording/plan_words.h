@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The sentences of findings, steps, cautions and refusals, by their ids, in the reader's language.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "analysis/treatment/planner.h"
+#include "station/visit.h"
+#include "station/wording/words.h"
+
+namespace brimline {
+
+// One plain sentence with the reading it rests on.
+std::string finding_text(const Words& words, const Finding& finding);
+// What to do; `product` is absent where nothing is dosed.
+std::string step_text(const Words& words, const DraftStep& step, std::string_view product_name,
+                      const std::optional<std::string>& portion);
+// A caution by its id; the id itself where it is not known.
+std::string caution_text(const Words& words, std::string_view id, const std::string& value = "");
+// Why there is no home plan, and what to do instead.
+std::string why_not_text(const Words& words, std::string_view id);
+
+// `amount` as the customer measures it: fl oz, oz and lb (never cups), or mL, L, g and kg; rounded to
+// what a household can measure.
+std::string household_amount(const Words& words, const ProductAmount& amount, Units units);
+
+// Ids that have a sentence, for tests.
+std::vector<std::string> known_finding_ids();
+std::vector<std::string> known_step_notes();
+std::vector<std::string> known_caution_ids();
+std::vector<std::string> known_why_not_ids();
+
+}  // namespace brimline
