@@ -1,46 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "station/known_ids.h"
 
-#include <algorithm>
-#include <array>
-
 #include "analysis/panel/analyte.h"
+#include "analysis/treatment/substance.h"
 
 namespace brimline {
 
-namespace {
-constexpr std::array<std::string_view, 28> kChemicals = {"alum",
-                                                         "ascorbic_acid",
-                                                         "bcdmh",
-                                                         "borax",
-                                                         "boric_acid",
-                                                         "calcium_chloride",
-                                                         "calcium_hypochlorite",
-                                                         "clarifier",
-                                                         "copper_sulfate",
-                                                         "cyanuric_acid",
-                                                         "dichlor",
-                                                         "hydrochloric_acid",
-                                                         "hydrogen_peroxide",
-                                                         "lanthanum_chloride",
-                                                         "phmb",
-                                                         "polyquat",
-                                                         "potassium_monopersulfate",
-                                                         "sequestrant",
-                                                         "sodium_bicarbonate",
-                                                         "sodium_bisulfate",
-                                                         "sodium_bromide",
-                                                         "sodium_carbonate",
-                                                         "sodium_chloride",
-                                                         "sodium_hypochlorite",
-                                                         "sodium_sesquicarbonate",
-                                                         "sodium_sulfite",
-                                                         "sodium_thiosulfate",
-                                                         "trichlor"};
-}  // namespace
-
 bool is_chemical(std::string_view id) {
-  return std::find(kChemicals.begin(), kChemicals.end(), id) != kChemicals.end();
+  return find_substance(id) != nullptr;
 }
 
 bool is_analyte(std::string_view id) {
@@ -59,7 +26,7 @@ std::string list_of_analytes() {
 
 std::string list_of_chemicals() {
   std::string out;
-  for (const auto id : kChemicals) (out += out.empty() ? "" : ", ") += id;
+  for (const Substance& substance : substances()) out += (out.empty() ? "" : ", ") + substance.id;
   return out;
 }
 

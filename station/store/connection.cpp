@@ -150,15 +150,30 @@ std::optional<StoreError> Connection::end() {
   return take_error();
 }
 
+void Connection::each_row(QSqlQuery& query, const std::function<void(const QVariantList&)>& row) {
+  const int columns = query.record().count();
+  while (!error_ && query.next()) {
+    QVariantList values;
+    for (int i = 0; i < columns; ++i) values.push_back(query.isNull(i) ? QVariant() : query.value(i));
+    row(values);
+  }
+  if (query.lastError().isValid()) fail(error_of(query.lastError()));
+}
+
 Rows Connection::rows_of(QSqlQuery& query) {
   Rows rows;
-  const int columns = query.record().count();
-  while (query.next()) {
-    QVariantList row;
-    for (int i = 0; i < columns; ++i) row.push_back(query.isNull(i) ? QVariant() : query.value(i));
-    rows.push_back(std::move(row));
-  }
+  each_row(query, [&](const QVariantList& row) { rows.push_back(row); });
   return rows;
+}
+
+void Connection::each(const std::string& sql, const std::function<void(const QVariantList&)>& row) {
+  if (error_) return;
+  QSqlQuery query(database_);
+  query.setForwardOnly(true);
+  if (query.exec(QString::fromStdString(sql)))
+    each_row(query, row);
+  else
+    fail(error_of(query.lastError()));
 }
 
 Rows Connection::ask(const std::string& sql, const QVariantList& values) {
@@ -177,7 +192,6 @@ Rows Connection::ask(const std::string& sql, const QVariantList& values) {
   for (int i = 0; i < values.size(); ++i) query.bindValue(i, values[i]);
   if (!query.exec()) fail(error_of(query.lastError()));
   Rows rows = error_ ? Rows{} : rows_of(query);
-  if (query.lastError().isValid()) fail(error_of(query.lastError()));
   query.finish();
   return rows;
 }
@@ -190,9 +204,7 @@ Rows Connection::run(const std::string& sql) {
     fail(error_of(query.lastError()));
     return {};
   }
-  Rows rows = rows_of(query);
-  if (query.lastError().isValid()) fail(error_of(query.lastError()));
-  return rows;
+  return rows_of(query);
 }
 
 QVariant Connection::value(const std::optional<std::string>& text) {

@@ -3,6 +3,7 @@
 // `transact`; the first that fails stops the rest and rolls everything back.
 #pragma once
 
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
@@ -55,6 +56,8 @@ class Connection {
   // All rows of the answer; none once something has failed. `sql` is kept prepared.
   Rows ask(const std::string& sql, const QVariantList& values = {});
   void tell(const std::string& sql, const QVariantList& values = {}) { ask(sql, values); }
+  // One row after another, for answers too long to hold.
+  void each(const std::string& sql, const std::function<void(const QVariantList&)>& row);
   // The same, unprepared: schema steps and pragmas.
   Rows run(const std::string& sql);
 
@@ -73,7 +76,8 @@ class Connection {
   std::optional<StoreError> begin(Access access);
   std::optional<StoreError> end();
   StoreError error_of(const QSqlError& error) const;
-  static Rows rows_of(QSqlQuery& query);
+  void each_row(QSqlQuery& query, const std::function<void(const QVariantList&)>& row);
+  Rows rows_of(QSqlQuery& query);
 
   Engine engine_;
   QString name_, file_;

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "station/store/people.h"
 
+#include <set>
+
 #include <nlohmann/json.hpp>
 
+#include "station/store/fold.h"
 #include "station/store/row.h"
 #include "station/visit_json.h"
 
@@ -33,12 +36,32 @@ StoreError damaged(const std::string& where, const std::vector<Fault>& faults) {
   return {StoreTrouble::damaged, where + " cannot be read: " + faults.front().what};
 }
 
+// Renews what the customer is found by.
+void put_words(Connection& connection, const Customer& customer) {
+  std::set<std::pair<int, std::string>> words;
+  const auto add = [&](int place, const std::vector<std::string>& more) {
+    for (const std::string& word : more) words.emplace(place, word);
+  };
+  add(0, folded_words(customer.name.value_or("")));
+  add(1, folded_words(customer.street.value_or("")));
+  add(1, folded_words(customer.email.value_or("")));
+  add(1, folded_number(customer.phone.value_or("")));
+  connection.tell("DELETE FROM customer_words WHERE customer_id = ?", {Connection::value(customer.id)});
+  for (const auto& [place, word] : words)
+    connection.tell("INSERT INTO customer_words (word, place, customer_id) VALUES (?, ?, ?)",
+                    {Connection::value(word), place, Connection::value(customer.id)});
+}
+
 }  // namespace
 
 void put_customer(Connection& connection, const Customer& customer, Merge merge) {
   const auto columns = customer_columns();
+  const std::string ask = "SELECT " + column_list(columns) + " FROM customers WHERE id = ?";
+  const Rows before = connection.ask(ask, {Connection::value(customer.id)});
   connection.tell(upsert("customers", column_list(columns), columns.size(), columns, merge),
                   to_row(customer_to_json(customer), columns));
+  const Rows after = connection.ask(ask, {Connection::value(customer.id)});
+  if (after != before && !after.empty()) put_words(connection, customer_of(connection, after[0]));
 }
 
 void put_vessel(Connection& connection, const Vessel& vessel, const std::optional<std::string>& customer_id,

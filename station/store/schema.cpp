@@ -74,15 +74,28 @@ std::vector<SchemaStep> schema_steps(Engine engine) {
   return out;
 }
 
-Stored<void> bring_up_to_date(Connection& connection, const std::vector<SchemaStep>& steps) {
-  const auto version = connection.transact(Access::read, [&] { return version_of(connection); });
-  if (!version) return tl::unexpected(version.error());
-  const int last = steps.empty() ? 0 : steps.back().version;
-  if (*version > last)
+namespace {
+Stored<int> known_version(Connection& connection, int last) {
+  auto version = connection.transact(Access::read, [&] { return version_of(connection); });
+  if (version && *version > last)
     return tl::unexpected(
         StoreError{StoreTrouble::newer, "the store was written by a later version of the program (step " +
                                             std::to_string(*version) + ", this one knows " +
                                             std::to_string(last) + "); it was left as it is"});
+  return version;
+}
+}  // namespace
+
+Stored<void> check_version(Connection& connection) {
+  const auto version = known_version(connection, schema_steps(connection.engine()).back().version);
+  if (!version) return tl::unexpected(version.error());
+  if (*version == 0) return tl::unexpected(StoreError{StoreTrouble::not_a_store, "nothing is stored there"});
+  return {};
+}
+
+Stored<void> bring_up_to_date(Connection& connection, const std::vector<SchemaStep>& steps) {
+  const auto version = known_version(connection, steps.empty() ? 0 : steps.back().version);
+  if (!version) return tl::unexpected(version.error());
   if (auto ready = connection.make_durable(); !ready) return ready;
   for (const SchemaStep& step : steps) {
     if (step.version <= *version) continue;

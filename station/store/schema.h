@@ -23,4 +23,7 @@ std::vector<SchemaStep> schema_steps(Engine engine);
 // `steps` has are refused and left as they are; a step that fails leaves those before it.
 Stored<void> bring_up_to_date(Connection& connection, const std::vector<SchemaStep>& steps);
 
+// Refuses what is not a store and one of a later program; changes nothing.
+Stored<void> check_version(Connection& connection);
+
 }  // namespace brimline

@@ -27,6 +27,13 @@ namespace brimline {
 
 enum class Kept { kept, same, revised };
 
+// A customer found by what was typed.
+struct Found {
+  Customer customer;
+  std::vector<Vessel> vessels;
+  std::optional<Instant> last_visit;
+};
+
 class Store {
  public:
   // `url`: sqlite:FILE (made with its schema unless `existing`) or postgresql://USER@HOST:PORT/NAME.
@@ -56,6 +63,8 @@ class Store {
   Stored<void> save_customer(const Customer& customer);
   Stored<void> save_vessel(const Vessel& vessel, const std::string& customer_id);
   Stored<std::optional<Customer>> customer(const std::string& id);
+  // At most 20 whose words begin with those of `text`, whole words first; case and accents folded.
+  Stored<std::vector<Found>> customers_matching(const std::string& text);
   Stored<std::vector<Vessel>> vessels_of(const std::string& customer_id);
 
   Stored<std::optional<std::string>> setting(const std::string& name);

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Customers by what is typed: each word of the query is the beginning of a word of theirs.
+#include <algorithm>
+#include <bit>
+#include <set>
+
+#include <nlohmann/json.hpp>
+
+#include "station/store/fold.h"
+#include "station/store/people.h"
+#include "station/store/row.h"
+#include "station/store/store.h"
+
+namespace brimline {
+
+namespace {
+
+constexpr size_t kMostFound = 20;
+constexpr size_t kMostWords = 4;  // of a query; those after are left out
+
+const std::string kLast = "\U0010ffff";  // after every letter: ends the range of a beginning
+
+// Which of the query's words must be met whole: bit i for word i. All whole first, none last.
+std::vector<unsigned> masks_of(size_t words) {
+  std::vector<unsigned> out(1u << words);
+  for (unsigned i = 0; i < out.size(); ++i) out[i] = static_cast<unsigned>(out.size()) - 1 - i;
+  std::stable_sort(out.begin(), out.end(),
+                   [](unsigned a, unsigned b) { return std::popcount(a) > std::popcount(b); });
+  return out;
+}
+
+// "w.word = ?" or "w.word >= ? AND w.word < ?", with what they are compared with.
+std::string condition(const std::string& alias, const std::string& word, bool whole, QVariantList& values) {
+  values.push_back(Connection::value(word));
+  if (whole) return alias + ".word = ?";
+  values.push_back(Connection::value(word + kLast));
+  return alias + ".word >= ? AND " + alias + ".word < ?";
+}
+
+// Customers that meet `words` (longest first: it leads), in the order of the leading word.
+std::vector<std::string> meeting(Connection& c, const std::vector<std::string>& words, unsigned whole) {
+  QVariantList values;
+  std::string sql = "SELECT w.customer_id FROM customer_words w WHERE " +
+                    condition("w", words[0], (whole & 1u) != 0, values);
+  for (size_t i = 1; i < words.size(); ++i)
+    sql += " AND EXISTS (SELECT 1 FROM customer_words x WHERE x.customer_id = w.customer_id AND " +
+           condition("x", words[i], (whole >> i & 1u) != 0, values) + ")";
+  sql += " ORDER BY w.word, w.place, w.customer_id LIMIT 200";
+  std::vector<std::string> out;
+  for (const auto& row : c.ask(sql, values)) out.push_back(Connection::text(row[0]));
+  return out;
+}
+
+std::vector<std::string> best(Connection& c, std::vector<std::string> words) {
+  std::stable_sort(words.begin(), words.end(),
+                   [](const auto& a, const auto& b) { return a.size() > b.size(); });
+  if (words.size() > kMostWords) words.resize(kMostWords);
+  std::vector<std::string> out;
+  std::set<std::string> seen;
+  if (words.empty()) return out;
+  for (const unsigned whole : masks_of(words.size()))
+    for (std::string& id : meeting(c, words, whole)) {
+      if (out.size() == kMostFound) return out;
+      if (seen.insert(id).second) out.push_back(std::move(id));
+    }
+  return out;
+}
+
+std::optional<Instant> last_visit(Connection& c, const std::string& customer_id) {
+  for (const auto& row : c.ask("SELECT circumstances FROM visits WHERE customer_id = ? AND at_s IS NOT NULL "
+                               "ORDER BY at_s DESC, id DESC LIMIT 1",
+                               {Connection::value(customer_id)})) {
+    const auto form = nlohmann::json::parse(Connection::text(row[0]), nullptr, false);
+    for (const char* key : {"taken_at", "tested_at", "home_at"})
+      if (form.is_object() && form.contains(key) && form[key].is_string())
+        return Instant::parse(form[key].get<std::string>());
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+Stored<std::vector<Found>> Store::customers_matching(const std::string& text) {
+  Connection& c = *connection_;
+  return c.transact(Access::read, [&] {
+    std::vector<Found> out;
+    for (const std::string& id : best(c, query_words(text)))
+      for (const auto& row :
+           c.ask("SELECT " + column_list(customer_columns()) + " FROM customers WHERE id = ?",
+                 {Connection::value(id)}))
+        out.push_back({customer_of(c, row), vessels_of_customer(c, id), last_visit(c, id)});
+    return out;
+  });
+}
+
+}  // namespace brimline
