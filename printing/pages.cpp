@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "printing/pages.h"
+
+#include <QPainter>
+#include <QPainterPath>
+#include <algorithm>
+#include <array>
+
+#include "printing/slab.h"
+
+namespace brimline {
+namespace {
+
+constexpr double kPointsPerMm = 72 / 25.4;
+constexpr double kLarge = 1.5;  // large print: body of 15.6 points
+constexpr std::array<double, 5> kScales{1.0, 0.97, 0.94, 0.91, 0.875};
+
+struct Margins {
+  double left, top, right, bottom;
+};
+
+Margins margins_of(Paper paper) {
+  if (paper == Paper::roll80) return {11, 10, 11, 14};
+  return {50, 42, 50, 46};
+}
+
+Frame frame_of(const Edition& edition, double paper_width, double scale) {
+  const Margins m = margins_of(edition.paper);
+  Frame frame;
+  frame.width = paper_width - m.left - m.right;
+  frame.scale = scale;
+  if (edition.paper == Paper::roll80) {
+    frame.scale = scale * 0.9;
+  } else if (!edition.large) {
+    frame.side = 102;
+    frame.gutter = 34;
+  }
+  return frame;
+}
+
+// Index one past the slabs that belong together from `first`.
+size_t group_end(const std::vector<Slab>& slabs, size_t first) {
+  size_t end = first;
+  while (end < slabs.size() && slabs[end].with_next) ++end;
+  return std::min(end + 1, slabs.size());
+}
+
+double height_of(const std::vector<Slab>& slabs, size_t first, size_t end, bool at_top) {
+  double out = 0;
+  for (size_t i = first; i < end; ++i)
+    out += slabs[i].height + (at_top && i == first ? 0 : slabs[i].space_before);
+  return out;
+}
+
+// Slabs on pages `room` high (0: one page without end); y from the page's top edge.
+std::vector<Page> place(const std::vector<Slab>& slabs, const Margins& margins, double room, double& used) {
+  std::vector<Page> pages(1);
+  double y = 0;
+  const auto put = [&](const Slab& slab) {
+    if (y > 0) y += slab.space_before;
+    add_moved(pages.back().items, slab.items, margins.left, margins.top + y);
+    y += slab.height;
+  };
+  const auto new_page = [&] {
+    pages.emplace_back();
+    y = 0;
+  };
+  for (size_t i = 0; i < slabs.size();) {
+    const size_t end = group_end(slabs, i);
+    const double needed = height_of(slabs, i, end, y == 0);
+    if (room > 0 && y > 0 && y + needed > room && height_of(slabs, i, end, true) <= room) new_page();
+    for (; i < end; ++i) {
+      if (room > 0 && y > 0 && y + slabs[i].space_before + slabs[i].height > room) new_page();
+      put(slabs[i]);
+    }
+  }
+  used = y;
+  return pages;
+}
+
+std::string filled(std::string text, int page, int of) {
+  const auto replace = [&](const char* mark, int value) {
+    if (const size_t at = text.find(mark); at != std::string::npos)
+      text.replace(at, 2, std::to_string(value));
+  };
+  replace("%1", page);
+  replace("%2", of);
+  return text;
+}
+
+void add_footers(Pages& pages, const Sheet& sheet, const Margins& margins, double scale) {
+  const Type type{8 * std::min(scale, 1.2), false, Ink::quiet};
+  const double baseline = pages.height - margins.bottom * 0.5;
+  const int count = static_cast<int>(pages.pages.size());
+  for (int i = 0; i < count; ++i) {
+    const QString number = QString::fromStdString(filled(sheet.titles.page, i + 1, count));
+    auto& items = pages.pages[static_cast<size_t>(i)].items;
+    const TextItem right = text_ending_at(pages.width - margins.right, baseline, number, type);
+    const double room = right.x - margins.left - 12;
+    const QString whole = QString::fromStdString(sheet.footer);
+    QString left = whole;
+    if (width_of(left, type) > room) left = QString::fromStdString(sheet.code);
+    items.push_back(text_at(margins.left, baseline, left, type));
+    items.push_back(right);
+  }
+}
+
+Pages lay_out_at(const Sheet& sheet, const Edition& edition, double scale) {
+  const PaperSize paper = size_of(edition.paper);
+  const Margins margins = margins_of(edition.paper);
+  Pages out;
+  out.width = paper.width_mm * kPointsPerMm;
+  out.height = paper.height_mm * kPointsPerMm;
+  const bool endless = paper.height_mm <= 0;
+  const double room = endless ? 0 : out.height - margins.top - margins.bottom;
+  double used = 0;
+  out.pages = place(slabs_of(sheet, frame_of(edition, out.width, scale)), margins, room, used);
+  if (endless) out.height = margins.top + used + margins.bottom + 16;
+  add_footers(out, sheet, margins, scale);
+  return out;
+}
+
+struct ItemPainter {
+  QPainter& painter;
+
+  void operator()(const TextItem& item) const {
+    painter.setFont(font_of(item.type));
+    painter.setPen(colour_of(item.type.ink));
+    painter.drawText(QPointF(item.x, item.baseline) * kUnitsPerPoint, item.text);
+  }
+  void operator()(const LineItem& item) const {
+    painter.setPen(QPen(colour_of(item.ink), item.thickness * kUnitsPerPoint, Qt::SolidLine, Qt::FlatCap));
+    painter.drawLine(QPointF(item.x1, item.y1) * kUnitsPerPoint, QPointF(item.x2, item.y2) * kUnitsPerPoint);
+  }
+  void operator()(const BoxItem& item) const {
+    const QRectF box(item.box.topLeft() * kUnitsPerPoint, item.box.size() * kUnitsPerPoint);
+    if (item.filled) {
+      painter.fillRect(box, Qt::black);
+      return;
+    }
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(
+        QPen(QColor(Qt::black), item.thickness * kUnitsPerPoint, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+    painter.drawRect(box);
+  }
+  void operator()(const CellsItem& item) const {
+    QPainterPath path;
+    for (const QRectF& cell : item.cells)
+      path.addRect(QRectF(cell.topLeft() * kUnitsPerPoint, cell.size() * kUnitsPerPoint));
+    path.setFillRule(Qt::WindingFill);
+    painter.fillPath(path, Qt::black);
+  }
+};
+
+}  // namespace
+
+Pages lay_out(const Sheet& sheet, const Edition& edition) {
+  if (edition.large) return lay_out_at(sheet, edition, kLarge);
+  if (edition.paper == Paper::roll80) return lay_out_at(sheet, edition, 1);
+  for (const double scale : kScales)
+    if (Pages pages = lay_out_at(sheet, edition, scale); pages.pages.size() <= 2) return pages;
+  return lay_out_at(sheet, edition, 1);
+}
+
+void paint(const Page& page, QPainter& painter) {
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.scale(1.0 / kUnitsPerPoint, 1.0 / kUnitsPerPoint);
+  for (const Item& item : page.items) std::visit(ItemPainter{painter}, item);
+  painter.restore();
+}
+
+}  // namespace brimline

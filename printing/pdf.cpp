@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "printing/pdf.h"
+
+#include <QBuffer>
+#include <QFile>
+#include <QFileInfo>
+#include <QPageLayout>
+#include <QPageSize>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSaveFile>
+
+namespace brimline {
+namespace {
+
+tl::unexpected<PrintError> cannot_write(const std::string& path, const QString& why) {
+  return tl::unexpected(PrintError{
+      PrintError::Kind::cannot_write,
+      path + ": cannot be written: " + why.toStdString() + "; expected a folder with room for the sheet"});
+}
+
+template <class File>
+bool put(File& file, const QByteArray& bytes) {
+  return file.write(bytes) == bytes.size() && file.flush();
+}
+
+}  // namespace
+
+tl::expected<QByteArray, PrintError> pdf_bytes(const Sheet& sheet, const Edition& edition) {
+  const Pages pages = lay_out(sheet, edition);
+  QBuffer buffer;
+  buffer.open(QIODevice::WriteOnly);
+  {
+    QPdfWriter writer(&buffer);
+    writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
+    writer.setResolution(kUnitsPerInch);
+    writer.setTitle(QString::fromStdString(sheet.titles.sheet + " " + sheet.code));
+    writer.setCreator(QStringLiteral("Brimline"));
+    const QPageSize size(QSizeF(pages.width, pages.height), QPageSize::Point, {}, QPageSize::ExactMatch);
+    writer.setPageLayout(QPageLayout(size, QPageLayout::Portrait, QMarginsF(0, 0, 0, 0)));
+    QPainter painter;
+    if (!painter.begin(&writer))
+      return tl::unexpected(PrintError{PrintError::Kind::cannot_draw, "the sheet cannot be drawn as PDF"});
+    painter.scale(kUnitsPerPoint, kUnitsPerPoint);
+    for (size_t i = 0; i < pages.pages.size(); ++i) {
+      if (i > 0) writer.newPage();
+      paint(pages.pages[i], painter);
+    }
+    painter.end();
+  }
+  return buffer.data();
+}
+
+tl::expected<void, PrintError> write_pdf(const Sheet& sheet, const std::string& path,
+                                         const Edition& edition) {
+  const auto bytes = pdf_bytes(sheet, edition);
+  if (!bytes) return tl::unexpected(bytes.error());
+  const QString name = QString::fromStdString(path);
+  const QFileInfo info(name);
+  if (info.exists() && !info.isFile()) {
+    QFile device(name);
+    if (info.isDir()) return cannot_write(path, QStringLiteral("it is a folder"));
+    if (!device.open(QIODevice::WriteOnly) || !put(device, *bytes))
+      return cannot_write(path, device.errorString());
+    return {};
+  }
+  QSaveFile file(name);
+  if (!file.open(QIODevice::WriteOnly) || !put(file, *bytes) || !file.commit())
+    return cannot_write(path, file.errorString());
+  return {};
+}
+
+}  // namespace brimline

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A sheet as a PDF file (PDF/A-1b, ISO 19005-1): fonts embedded, no transparency.
+#pragma once
+
+#include <string>
+
+#include <QByteArray>
+#include <tl/expected.hpp>
+
+#include "printing/pages.h"
+
+namespace brimline {
+
+struct PrintError {
+  enum class Kind { cannot_draw, cannot_write, no_printer, refused };
+  Kind kind = Kind::cannot_write;
+  std::string text;  // one plain line, with the file or printer it concerns
+};
+
+// The document's bytes; `title` and the program's name go into its metadata.
+tl::expected<QByteArray, PrintError> pdf_bytes(const Sheet& sheet, const Edition& edition);
+
+// Written beside the target and renamed over it, so that a full disk leaves no half sheet; a device
+// or pipe is written to as it is. Needs a QGuiApplication.
+tl::expected<void, PrintError> write_pdf(const Sheet& sheet, const std::string& path, const Edition& edition);
+
+}  // namespace brimline

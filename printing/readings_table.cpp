@@ -1,0 +1,212 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "printing/readings_table.h"
+
+#include <algorithm>
+#include <cctype>
+#include <cmath>
+#include <set>
+
+namespace brimline {
+namespace {
+
+constexpr const char* kContext = "sheet";
+
+// Decimals of an analyte nobody described.
+constexpr int kDecimals = 2;
+
+std::string spread_words(const Words& words, const AnalyteId& analyte, double sd) {
+  const AnalyteKind* kind = find_analyte(analyte);
+  int decimals = kind ? kind->decimals : kDecimals;
+  if (sd > 0 && sd < 0.5 * std::pow(10, -decimals)) ++decimals;
+  return std::string("± ").append(words.number(sd, decimals));
+}
+
+std::string target_words(const Words& words, const AnalyteId& analyte, const Target& target) {
+  const auto number = [&](double v) {
+    const AnalyteKind* kind = find_analyte(analyte);
+    const int most = kind ? kind->decimals : kDecimals;
+    std::string out = words.number(v, most);
+    if (most > 1 && out.back() == '0') out.pop_back();  // 7.2 rather than 7.20
+    return out;
+  };
+  if (target.low && target.high) return number(*target.low) + "–" + number(*target.high);
+  if (target.low) return words.say(kContext, phrase("sheet", "%1 or more"), {number(*target.low)});
+  if (target.high) return words.say(kContext, phrase("sheet", "up to %1"), {number(*target.high)});
+  return {};
+}
+
+std::string clipped_words(const Words& words, const Reading& reading) {
+  const std::string value = value_words(words, reading.analyte, reading.value, true);
+  if (!reading.clipped) return value;
+  return words.say(
+      kContext,
+      *reading.clipped == Clip::above ? phrase("sheet", "more than %1") : phrase("sheet", "less than %1"),
+      {value});
+}
+
+std::optional<Target> target_of(const Visit& visit, const AnalyteId& analyte,
+                                const std::map<AnalyteId, Target>& targets) {
+  if (visit.plan_as_told)
+    for (const Finding& finding : visit.plan_as_told->findings)
+      if (finding.analyte == analyte && finding.target) return finding.target;
+  const auto found = targets.find(analyte);
+  if (found != targets.end()) return found->second;
+  return std::nullopt;
+}
+
+SheetRow row_of(const Reading& reading, const Words& words) {
+  SheetRow row;
+  row.name = analyte_name(words, reading.analyte);
+  row.value = clipped_words(words, reading);
+  if (const auto sd = spread_of(reading); sd && !reading.clipped)
+    row.spread = spread_words(words, reading.analyte, *sd);
+  return row;
+}
+
+// What belongs to the analyte rather than to one reading of it.
+void add_context(SheetRow& row, const AnalyteId& analyte, const Visit& visit, const Visit* earlier,
+                 const Words& words, const std::map<AnalyteId, Target>& targets) {
+  if (const auto target = target_of(visit, analyte, targets))
+    row.target = target_words(words, analyte, *target);
+  if (earlier)
+    if (const Reading* last = standing_reading(earlier->bottle, analyte))
+      row.last = clipped_words(words, *last);
+  if (!visit.plan_as_told) return;
+  const auto expected = visit.plan_as_told->predicted.find(analyte);
+  if (expected == visit.plan_as_told->predicted.end()) return;
+  row.expected = value_words(words, analyte, expected->second.value, false);
+  if (expected->second.sd) row.expected += " " + spread_words(words, analyte, *expected->second.sd);
+}
+
+bool was_read(const Bottle& bottle, const AnalyteId& analyte) {
+  return standing_reading(bottle, analyte);
+}
+
+// In the order they were taken, but each analyte's readings one below the other.
+std::vector<const Reading*> with_repeats_together(const std::vector<Reading>& readings) {
+  std::vector<const Reading*> out;
+  for (const Reading& reading : readings) {
+    const auto same = std::find_if(out.rbegin(), out.rend(),
+                                   [&](const Reading* r) { return r->analyte == reading.analyte; });
+    out.insert(same.base() == out.begin() ? out.end() : same.base(), &reading);
+  }
+  return out;
+}
+
+// Where the first whole number equal to `number` begins.
+size_t place_in(const std::string& text, const std::string& number) {
+  const auto digit = [&](size_t at) {
+    return at < text.size() && std::isdigit(static_cast<unsigned char>(text[at]));
+  };
+  const auto point = [&](size_t at) { return at < text.size() && (text[at] == '.' || text[at] == ','); };
+  for (size_t at = text.find(number); at != std::string::npos; at = text.find(number, at + 1)) {
+    const size_t end = at + number.size();
+    const bool goes_on = digit(end) || (point(end) && digit(end + 1));
+    const bool began_before = at > 0 && (digit(at - 1) || (point(at - 1) && at > 1 && digit(at - 2)));
+    if (!goes_on && !began_before) return at;
+  }
+  return std::string::npos;
+}
+
+// The value as a sentence may have written it: all its decimals, or fewer where they are zero.
+std::vector<std::string> spellings(const Words& words, const AnalyteId& analyte, double value) {
+  std::vector<std::string> out{value_words(words, analyte, value, false)};
+  while (out.back().find_first_of(".,") != std::string::npos && out.back().back() == '0') {
+    std::string shorter = out.back().substr(0, out.back().size() - 1);
+    if (shorter.back() == '.' || shorter.back() == ',') shorter.pop_back();
+    out.push_back(std::move(shorter));
+  }
+  for (int decimals = 1; decimals >= 0; --decimals) out.push_back(words.number(value, decimals));
+  return out;
+}
+
+Waterline waterline_of(const Finding& finding, const AnalyteKind& kind, const Reading* reading,
+                       const Visit* earlier) {
+  Waterline line;
+  line.value = *finding.value;
+  const MethodKind* method = reading && reading->method ? kind.method(*reading->method) : nullptr;
+  if (!method && !kind.methods.empty()) method = &kind.methods.front();
+  const Range range = method ? method->range : kind.believable;
+  line.low = range.low;
+  line.high = range.high;
+  line.target = finding.target.value_or(Target{});
+  if (reading) line.half_width = spread_of(*reading).value_or(0);
+  if (earlier)
+    if (const Reading* last = standing_reading(earlier->bottle, kind.id)) line.last = last->value;
+  return line;
+}
+
+}  // namespace
+
+const Reading* standing_reading(const Bottle& bottle, const AnalyteId& analyte) {
+  const Reading* found = nullptr;
+  for (const Reading& reading : bottle.readings)
+    if (reading.analyte == analyte) found = &reading;
+  return found;
+}
+
+std::optional<double> spread_of(const Reading& reading) {
+  if (reading.sd) return reading.sd;
+  const AnalyteKind* kind = find_analyte(reading.analyte);
+  if (!kind) return std::nullopt;
+  const MethodKind* method = reading.method ? kind->method(*reading.method) : nullptr;
+  if (!method && !reading.method && !kind->methods.empty()) method = &kind->methods.front();
+  if (!method) return std::nullopt;
+  const double dilution = std::max(1.0, reading.dilution);
+  return dilution * std::hypot(method->sd_constant, method->sd_proportional * reading.value / dilution);
+}
+
+std::string analyte_name(const Words& words, const AnalyteId& analyte) {
+  const AnalyteKind* kind = find_analyte(analyte);
+  return kind ? words.say("analyte", kind->name.c_str()) : analyte;
+}
+
+std::string value_words(const Words& words, const AnalyteId& analyte, double value, bool with_unit) {
+  const AnalyteKind* kind = find_analyte(analyte);
+  const std::string number = words.number(value, kind ? kind->decimals : kDecimals);
+  return with_unit && kind && !kind->unit.empty() ? number + " " + kind->unit : number;
+}
+
+std::vector<SheetRow> readings_table(const Visit& visit, const Visit* earlier, const Words& words,
+                                     const std::map<AnalyteId, Target>& targets) {
+  std::vector<SheetRow> rows;
+  std::set<AnalyteId> told;
+  for (const Reading* reading : with_repeats_together(visit.bottle.readings)) {
+    SheetRow row = row_of(*reading, words);
+    if (told.insert(reading->analyte).second)
+      add_context(row, reading->analyte, visit, earlier, words, targets);
+    else
+      row.name = words.say(kContext, phrase("sheet", "%1, again"), {row.name});
+    rows.push_back(std::move(row));
+  }
+  if (visit.plan_as_told)
+    for (const auto& [analyte, expected] : visit.plan_as_told->predicted) {
+      if (was_read(visit.bottle, analyte)) continue;
+      SheetRow row;
+      row.name = analyte_name(words, analyte);
+      row.value = words.say(kContext, phrase("sheet", "not read"));
+      add_context(row, analyte, visit, earlier, words, targets);
+      rows.push_back(std::move(row));
+    }
+  if (visit.bottle.fill_water)
+    for (const Reading& reading : *visit.bottle.fill_water) {
+      SheetRow row = row_of(reading, words);
+      row.name = words.say(kContext, phrase("sheet", "Fill water: %1"), {row.name});
+      rows.push_back(std::move(row));
+    }
+  return rows;
+}
+
+Sentence finding_sentence(const Finding& finding, const Visit& visit, const Visit* earlier,
+                          const Words& words) {
+  const AnalyteKind* kind = finding.analyte ? find_analyte(*finding.analyte) : nullptr;
+  if (!kind || !finding.value) return {finding.text};
+  const Waterline line = waterline_of(finding, *kind, standing_reading(visit.bottle, kind->id), earlier);
+  for (const std::string& number : spellings(words, kind->id, *finding.value)) {
+    const size_t at = place_in(finding.text, number);
+    if (at != std::string::npos) return {finding.text.substr(0, at), line, finding.text.substr(at)};
+  }
+  return {line, finding.text};
+}
+
+}  // namespace brimline

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The readings of a visit beside last visit's and the target, as rows of words.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <vector>
+
+#include "analysis/panel/analyte.h"
+#include "printing/sheet.h"
+
+namespace brimline {
+
+// The reading that stands for the analyte: the last repeat, else the first; null: not read.
+const Reading* standing_reading(const Bottle& bottle, const AnalyteId& analyte);
+
+// One standard deviation of a reading, dilution included: the one told, else the method's own;
+// nothing where neither is known.
+std::optional<double> spread_of(const Reading& reading);
+
+// Every reading of the visit in the order it was taken, repeats and fill water included, then what
+// the plan predicts of analytes that were not read.
+std::vector<SheetRow> readings_table(const Visit& visit, const Visit* earlier, const Words& words,
+                                     const std::map<AnalyteId, Target>& targets);
+
+// The name of an analyte and a value of it with its unit, in the reader's language.
+std::string analyte_name(const Words& words, const AnalyteId& analyte);
+std::string value_words(const Words& words, const AnalyteId& analyte, double value, bool with_unit);
+
+// The finding's sentence with a waterline before its value, under which it is drawn; before the
+// sentence where that does not give the value; the bare sentence where the finding is about no reading.
+Sentence finding_sentence(const Finding& finding, const Visit& visit, const Visit* earlier,
+                          const Words& words);
+
+}  // namespace brimline

@@ -1,0 +1,216 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "printing/sheet.h"
+
+#include <algorithm>
+#include <cctype>
+
+#include "printing/readings_table.h"
+#include "station/wording/clock_words.h"
+#include "station/wording/sheet_words.h"
+#include "station/wording/visit_code.h"
+
+namespace brimline {
+namespace {
+
+constexpr const char* kContext = "sheet";
+
+SheetTitles titles_of(const Words& words, const Plan* plan) {
+  const auto say = [&](const char* text) { return words.say(kContext, text); };
+  const bool doses = plan && plan->home_plan;
+  SheetTitles t;
+  t.sheet = say(phrase("sheet", "Take-home sheet"));
+  t.findings = say(phrase("sheet", "What the water says"));
+  t.before = doses ? say(phrase("sheet", "Before you start")) : say(phrase("sheet", "First of all"));
+  t.steps = doses ? say(phrase("sheet", "What to do, and when")) : say(phrase("sheet", "What to do instead"));
+  t.caution = say(phrase("sheet", "Caution:"));
+  t.watch = say(phrase("sheet", "What to watch"));
+  t.come_back = say(phrase("sheet", "Come back"));
+  t.readings = say(phrase("sheet", "All readings"));
+  t.trouble = say(phrase("sheet", "If something goes wrong"));
+  t.page = say(phrase("sheet", "page %1 of %2"));
+  t.columns = {say(phrase("sheet", "Reading")),         say(phrase("sheet", "This bottle")),
+               say(phrase("sheet", "Give or take")),    say(phrase("sheet", "Target")),
+               say(phrase("sheet", "After the steps")), say(phrase("sheet", "Last visit"))};
+  return t;
+}
+
+std::vector<Labelled> who_of(const Visit& visit, const Words& words) {
+  std::vector<Labelled> out;
+  const auto row = [&](const char* label, std::string value) {
+    if (!value.empty()) out.push_back({words.say(kContext, label), std::move(value)});
+  };
+  std::optional<Units> units;
+  if (visit.customer) {
+    row(phrase("sheet", "For"), visit.customer->name.value_or(""));
+    units = visit.customer->units;
+  }
+  row(phrase("sheet", "Water"), vessel_words(words, visit.vessel, units));
+  std::string bottle = visit.bottle.code;
+  const auto add = [&](const char* text, const std::optional<Instant>& when) {
+    if (!when) return;
+    if (!bottle.empty()) bottle += "; ";
+    bottle += words.say(kContext, text, {date_and_time_words(words, *when)});
+  };
+  add(phrase("sheet", "taken %1"), visit.bottle.taken_at);
+  add(phrase("sheet", "tested %1"), visit.bottle.tested_at);
+  row(phrase("sheet", "Bottle"), bottle);
+  return out;
+}
+
+// The time at the step's left; `before` is the step before, or null.
+std::string when_of(const Step& step, const Step* before, const std::optional<Instant>& home_at,
+                    const Words& words) {
+  if (home_at) return clock_words(words, *home_at, later(*home_at, step.start_h));
+  const double gap = before ? step.start_h - end_h(*before) + before->wait_h : step.start_h;
+  if (!before && gap <= 0) return words.say(kContext, phrase("sheet", "first"));
+  if (gap <= 0) return words.say(kContext, phrase("sheet", "then"));
+  return words.say(kContext, phrase("sheet", "%1 later"), {span_words(words, gap)});
+}
+
+std::vector<Tick> ticks_of(const Step& step, const std::optional<Instant>& home_at, const Words& words) {
+  if (step.portions <= 1) return {Tick{}};
+  std::vector<Tick> out;
+  for (int i = 0; i < step.portions; ++i) {
+    const double hours = i * step.portion_gap_h;
+    if (home_at)
+      out.push_back({clock_words(words, *home_at, later(*home_at, step.start_h + hours))});
+    else if (i == 0)
+      out.push_back({words.say(kContext, phrase("sheet", "first"))});
+    else
+      out.push_back(
+          {words.say(kContext, phrase("sheet", "%1 later"), {span_words(words, step.portion_gap_h)})});
+  }
+  return out;
+}
+
+std::vector<SheetStep> steps_of(const Plan& plan, const std::optional<Instant>& home_at, const Words& words) {
+  std::vector<SheetStep> out;
+  const Step* before = nullptr;
+  for (const Step& step : plan.steps) {
+    if (!plan.home_plan && step.action == Action::add) continue;
+    SheetStep shown;
+    shown.order = step.order;
+    shown.when = when_of(step, before, home_at, words);
+    if (home_at) {
+      const Instant start = later(*home_at, step.start_h);
+      if (!before || !same_day(start, later(*home_at, before->start_h))) shown.day = date_words(words, start);
+    }
+    shown.text = step.text;
+    if (step.action == Action::add) shown.amount = portion_words(words, step);
+    shown.ticks = ticks_of(step, home_at, words);
+    shown.cautions = step.cautions;
+    out.push_back(std::move(shown));
+    before = &step;
+  }
+  return out;
+}
+
+std::string list_words(const Words& words, const std::vector<AnalyteId>& analytes) {
+  std::string out;
+  for (const AnalyteId& analyte : analytes) {
+    std::string name = analyte_name(words, analyte);
+    if (name.size() > 1 && std::islower(static_cast<unsigned char>(name[1])) &&
+        name != "pH")  // not a formula
+      name[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(name[0])));
+    out += (out.empty() ? "" : ", ") + name;
+  }
+  return out;
+}
+
+std::string come_back_of(const Plan& plan, const std::optional<Instant>& home_at, const Words& words) {
+  if (!plan.retest) return words.say(kContext, phrase("sheet", "Bring this sheet with your next bottle."));
+  double end = 0;
+  for (const Step& step : plan.steps) end = std::max(end, end_h(step));
+  std::string out;
+  if (home_at) {
+    const Instant when = later(*home_at, end + plan.retest->after_h);
+    out = words.say(kContext, phrase("sheet", "Bring a fresh bottle and this sheet: %1 (%2) or soon after."),
+                    {clock_words(words, *home_at, when), date_words(words, when)});
+  } else {
+    out = words.say(kContext, phrase("sheet", "Bring a fresh bottle and this sheet %1 after the last step."),
+                    {span_words(words, plan.retest->after_h)});
+  }
+  if (!plan.retest->analytes.empty())
+    out += " " + words.say(kContext, phrase("sheet", "We will read: %1."),
+                           {list_words(words, plan.retest->analytes)});
+  return out;
+}
+
+void add_new(std::vector<std::string>& lines, const std::vector<std::string>& more) {
+  for (const std::string& line : more)
+    if (std::find(lines.begin(), lines.end(), line) == lines.end()) lines.push_back(line);
+}
+
+void add_plan(Sheet& sheet, const Visit& visit, const Visit* earlier, const Words& words) {
+  const Plan& plan = *visit.plan_as_told;
+  sheet.answer = swim_answer(words, plan, visit.home_at);
+  if (!plan.home_plan)
+    sheet.why_not =
+        plan.why_not.value_or(words.say(kContext, phrase("sheet", "No plan for home can be given.")));
+  std::vector<Finding> findings = plan.findings;
+  std::stable_sort(findings.begin(), findings.end(),
+                   [](const auto& a, const auto& b) { return a.rank < b.rank; });
+  for (const Finding& finding : findings)
+    sheet.findings.push_back(finding_sentence(finding, visit, earlier, words));
+  sheet.steps = steps_of(plan, visit.home_at, words);
+  if (plan.home_plan) sheet.watch = watch_lines(words, plan);
+  sheet.come_back = come_back_of(plan, visit.home_at, words);
+  add_new(sheet.before, plan.cautions);
+}
+
+bool has_waterline(const std::vector<Sentence>& sentences) {
+  return std::any_of(sentences.begin(), sentences.end(), [](const Sentence& s) {
+    return std::any_of(s.begin(), s.end(),
+                       [](const Piece& p) { return std::holds_alternative<Waterline>(p); });
+  });
+}
+
+std::string rows_note_of(const Visit& visit, const Words& words) {
+  std::string out = words.say(kContext, phrase("sheet",
+                                               "“Give or take” is one standard deviation: about two readings "
+                                               "in three come that near."));
+  if (visit.bottle.sample_temperature)
+    out = words.say(kContext, phrase("sheet", "Read at %1 °C."),
+                    {words.number(visit.bottle.sample_temperature->celsius(), 0)}) +
+          " " + out;
+  return out;
+}
+
+}  // namespace
+
+std::string plain(const Sentence& sentence) {
+  std::string out;
+  for (const Piece& piece : sentence)
+    if (const auto* text = std::get_if<std::string>(&piece)) out += *text;
+  return out;
+}
+
+Sheet make_sheet(const Visit& visit, const Visit* earlier, const ShopDetails& shop, const Words& words,
+                 const SheetOptions& options) {
+  const Plan* plan = visit.plan_as_told ? &*visit.plan_as_told : nullptr;
+  Sheet sheet;
+  sheet.language = words.language();
+  sheet.titles = titles_of(words, plan);
+  sheet.shop = shop;
+  sheet.who = who_of(visit, words);
+  sheet.question = words.say(kContext, phrase("sheet", "May we swim?"));
+  sheet.before = standing_lines(words, plan && plan->home_plan);
+  sheet.come_back = words.say(kContext, phrase("sheet", "Bring this sheet with your next bottle."));
+  sheet.answer = words.say(kContext, phrase("sheet", "Not said: this sheet has readings only."));
+  if (plan) add_plan(sheet, visit, earlier, words);
+  if (has_waterline(sheet.findings))
+    sheet.waterline_key =
+        words.say(kContext, phrase("sheet",
+                                   "The small line under a value: what the test can read, from end to end; "
+                                   "brackets, the target; dark "
+                                   "mark, this bottle, as wide as its likely error; open mark, last visit."));
+  sheet.rows = readings_table(visit, earlier, words, options.targets);
+  sheet.rows_note = rows_note_of(visit, words);
+  sheet.trouble = trouble_lines(words, shop);
+  sheet.code = visit_code(visit.id);
+  sheet.footer = (shop.name.empty() ? sheet.titles.sheet : shop.name) +
+                 (visit.bottle.code.empty() ? "" : " · " + visit.bottle.code) + " · " + sheet.code;
+  return sheet;
+}
+
+}  // namespace brimline

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The take-home sheet as words: everything the paper says, nothing about where it stands.
+//
+//   const Sheet sheet = make_sheet(visit, earlier, shop, words, options);
+//   write_pdf(sheet, "sheet.pdf", Paper::letter);
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "station/visit.h"
+#include "station/wording/shop_details.h"
+#include "station/wording/words.h"
+
+namespace brimline {
+
+// The word-sized picture inside a sentence: a thin rule over the method's range, the target as a
+// bracket, this reading as a filled mark as wide as its uncertainty, last visit's as a hollow one.
+struct Waterline {
+  double low = 0, high = 1;  // the method's range, in the analyte's unit
+  Target target;
+  double value = 0;
+  double half_width = 0;       // one standard deviation; 0 where it is not known
+  std::optional<double> last;  // last visit's reading
+  friend bool operator==(const Waterline&, const Waterline&) = default;
+};
+
+using Piece = std::variant<std::string, Waterline>;
+using Sentence = std::vector<Piece>;
+
+// The sentence without its pictures.
+std::string plain(const Sentence& sentence);
+
+struct Labelled {
+  std::string label, value;
+};
+
+// A box to tick; a step with portions has one a portion, each with its time.
+struct Tick {
+  std::string label;  // empty where the step has one box only
+};
+
+struct SheetStep {
+  std::string day;   // "Sunday 14 June" where this step is the first of its day; else empty
+  std::string when;  // "tonight 20:00"; without home_at "first", "4 hours later"
+  int order = 1;
+  std::string text;    // exactly the plan's
+  std::string amount;  // one portion, as the customer measures it; empty where nothing is added
+  std::vector<Tick> ticks;
+  std::vector<std::string> cautions;
+};
+
+// A row of the table of readings; a cell with nothing to say is empty.
+struct SheetRow {
+  std::string name, value, spread, target, expected, last;
+};
+
+// Titles and fixed labels, in the sheet's language.
+struct SheetTitles {
+  std::string sheet, findings, before, steps, caution, watch, come_back, readings, trouble, page;
+  std::vector<std::string> columns;  // as the members of SheetRow
+};
+
+struct Sheet {
+  std::string language;
+  SheetTitles titles;
+  ShopDetails shop;
+  std::vector<Labelled> who;           // whose water, which bottle, when
+  std::string question, answer;        // "May we swim?", "No – not before tomorrow 08:00, after step 3."
+  std::optional<std::string> why_not;  // printed large; no doses then
+  std::vector<Sentence> findings;
+  std::string waterline_key;        // how to read the small picture; empty where there is none
+  std::vector<std::string> before;  // label and local code first, then the plan's cautions
+  std::vector<SheetStep> steps;
+  std::vector<std::string> watch;
+  std::string come_back;
+  std::vector<SheetRow> rows;
+  std::string rows_note;
+  std::vector<std::string> trouble;  // when something goes wrong, and storing
+  std::string code;                  // opaque, for the QR (station/wording/visit_code.h)
+  std::string footer;                // on every page, beside the page number
+};
+
+struct SheetOptions {
+  // Targets by analyte for readings that have no finding; absent: the row says none.
+  std::map<AnalyteId, Target> targets;
+};
+
+// The visit with its plan as told; with no plan the sheet has the readings alone. `earlier` is the
+// visit before of the same vessel, or null.
+Sheet make_sheet(const Visit& visit, const Visit* earlier, const ShopDetails& shop, const Words& words,
+                 const SheetOptions& options = {});
+
+}  // namespace brimline

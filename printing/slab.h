@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A sheet cut into slabs: strips of one page's width that are placed one below the other.
+#pragma once
+
+#include <vector>
+
+#include "printing/item.h"
+#include "printing/paper.h"
+#include "printing/sheet.h"
+
+namespace brimline {
+
+struct Slab {
+  double space_before = 0;  // dropped at the top of a page
+  double height = 0;
+  bool with_next = false;   // not parted from the next slab by a page's end, where a page can hold both
+  std::vector<Item> items;  // y from the slab's top
+};
+
+// The measures of one edition, in points.
+struct Frame {
+  double width = 0;   // between the margins
+  double side = 0;    // column of times and titles at the left; 0: titles stand above
+  double gutter = 0;  // between the side column and the text, where the tick boxes stand
+  double scale = 1;   // of every letter
+  double text_x() const { return side + gutter; }
+  double text_width() const { return width - text_x(); }
+  bool stacked() const { return side <= 0; }
+  Type type(double size, bool bold = false, Ink ink = Ink::black) const { return {size * scale, bold, ink}; }
+};
+
+// The whole sheet in reading order.
+std::vector<Slab> slabs_of(const Sheet& sheet, const Frame& frame);
+
+}  // namespace brimline

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "station/wording/clock_words.h"
+
+#include <QDate>
+#include <QLocale>
+#include <QTime>
+#include <algorithm>
+#include <cmath>
+
+namespace brimline {
+namespace {
+
+constexpr const char* kContext = "clock";
+constexpr int kEvening = 18;  // "tonight" from this hour on
+
+QDate date_of(const Instant& when) {
+  const auto day = std::chrono::floor<std::chrono::days>(when.local());
+  return QDate(1970, 1, 1).addDays(day.time_since_epoch().count());
+}
+
+QTime time_of(const Instant& when) {
+  const auto local = when.local();
+  const auto rest = local - std::chrono::floor<std::chrono::days>(local);
+  return QTime(0, 0).addSecs(static_cast<int>(std::chrono::seconds(rest).count()));
+}
+
+QLocale locale_of(const Words& words) {
+  if (words.language() == "es") return QLocale(QLocale::Spanish);
+  if (words.language() == "fr") return QLocale(QLocale::French);
+  return QLocale(QLocale::English);
+}
+
+std::string clock_of(const Instant& when) {
+  return time_of(when).toString("HH:mm").toStdString();
+}
+
+std::string formatted(const Words& words, const Instant& when, const char* format) {
+  return locale_of(words).toString(date_of(when), QString::fromLatin1(format)).toStdString();
+}
+
+}  // namespace
+
+Instant later(const Instant& start, double hours) {
+  using namespace std::chrono;
+  constexpr double kStep = 300;  // seconds
+  const double wanted =
+      static_cast<double>(start.utc.time_since_epoch().count()) + std::max(0.0, hours) * 3600;
+  const double rounded = hours <= 0 ? wanted : std::ceil((wanted - 1) / kStep) * kStep;
+  return Instant{sys_seconds{seconds{static_cast<long long>(rounded)}}, start.offset};
+}
+
+bool same_day(const Instant& a, const Instant& b) {
+  return date_of(a) == date_of(b);
+}
+
+std::string clock_words(const Words& words, const Instant& start, const Instant& when) {
+  const auto days = date_of(start).daysTo(date_of(when));
+  const std::string clock = clock_of(when);
+  if (days == 0 && time_of(when).hour() >= kEvening)
+    return words.say(kContext, phrase("clock", "tonight %1"), {clock});
+  if (days == 0) return words.say(kContext, phrase("clock", "today %1"), {clock});
+  if (days == 1) return words.say(kContext, phrase("clock", "tomorrow %1"), {clock});
+  return formatted(words, when, days > 1 && days <= 6 ? "dddd" : "ddd d MMM") + " " + clock;
+}
+
+std::string date_words(const Words& words, const Instant& when) {
+  return formatted(words, when, "dddd d MMMM");
+}
+
+std::string date_and_time_words(const Words& words, const Instant& when) {
+  return formatted(words, when, "d MMMM yyyy") + ", " + clock_of(when);
+}
+
+std::string span_words(const Words& words, double hours) {
+  const auto whole = [](double value) { return std::to_string(std::lround(value)); };
+  if (hours < 1.5 && std::abs(hours - 1) > 0.01)
+    return words.say(kContext, phrase("clock", "%1 minutes"), {whole(std::ceil(hours * 60 - 1e-6))});
+  if (std::abs(hours - 1) <= 0.01) return words.say(kContext, phrase("clock", "1 hour"));
+  if (hours >= 48 && std::abs(std::remainder(hours, 24.0)) < 0.01)
+    return words.say(kContext, phrase("clock", "%1 days"), {whole(hours / 24)});
+  const bool is_whole = std::abs(hours - std::round(hours)) < 0.01;
+  return words.say(kContext, phrase("clock", "%1 hours"),
+                   {is_whole ? whole(hours) : words.number(std::ceil(hours * 2 - 1e-6) / 2, 1)});
+}
+
+}  // namespace brimline

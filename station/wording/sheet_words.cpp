@@ -1,0 +1,242 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "station/wording/sheet_words.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <string_view>
+
+#include "station/wording/clock_words.h"
+
+namespace brimline {
+namespace {
+
+constexpr const char* kContext = "sheet";
+
+bool any_step(const Plan& plan, bool (*is)(const Step&)) {
+  return std::any_of(plan.steps.begin(), plan.steps.end(), is);
+}
+
+template <size_t N>
+bool among(const std::array<std::string_view, N>& ids, const std::optional<std::string>& id) {
+  return id && std::find(ids.begin(), ids.end(), *id) != ids.end();
+}
+
+bool adds(const Step& step) {
+  return step.action == Action::add;
+}
+
+bool adds_oxidiser(const Step& step) {
+  static constexpr std::array<std::string_view, 6> ids{
+      "sodium_hypochlorite",      "calcium_hypochlorite", "dichlor", "trichlor",
+      "potassium_monopersulfate", "hydrogen_peroxide"};
+  return adds(step) && among(ids, step.chemical);
+}
+
+bool adds_hardness_or_alkalinity(const Step& step) {
+  static constexpr std::array<std::string_view, 4> ids{"calcium_chloride", "sodium_bicarbonate",
+                                                       "sodium_carbonate", "sodium_sesquicarbonate"};
+  return adds(step) && among(ids, step.chemical);
+}
+
+bool works_the_filter(const Step& step) {
+  return step.action == Action::filter || step.action == Action::clean_filter ||
+         step.action == Action::vacuum;
+}
+
+bool drains(const Step& step) {
+  return step.action == Action::drain_refill;
+}
+
+// What to look out for, and when it concerns this plan. Common practice; the visible drain as in
+// Maryland Department of Health's safety page for pool operators.
+struct WatchRow {
+  bool (*when)(const Step&);  // null: always
+  const char* text;
+};
+constexpr WatchRow kWatch[] = {
+    {nullptr,
+     phrase("sheet", "Nobody swims unless the drain on the floor can be seen clearly from the edge.")},
+    {adds,
+     phrase("sheet", "Keep to the times: going on sooner than shown is how products meet that must not.")},
+    {adds_oxidiser,
+     phrase("sheet",
+            "If the water turns brown, black or like tea after a dose, stop there and call us: "
+            "that can be metal.")},
+    {adds_hardness_or_alkalinity,
+     phrase("sheet",
+            "A light cloud after a dose clears with the pump running; if it is still there the next day, "
+            "stop and bring us a bottle.")},
+    {works_the_filter,
+     phrase("sheet", "Watch the filter's pressure gauge, and clean the filter when its maker says so.")},
+    {drains, phrase("sheet",
+                    "While draining, stop at once if the shell or liner moves, lifts or cracks, or if it "
+                    "rains hard.")},
+};
+
+struct Tri {
+  const char *outdoor, *indoor, *unknown;
+};
+constexpr Tri kVessels[] = {
+    {phrase("sheet", "outdoor pool"), phrase("sheet", "indoor pool"), phrase("sheet", "pool")},
+    {phrase("sheet", "outdoor spa"), phrase("sheet", "indoor spa"), phrase("sheet", "spa")},
+    {phrase("sheet", "outdoor swim spa"), phrase("sheet", "indoor swim spa"), phrase("sheet", "swim spa")},
+    {phrase("sheet", "outdoor plunge"), phrase("sheet", "indoor plunge"), phrase("sheet", "plunge")},
+};
+constexpr const char* kSanitizers[] = {phrase("sheet", "chlorine"), phrase("sheet", "salt chlorine"),
+                                       phrase("sheet", "bromine"), phrase("sheet", "biguanide")};
+
+// Three significant digits, no trailing zeros.
+std::string three_digits(const Words& words, double value) {
+  const int decimals = value >= 99.95 ? 0 : value >= 9.995 ? 1 : 2;
+  std::string out = words.number(value, decimals);
+  if (decimals == 0) return out;
+  while (out.back() == '0') out.pop_back();
+  if (out.back() == '.' || out.back() == ',') out.pop_back();
+  return out;
+}
+
+// "15,000" in English, "15 000" with a space that does not break elsewhere.
+std::string grouped(const Words& words, double value) {
+  std::string out = words.number(value, 0);
+  for (size_t at = out.size(); at > 3; at -= 3) out.insert(at - 3, words.language() == "en" ? "," : "\u00a0");
+  return out;
+}
+
+std::string amount_words(const Words& words, double value, const std::string& unit) {
+  if (value < 1 && unit == "L") return three_digits(words, value * 1e3) + " mL";
+  if (value < 1 && unit == "kg") return three_digits(words, value * 1e3) + " g";
+  if (value >= 1000 && unit == "mL") return three_digits(words, value * 1e-3) + " L";
+  if (value >= 1000 && unit == "g") return three_digits(words, value * 1e-3) + " kg";
+  return three_digits(words, value) + " " + unit;
+}
+
+std::string no_answer(const Words& words, const Swim& swim, const std::optional<Instant>& home_at) {
+  const std::string step = swim.after_step ? std::to_string(*swim.after_step) : "";
+  if (swim.not_before_h && home_at) {
+    const std::string when = clock_words(words, *home_at, later(*home_at, *swim.not_before_h));
+    if (step.empty()) return words.say(kContext, phrase("sheet", "No – not before %1."), {when});
+    return words.say(kContext, phrase("sheet", "No – not before %1, after step %2."), {when, step});
+  }
+  if (swim.not_before_h) {
+    const std::string span = span_words(words, *swim.not_before_h);
+    if (step.empty()) return words.say(kContext, phrase("sheet", "No – not for %1 after you start."), {span});
+    return words.say(kContext, phrase("sheet", "No – not for %1 after you start, and after step %2."),
+                     {span, step});
+  }
+  if (!step.empty()) return words.say(kContext, phrase("sheet", "No – not before step %1 is done."), {step});
+  return words.say(kContext, phrase("sheet", "No – not until we have tested the water again."));
+}
+
+}  // namespace
+
+double end_h(const Step& step) {
+  return step.start_h + std::max(0, step.portions - 1) * step.portion_gap_h + step.wait_h;
+}
+
+std::string swim_answer(const Words& words, const Plan& plan, const std::optional<Instant>& home_at) {
+  if (!plan.home_plan)
+    return plan.swim.now
+               ? words.say(kContext, phrase("sheet", "That is for the operator of this water to say."))
+               : words.say(kContext, phrase("sheet", "No."));
+  if (!plan.swim.now) return no_answer(words, plan.swim, home_at);
+  if (any_step(plan, adds))
+    return words.say(kContext,
+                     phrase("sheet", "Yes – but with nobody in the water while anything is being added."));
+  return words.say(kContext, phrase("sheet", "Yes."));
+}
+
+std::string vessel_words(const Words& words, const Vessel& vessel, std::optional<Units> units) {
+  const Tri& names = kVessels[static_cast<size_t>(kind_of(vessel))];
+  std::string out = words.say(kContext, !vessel.place                     ? names.unknown
+                                        : *vessel.place == Place::outdoor ? names.outdoor
+                                                                          : names.indoor);
+  if (vessel.volume) {
+    const double m3 = vessel.volume->cubic_metres();
+    const std::string metric = three_digits(words, m3) + " m³";
+    if (units.value_or(Units::metric) == Units::us) {
+      const double gallons = std::round(vessel.volume->us_gallons() / 10) * 10;
+      out += ", " + words.say(kContext, phrase("sheet", "%1 US gallons"), {grouped(words, gallons)}) + " (" +
+             metric + ")";
+    } else {
+      out += ", " + metric;
+    }
+  } else {
+    out += ", " + words.say(kContext, phrase("sheet", "volume not known"));
+  }
+  if (vessel.sanitizer)
+    out += ", " + words.say(kContext, kSanitizers[static_cast<size_t>(*vessel.sanitizer)]);
+  return out;
+}
+
+// Maryland Department of Health, safety page for pool operators: follow the label, never mix,
+// chemical to water, nobody in the water.
+std::vector<std::string> standing_lines(const Words& words, bool with_doses) {
+  std::vector<std::string> out;
+  const auto line = [&](const char* text) { out.push_back(words.say(kContext, text)); };
+  line(phrase("sheet",
+              "The label on each product and your local code come first: where they differ from this sheet, "
+              "follow them."));
+  if (!with_doses) return out;
+  line(phrase("sheet",
+              "Never mix two products, dry or wet, and never acid with chlorine. Put the product into the "
+              "water, never water onto the product."));
+  line(phrase(
+      "sheet",
+      "Nobody in the water while anything is added; pump running; goggles and gloves as the label says."));
+  return out;
+}
+
+std::vector<std::string> watch_lines(const Words& words, const Plan& plan) {
+  std::vector<std::string> out;
+  for (const WatchRow& row : kWatch)
+    if (!row.when || any_step(plan, row.when)) out.push_back(words.say(kContext, row.text));
+  return out;
+}
+
+// Rinsing for at least 15 minutes: Arizona Poison and Drug Information Center. Fresh air, never
+// sniff: Illinois Poison Center. Storing: Maryland Department of Health. Not to induce vomiting,
+// late symptoms, and staying out of fumes: from memory, common first aid.
+std::vector<std::string> trouble_lines(const Words& words, const ShopDetails& shop) {
+  const std::string local = words.say(kContext, phrase("sheet", "your local emergency number"));
+  const auto call = [](const EmergencyNumber& n) {
+    return n.number.empty() ? n.label : n.number + " (" + n.label + ")";
+  };
+  const std::string first = shop.emergency.empty() ? local : call(shop.emergency.front());
+  const std::string advice = shop.emergency.size() > 1 ? call(shop.emergency[1]) : first;
+  std::vector<std::string> out;
+  const auto line = [&](const char* text, std::initializer_list<std::string> values) {
+    out.push_back(words.say(kContext, text, values));
+  };
+  line(phrase("sheet",
+              "Fumes, fizzing, or products that have met: leave at once, upwind, keep others out and call %1 "
+              "from outside. Do not go back, add no water, move nothing."),
+       {first});
+  line(phrase("sheet", "Breathed in: fresh air; trouble breathing: call %1. Symptoms can come hours later."),
+       {first});
+  line(phrase("sheet",
+              "In the eyes or on the skin: brush dry powder off, then rinse with running water for at least "
+              "15 minutes; take out contact lenses, take off wet clothing. Call %1."),
+       {advice});
+  line(phrase("sheet", "Swallowed: do not make the person vomit. Call %1."), {advice});
+  line(phrase("sheet",
+              "Store dry, cool, locked and upright, each product in its own container and apart from the "
+              "others: acid far from chlorine, liquids never above powders. Never sniff a container."),
+       {});
+  return out;
+}
+
+std::string portion_words(const Words& words, const Step& step) {
+  std::string metric;
+  if (step.amount)
+    metric = amount_words(words, step.amount->value / std::max(1, step.portions), step.amount->unit);
+  std::string out = step.amount_household.value_or("");
+  if (out.empty())
+    out = metric;
+  else if (!metric.empty() && out.find(metric) == std::string::npos)
+    out += " (" + metric + ")";
+  if (out.empty() || step.portions <= 1) return out;
+  return words.say(kContext, phrase("sheet", "%1 each time, %2 times"), {out, std::to_string(step.portions)});
+}
+
+}  // namespace brimline
