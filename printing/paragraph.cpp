@@ -120,7 +120,7 @@ TextLine set_line(const std::vector<Token>& tokens, size_t from, size_t to, doub
     if (!picture) continue;
     const double x = std::max(0.0, std::min(start, most - waterline_width(token.type)));
     add_moved(pictures, waterline_items(*picture->picture, token.type), x, 0);
-    line.below = token.type.size * 0.5;
+    line.below = token.type.size * 0.55;
     picture = nullptr;
   }
   line.items.insert(line.items.end(), pictures.begin(), pictures.end());
@@ -186,7 +186,7 @@ double waterline_width(const Type& type) {
 
 std::vector<Item> waterline_items(const Waterline& line, const Type& type) {
   const double full = waterline_width(type), pad = type.size * 0.12;
-  const double width = full - 2 * pad, middle = type.size * 0.52;
+  const double width = full - 2 * pad, middle = type.size * 0.58;
   const double half = type.size * 0.30;  // height of a bracket above and below the rule
   const double span = line.high > line.low ? line.high - line.low : 1;
   const auto x_of = [&](double v) { return pad + width * std::clamp((v - line.low) / span, 0.0, 1.0); };

@@ -6,6 +6,8 @@
 #include <cmath>
 #include <set>
 
+#include "analysis/panel/uncertainty.h"
+
 namespace brimline {
 namespace {
 
@@ -146,14 +148,8 @@ const Reading* standing_reading(const Bottle& bottle, const AnalyteId& analyte) 
 }
 
 std::optional<double> spread_of(const Reading& reading) {
-  if (reading.sd) return reading.sd;
-  const AnalyteKind* kind = find_analyte(reading.analyte);
-  if (!kind) return std::nullopt;
-  const MethodKind* method = reading.method ? kind->method(*reading.method) : nullptr;
-  if (!method && !reading.method && !kind->methods.empty()) method = &kind->methods.front();
-  if (!method) return std::nullopt;
-  const double dilution = std::max(1.0, reading.dilution);
-  return dilution * std::hypot(method->sd_constant, method->sd_proportional * reading.value / dilution);
+  if (!find_analyte(reading.analyte) && !reading.sd) return std::nullopt;
+  return reading_sd(reading);
 }
 
 std::string analyte_name(const Words& words, const AnalyteId& analyte) {

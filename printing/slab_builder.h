@@ -27,6 +27,10 @@ class SlabBuilder {
   // Lines at `indent` from the text's left edge, kept together.
   void paragraph(const std::vector<TextLine>& lines, const Type& type, double indent = 0,
                  bool with_next = false);
+  // The same from the left margin on.
+  void wide_paragraph(const std::vector<TextLine>& lines, const Type& type, bool with_next = false) {
+    paragraph(lines, type, -frame_.text_x(), with_next);
+  }
   void add(Slab slab);
   // Keeps every slab from index `first` on together with the one after it, but for the last.
   void keep_from(size_t first);

@@ -42,7 +42,7 @@ std::vector<double> widths_of(const Sheet& sheet, const std::vector<size_t>& col
     double width = heading_width(sheet.titles.columns[c], frame.type(kHead, true));
     for (const SheetRow& row : sheet.rows)
       width = std::max(width, width_of(QString::fromStdString(cells_of(row)[c]), frame.type(kCell)));
-    out.push_back(width);
+    out.push_back(width + 0.5);
   }
   return out;
 }
@@ -87,13 +87,13 @@ void add_two_line_row(SlabBuilder& out, const Sheet& sheet, const Cells& cells) 
   const Type strong = frame.type(kCell, true), light = frame.type(kHead, false, Ink::quiet);
   const size_t start = out.size();
   out.space(3);
-  out.paragraph(break_lines({Run{cells[0] + "  ", frame.type(kCell)}, Run{cells[1], strong}},
-                            frame.text_width(), strong),
-                strong);
+  out.wide_paragraph(
+      break_lines({Run{cells[0] + "  ", frame.type(kCell)}, Run{cells[1], strong}}, frame.width, strong),
+      strong);
   std::string rest;
   for (size_t c = 2; c < kColumns; ++c)
     if (!cells[c].empty()) rest += (rest.empty() ? "" : "; ") + sheet.titles.columns[c] + " " + cells[c];
-  if (!rest.empty()) out.paragraph(break_lines(rest, frame.text_width(), light), light);
+  if (!rest.empty()) out.wide_paragraph(break_lines(rest, frame.width, light), light);
   out.keep_from(start);
 }
 
@@ -102,26 +102,26 @@ void add_two_line_row(SlabBuilder& out, const Sheet& sheet, const Cells& cells) 
 void add_table(SlabBuilder& out, const Sheet& sheet) {
   if (sheet.rows.empty()) return;
   const Frame& frame = out.frame();
-  out.space(11);
-  out.title(sheet.titles.readings);
+  const Type head = frame.type(9.6, true, Ink::accent), note = frame.type(8.2, false, Ink::quiet);
+  out.space(12);
+  out.wide_paragraph(break_lines(sheet.titles.readings, frame.width, head), head, true);
   const auto columns = used_columns(sheet);
-  auto widths = widths_of(sheet, columns, Frame{frame.width, 0, 0, frame.scale});
-  for (double& width : widths) width += 0.5;
+  const auto widths = widths_of(sheet, columns, frame);
   double natural = 0;
   for (const double width : widths) natural += width;
-  const double free = frame.text_width() - natural;
+  const double free = frame.width - natural;
   if (free < 7 * frame.scale * static_cast<double>(columns.size() - 1)) {
     for (const SheetRow& row : sheet.rows) add_two_line_row(out, sheet, cells_of(row));
   } else {
-    std::vector<double> x{frame.text_x()};
-    const double gap = std::min(free / static_cast<double>(columns.size() - 1), 26 * frame.scale);
+    std::vector<double> x{0};
+    const double gap = free / static_cast<double>(columns.size() - 1);
     for (size_t i = 0; i + 1 < columns.size(); ++i) x.push_back(x.back() + widths[i] + gap);
+    out.space(2);
     add_header(out, sheet, columns, x, widths);
     for (const SheetRow& row : sheet.rows) add_row(out, cells_of(row), columns, x);
   }
-  const Type note = frame.type(8.2, false, Ink::quiet);
   out.space(3);
-  out.paragraph(break_lines(sheet.rows_note, frame.text_width(), note), note);
+  out.wide_paragraph(break_lines(sheet.rows_note, frame.width, note), note);
 }
 
 }  // namespace brimline

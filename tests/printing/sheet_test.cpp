@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The sheet's words: every step and reading is on it, in the customer's own clock.
+#include "printing/sheet.h"
+
+#include <gmock/gmock.h>
+
+#include "printing/readings_table.h"
+#include "station/wording/clock_words.h"
+#include "station/wording/sheet_words.h"
+#include "station/wording/visit_code.h"
+#include "tests/printing/sample_visit.h"
+
+namespace brimline {
+namespace {
+
+using testing::HasSubstr;
+
+Instant at(const char* text) {
+  return *Instant::parse(text);
+}
+
+Sheet sheet_of(const Visit& visit, const Visit* earlier = nullptr) {
+  return make_sheet(visit, earlier, sample_shop(), Words("en"));
+}
+
+// The Gregorian calendar: 14 June 2026 is a Sunday (ISO 8601, week 24, day 7).
+TEST(ClockWords, AreSaidFromTheDayTheCustomerGetsHome) {
+  const Words en("en");
+  const Instant home = at("2026-06-14T17:30:00-05:00");
+  EXPECT_EQ(clock_words(en, home, home), "today 17:30");
+  EXPECT_EQ(clock_words(en, home, later(home, 2.5)), "tonight 20:00");
+  EXPECT_EQ(clock_words(en, home, later(home, 14.5)), "tomorrow 08:00");
+  EXPECT_EQ(clock_words(en, home, later(home, 38.5)), "Tuesday 08:00");
+  EXPECT_EQ(clock_words(en, home, later(home, 6.5)), "tomorrow 00:00");
+  EXPECT_EQ(clock_words(en, home, later(home, 7 * 24)), "Sun 21 Jun 17:30");
+  EXPECT_EQ(date_words(en, home), "Sunday 14 June");
+}
+
+TEST(ClockWords, FollowTheCustomersClockNotUtc) {
+  const Words en("en");
+  const Instant home = at("2026-06-14T23:30:00-05:00");  // already Monday in UTC
+  EXPECT_EQ(clock_words(en, home, home), "tonight 23:30");
+  EXPECT_EQ(clock_words(en, home, later(home, 1)), "tomorrow 00:30");
+}
+
+TEST(ClockWords, NoWaitGetsShorterByRounding) {
+  const Instant home = at("2026-06-14T17:31:00-05:00");
+  for (const double hours : {0.01, 0.5, 1.0, 3.999, 4.0, 4.001, 17.3})
+    EXPECT_GE(hours_between(home, later(home, hours)), hours - 1.0 / 3600) << hours;
+}
+
+TEST(Sheet, TellsWhenOneMaySwim) {
+  EXPECT_EQ(sheet_of(sample_visit()).answer, "No – not before tomorrow 08:00, after step 3.");
+  Visit no_clock = sample_visit();
+  no_clock.home_at.reset();
+  EXPECT_EQ(sheet_of(no_clock).answer, "No – not for 14.5 hours after you start, and after step 3.");
+  Visit safe = sample_visit();
+  safe.plan_as_told->swim = {true, {}, std::nullopt, std::nullopt};
+  EXPECT_THAT(sheet_of(safe).answer, HasSubstr("Yes"));
+  safe.plan_as_told->swim.now = false;
+  EXPECT_EQ(sheet_of(safe).answer, "No – not until we have tested the water again.");
+}
+
+TEST(Sheet, SaysEachStepAsThePlanDoes) {
+  const Visit visit = sample_visit();
+  const Sheet sheet = sheet_of(visit);
+  ASSERT_EQ(sheet.steps.size(), visit.plan_as_told->steps.size());
+  for (size_t i = 0; i < sheet.steps.size(); ++i) {
+    EXPECT_EQ(sheet.steps[i].text, visit.plan_as_told->steps[i].text);
+    EXPECT_EQ(sheet.steps[i].cautions, visit.plan_as_told->steps[i].cautions);
+  }
+  EXPECT_EQ(sheet.steps[0].when, "today 17:30");
+  EXPECT_EQ(sheet.steps[0].day, "Sunday 14 June");
+  EXPECT_EQ(sheet.steps[1].when, "tonight 22:00");
+  EXPECT_EQ(sheet.steps[1].day, "");
+  EXPECT_EQ(sheet.steps[2].when, "tomorrow 08:00");
+}
+
+// The contract: amount is for the whole step, the sheet prints the portion.
+TEST(Sheet, PrintsThePortionAndABoxForEach) {
+  const Sheet sheet = sheet_of(sample_visit());
+  EXPECT_EQ(sheet.steps[0].amount, "4 1/2 cups (1.06 L)");
+  EXPECT_EQ(sheet.steps[3].amount, "6 lb (2.7 kg) each time, 2 times");
+  ASSERT_EQ(sheet.steps[3].ticks.size(), 2u);
+  EXPECT_EQ(sheet.steps[3].ticks[0].label, "tomorrow 20:00");
+  EXPECT_EQ(sheet.steps[3].ticks[1].label, "Tuesday 00:00");
+  EXPECT_TRUE(sheet.steps[2].amount.empty());
+}
+
+TEST(Sheet, WithoutAClockCountsHours) {
+  Visit visit = sample_visit();
+  visit.home_at.reset();
+  const Sheet sheet = sheet_of(visit);
+  EXPECT_EQ(sheet.steps[0].when, "first");
+  EXPECT_EQ(sheet.steps[1].when, "4.5 hours later");
+  EXPECT_EQ(sheet.steps[2].when, "10 hours later");
+  EXPECT_EQ(sheet.steps[0].day, "");
+  EXPECT_THAT(sheet.come_back, HasSubstr("24 hours after the last step"));
+}
+
+TEST(Sheet, GivesNoDosesWhereThereIsNoHomePlan) {
+  Visit visit = sample_refused_visit();
+  Step dose = sample_visit().plan_as_told->steps.front();
+  visit.plan_as_told->steps.push_back(dose);
+  const Sheet sheet = sheet_of(visit);
+  ASSERT_TRUE(sheet.why_not);
+  EXPECT_EQ(*sheet.why_not, *visit.plan_as_told->why_not);
+  for (const SheetStep& step : sheet.steps) {
+    EXPECT_NE(step.text, dose.text);
+    EXPECT_TRUE(step.amount.empty());
+  }
+  EXPECT_EQ(sheet.answer, "No.");
+}
+
+TEST(Sheet, ShowsEveryReadingBesideLastVisits) {
+  const Visit visit = sample_visit(), earlier = sample_earlier_visit();
+  const Sheet sheet = sheet_of(visit, &earlier);
+  ASSERT_EQ(sheet.rows.size(), visit.bottle.readings.size());
+  EXPECT_EQ(sheet.rows[0].value, "0.40 mg/L Cl2");
+  EXPECT_EQ(sheet.rows[0].last, "2.60 mg/L Cl2");
+  EXPECT_EQ(sheet.rows[1].name, "Free chlorine, again");  // beneath the first, not at the table's end
+  EXPECT_EQ(sheet.rows[1].value, "0.42 mg/L Cl2");
+  EXPECT_EQ(sheet.rows[3].name, "pH");
+  EXPECT_EQ(sheet.rows[3].target, "7.2–7.6");
+  EXPECT_EQ(sheet.rows[3].expected, "7.50 ± 0.08");
+}
+
+// Missing is not zero, and the end of a range is not a value.
+TEST(Sheet, SaysWhatIsClippedAndWhatWasNotRead) {
+  Visit visit = sample_visit();
+  visit.bottle.readings[0].clipped = Clip::above;
+  visit.plan_as_told->predicted["borate"] = {30, std::nullopt};
+  const Sheet sheet = sheet_of(visit);
+  EXPECT_EQ(sheet.rows[0].value, "more than 0.40 mg/L Cl2");
+  EXPECT_EQ(sheet.rows[0].spread, "");
+  EXPECT_EQ(sheet.rows[0].last, "");
+  EXPECT_EQ(sheet.rows.back().value, "not read");
+}
+
+TEST(Sheet, HangsAWaterlineUnderTheValueItSpeaksOf) {
+  const Visit visit = sample_visit(), earlier = sample_earlier_visit();
+  const Sheet sheet = sheet_of(visit, &earlier);
+  ASSERT_EQ(sheet.findings.size(), 4u);
+  for (size_t i = 0; i < sheet.findings.size(); ++i)
+    EXPECT_EQ(plain(sheet.findings[i]), visit.plan_as_told->findings[i].text);
+  const Sentence& ph = sheet.findings[1];
+  ASSERT_EQ(ph.size(), 3u);
+  EXPECT_EQ(std::get<std::string>(ph[0]), "The pH of ");
+  const auto& line = std::get<Waterline>(ph[1]);
+  EXPECT_DOUBLE_EQ(line.value, 7.9);
+  EXPECT_EQ(line.last, 7.45);
+  EXPECT_GT(line.half_width, 0);
+  EXPECT_LT(line.low, *line.target.low);
+  EXPECT_GT(line.high, *line.target.high);
+}
+
+TEST(Sheet, IsNotMisledByANumberInsideAnother) {
+  Visit visit = sample_visit();
+  Finding finding;
+  finding.analyte = "calcium_hardness";
+  finding.value = 150;
+  finding.text = "Of 1150 and 150.5 and 2.150 the reading is 150.";
+  const Sentence sentence = finding_sentence(finding, visit, nullptr, Words("en"));
+  ASSERT_EQ(sentence.size(), 3u);
+  EXPECT_EQ(std::get<std::string>(sentence[2]), "150.");
+}
+
+TEST(Sheet, PutsLabelAndLocalCodeFirst) {
+  const Sheet sheet = sheet_of(sample_visit());
+  ASSERT_FALSE(sheet.before.empty());
+  EXPECT_THAT(sheet.before.front(), HasSubstr("label"));
+  EXPECT_THAT(sheet.before.front(), HasSubstr("local code"));
+  EXPECT_THAT(sheet.trouble.front(), HasSubstr("911"));
+  const Sheet nameless = make_sheet(sample_visit(), nullptr, ShopDetails{}, Words("en"));
+  EXPECT_THAT(nameless.trouble.front(), HasSubstr("your local emergency number"));
+}
+
+// FIPS 180-4, the example "abc": ba7816bf 8f01cfea ...
+TEST(VisitCode, IsTheBeginningOfSha256AndNothingElse) {
+  EXPECT_EQ(visit_code("abc"), "bl:ba7816bf8f01cfea");
+  const Visit visit = sample_visit();
+  const Sheet sheet = sheet_of(visit);
+  EXPECT_EQ(sheet.code, visit_code(visit.id));
+  EXPECT_THAT(sheet.code, testing::Not(HasSubstr(visit.id)));
+}
+
+}  // namespace
+}  // namespace brimline
