@@ -6,6 +6,7 @@
 #include <cmath>
 #include <set>
 
+#include "analysis/findings/targets.h"
 #include "analysis/panel/uncertainty.h"
 
 namespace brimline {
@@ -150,6 +151,20 @@ const Reading* standing_reading(const Bottle& bottle, const AnalyteId& analyte) 
 std::optional<double> spread_of(const Reading& reading) {
   if (!find_analyte(reading.analyte) && !reading.sd) return std::nullopt;
   return reading_sd(reading);
+}
+
+std::map<AnalyteId, Target> regime_targets(const Visit& visit) {
+  const TargetSet* regime = visit.plan_as_told ? find_targets(visit.plan_as_told->basis.targets) : nullptr;
+  std::map<AnalyteId, Target> out;
+  if (!regime) return out;
+  const auto value = [&](const char* analyte) {
+    const Reading* reading = standing_reading(visit.bottle, analyte);
+    return reading ? std::optional(reading->value) : std::nullopt;
+  };
+  const TargetCase asked = case_of(visit.vessel, value("cyanuric_acid"), value("ph"));
+  for (const Reading& reading : visit.bottle.readings)
+    if (const auto aim = regime->find(reading.analyte, asked)) out[reading.analyte] = aim->range;
+  return out;
 }
 
 std::string analyte_name(const Words& words, const AnalyteId& analyte) {

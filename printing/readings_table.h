@@ -18,6 +18,10 @@ const Reading* standing_reading(const Bottle& bottle, const AnalyteId& analyte);
 // nothing where neither is known.
 std::optional<double> spread_of(const Reading& reading);
 
+// What the regime named by the plan (its `basis.targets`) asks of each analyte that was read; empty
+// where there is no plan or the regime is not known here.
+std::map<AnalyteId, Target> regime_targets(const Visit& visit);
+
 // Every reading of the visit in the order it was taken, repeats and fill water included, then what
 // the plan predicts of analytes that were not read.
 std::vector<SheetRow> readings_table(const Visit& visit, const Visit* earlier, const Words& words,

@@ -204,7 +204,8 @@ Sheet make_sheet(const Visit& visit, const Visit* earlier, const ShopDetails& sh
                                    "The small line under a value: what the test can read, from end to end; "
                                    "brackets, the target; dark "
                                    "mark, this bottle, as wide as its likely error; open mark, last visit."));
-  sheet.rows = readings_table(visit, earlier, words, options.targets);
+  sheet.rows = readings_table(visit, earlier, words,
+                              options.targets.empty() ? regime_targets(visit) : options.targets);
   sheet.rows_note = rows_note_of(visit, words);
   sheet.trouble = trouble_lines(words, shop);
   sheet.code = visit_code(visit.id);

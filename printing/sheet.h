@@ -84,7 +84,7 @@ struct Sheet {
 };
 
 struct SheetOptions {
-  // Targets by analyte for readings that have no finding; absent: the row says none.
+  // Targets by analyte for readings that have no finding; empty: those of the plan's own regime.
   std::map<AnalyteId, Target> targets;
 };
 

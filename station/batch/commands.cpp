@@ -14,6 +14,7 @@ int keep_command(const Arguments& arguments);
 int listen_command(const Arguments& arguments);
 int move_command(const Arguments& arguments);
 int plan_command(const Arguments& arguments);
+int print_command(const Arguments& arguments);
 int profiles_command(const Arguments& arguments);
 int restore_command(const Arguments& arguments);
 int verify_command(const Arguments& arguments);
@@ -31,6 +32,9 @@ std::span<const Command> commands() {
       {"listen", "--port PATH --profile NAME|FILE [--record F] [--for SECONDS]", listen_command},
       {"move", "--from URL --to URL", move_command},
       {"plan", "VISIT [--earlier VISIT]... [--shelf DIR] [--targets NAME]", plan_command},
+      {"print",
+       "VISIT --out F.pdf [--paper letter|a4|roll80] [--language en|es|fr] [--large] [--earlier VISIT]...",
+       print_command},
       {"profiles", "[--check FILE]", profiles_command},
       {"restore", "--from F --database URL [--replace]", restore_command},
       {"verify", "--database URL", verify_command},
