@@ -15,6 +15,7 @@ namespace {
 constexpr double kPriorFreedom = 10;    // degrees of freedom the method's own sd counts for
 constexpr double kMeasuringOut = 0.01;  // relative sd of one volume of a dilution; counter practice
 constexpr double kOutlierAlpha = 0.05;
+constexpr double kScatter = 0.998;  // a pair further apart than 3.1 sds of its difference
 
 double sd_by(const MethodKind& method, double value, double dilution) {
   const double undiluted = value / dilution;
@@ -106,7 +107,7 @@ double standard_distance(const Measured& a, const Measured& b) {
 bool scatter(std::span<const Measured> repeats) {
   if (repeats.size() < 2 || any_exact(repeats)) return false;
   const boost::math::chi_squared distribution(static_cast<double>(repeats.size() - 1));
-  return chi_square(repeats) > boost::math::quantile(distribution, 0.99);
+  return chi_square(repeats) > boost::math::quantile(distribution, kScatter);
 }
 
 Measured combine(std::span<const Measured> repeats) {

@@ -31,10 +31,10 @@ Measured difference(const Measured& a, const Measured& b);
 double standard_distance(const Measured& a, const Measured& b);
 
 // Mean of repeats weighted by 1/sd^2. The spread seen is pooled with the method's own, which counts for ten
-// degrees of freedom; where it is beyond the method's at 99 % (chi-square) the spread seen counts alone.
+// degrees of freedom; where it is beyond the method's at 99.8 % (chi-square) the spread seen counts alone.
 Measured combine(std::span<const Measured> repeats);
 
-// Whether repeats scatter beyond their sds at 99 % (chi-square); false for fewer than two.
+// Whether repeats scatter beyond their sds at 99.8 % (chi-square); false for fewer than two.
 bool scatter(std::span<const Measured> repeats);
 
 // Grubbs' critical value, two-sided: ISO 5725-2:1994 clause 7.3.4 and table 5 (from memory); n of 3 or more.

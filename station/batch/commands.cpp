@@ -7,6 +7,7 @@ namespace brimline::batch {
 int backup_command(const Arguments& arguments);
 int check_command(const Arguments& arguments);
 int compare_command(const Arguments& arguments);
+int demand_command(const Arguments& arguments);
 int dose_command(const Arguments& arguments);
 int export_command(const Arguments& arguments);
 int find_command(const Arguments& arguments);
@@ -25,6 +26,7 @@ std::span<const Command> commands() {
       {"backup", "--database URL --out F", backup_command},
       {"check", "VISIT [--earlier VISIT]...", check_command},
       {"compare", "EARLIER LATER ...", compare_command},
+      {"demand", "VISIT", demand_command},
       {"dose", "[--in F] [--out F] [--threads N]", dose_command},
       {"export", "--database URL [--out F]", export_command},
       {"find", "--database URL TEXT | --batch", find_command},

@@ -61,6 +61,17 @@ Change change_of(const Pair& pair, double volume_sd, const Words& words) {
   return change;
 }
 
+// Where a told dose moves a reading, the water found replaced is part of what is expected; where nothing told
+// does, the fall itself is the news and stays in the verdict.
+void allow_for(const WaterReplaced& replaced, std::vector<Pair>& pairs) {
+  for (Pair& pair : pairs) {
+    if (!pair.told_any || pair.analyte == "ph") continue;
+    const double kept = pair.before.value * (1 - pair.drained) + pair.fill.value * pair.drained;
+    pair.lost = replaced.fraction * (kept - pair.fill.value);
+    pair.lost_sd = std::hypot(replaced.sd * (kept - pair.fill.value), replaced.fraction * pair.fill.sd);
+  }
+}
+
 }  // namespace
 
 std::string_view name_of(ChangeVerdict verdict) {
@@ -87,10 +98,11 @@ Comparison compare(std::span<const Visit> visits, const Words& words) {
   Comparison out;
   if (visits.size() < 2) return out;
   const Visit& later = visits.back();
-  const std::vector<Pair> pairs = pairs_of(visits);
+  std::vector<Pair> pairs = pairs_of(visits);
+  out.water_replaced = replaced_water(pairs, later.vessel);
+  if (out.water_replaced) allow_for(*out.water_replaced, pairs);
   for (const Pair& pair : pairs)
     out.changes.push_back(change_of(pair, relative_volume_sd(later.vessel), words));
-  out.water_replaced = replaced_water(pairs, later.vessel);
   out.volume = found_volume(pairs, later.vessel, out.water_replaced);
   out.explanations = explain(pairs, out, later, words);
   return out;

@@ -23,7 +23,7 @@ std::string_view name_of(ChangeVerdict verdict);
 struct Change {
   AnalyteId analyte;
   double earlier = 0, later = 0;
-  double expected = 0;     // earlier, told doses and told drains, and nothing else
+  double expected = 0;     // earlier, told doses and drains; where a dose moves it, water found replaced too
   double expected_sd = 0;  // of later less expected: both readings, volume, weeks of evaporation and splash
   ChangeVerdict verdict = ChangeVerdict::as_expected;
   std::string text;

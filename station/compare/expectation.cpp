@@ -178,7 +178,7 @@ double Pair::expected_sd(double relative_volume_sd) const {
   const double drain =
       drained > 0 ? std::hypot(drained * fill.sd, 0.1 * drained * (before.value - fill.value)) : 0;
   return std::sqrt(std::pow(before.sd * (1 - drained), 2) + now.sd * now.sd + dose * dose + drain * drain +
-                   drift_sd * drift_sd);
+                   drift_sd * drift_sd + lost_sd * lost_sd);
 }
 
 double Pair::distance(double relative_volume_sd) const {

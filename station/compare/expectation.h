@@ -24,9 +24,10 @@ struct Pair {
   double drained = 0;           // share replaced by told drains
   Measured fill;                // in the fill water, or what is assumed of it
   bool fill_read = false;
-  double drift_sd = 0;  // weeks of evaporation, splash, and what people do without telling
+  double lost = 0, lost_sd = 0;  // with water found replaced, where a told dose moves the reading
+  double drift_sd = 0;           // weeks of evaporation, splash, and what people do without telling
 
-  double expected() const { return before.value * (1 - drained) + fill.value * drained + told; }
+  double expected() const { return before.value * (1 - drained) + fill.value * drained + told - lost; }
   // Of now less expected; `relative_volume_sd` of the volume on file.
   double expected_sd(double relative_volume_sd) const;
   double distance(double relative_volume_sd) const;  // (now - expected) / sd
