@@ -14,9 +14,9 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-Json changes_to_json(const std::vector<Change>& changes) {
+Json changes_to_json(const std::vector<ReadingChange>& changes) {
   Json out = Json::array();
-  for (const Change& change : changes)
+  for (const ReadingChange& change : changes)
     out.push_back({{"analyte", change.analyte},
                    {"earlier", change.earlier},
                    {"later", change.later},

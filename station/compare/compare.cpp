@@ -46,8 +46,8 @@ std::string shown(const Words& words, const AnalyteKind& kind, double value) {
   return kind.unit.empty() ? number : number + " " + kind.unit;
 }
 
-Change change_of(const Pair& pair, double volume_sd, const Words& words) {
-  Change change;
+ReadingChange change_of(const Pair& pair, double volume_sd, const Words& words) {
+  ReadingChange change;
   change.analyte = pair.analyte;
   change.earlier = pair.before.value;
   change.later = pair.now.value;
@@ -88,8 +88,8 @@ std::string_view name_of(ChangeVerdict verdict) {
   return "as_expected";
 }
 
-const Change* Comparison::find(std::string_view analyte) const {
-  for (const Change& change : changes)
+const ReadingChange* Comparison::find(std::string_view analyte) const {
+  for (const ReadingChange& change : changes)
     if (change.analyte == analyte) return &change;
   return nullptr;
 }

@@ -20,7 +20,7 @@ enum class ChangeVerdict { as_expected, more, less, not_told };
 std::string_view name_of(ChangeVerdict verdict);
 
 // In the analyte's unit.
-struct Change {
+struct ReadingChange {
   AnalyteId analyte;
   double earlier = 0, later = 0;
   double expected = 0;     // earlier, told doses and drains; where a dose moves it, water found replaced too
@@ -45,11 +45,11 @@ struct Explanation {
 };
 
 struct Comparison {
-  std::vector<Change> changes;
+  std::vector<ReadingChange> changes;
   std::optional<WaterReplaced> water_replaced;  // absent: nothing shows it
   std::optional<VolumeFound> volume;            // absent: no told dose shows it
   std::vector<Explanation> explanations;
-  const Change* find(std::string_view analyte) const;
+  const ReadingChange* find(std::string_view analyte) const;
 };
 
 // The last of `visits` (oldest first, two or more, of one vessel) against those before: each reading against

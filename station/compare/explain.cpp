@@ -15,10 +15,10 @@ struct Facts {
   const Comparison& comparison;
   const Visit& later;
 
-  const Change* change(std::string_view analyte) const { return comparison.find(analyte); }
+  const ReadingChange* change(std::string_view analyte) const { return comparison.find(analyte); }
   // Against the expectation, at 1.96 sd.
   Move move(std::string_view analyte) const {
-    const Change* c = change(analyte);
+    const ReadingChange* c = change(analyte);
     if (!c) return Move::not_read;
     const double z = c->expected_sd > 0 ? (c->later - c->expected) / c->expected_sd : 0;
     return z > 1.96 ? Move::up : z < -1.96 ? Move::down : Move::stayed;
@@ -89,7 +89,7 @@ bool tablets(const Facts& f) {
 }
 
 bool chlorine_demand(const Facts& f) {
-  const Change* free = f.change("free_chlorine");
+  const ReadingChange* free = f.change("free_chlorine");
   const bool lost = free && f.move("free_chlorine") == Move::down;
   const bool eaten =
       f.move("cyanuric_acid") == Move::down && !f.replaced() && f.not_moved("calcium_hardness");
