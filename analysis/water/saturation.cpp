@@ -22,6 +22,7 @@ class IndexAtPh {
   // None where alkalinity leaves nothing for carbonate.
   std::optional<double> operator()(double ph) {
     problem_.hydrogen = std::pow(10, -ph);
+    state_.carbonate *= state_.hydrogen / problem_.hydrogen;  // bicarbonate hardly moves
     Solution s = solve_equilibrium(problem_, constants_, start_);
     if (!s.found && start_) s = solve_equilibrium(problem_, constants_);
     start_ = s.found ? &state_ : nullptr;
@@ -62,26 +63,59 @@ double root_between(IndexAtPh& index, double low, double at_low, double high, do
 
 std::optional<double> saturation_ph(const Water& water) {
   if (!(water.totals.calcium > 0)) return std::nullopt;
-  // At constant alkalinity the index never rises faster than the pH, so a step of -SI from below cannot pass
-  // the lowest root; a longer, extrapolated one that does brackets it.
-  constexpr double kShortest = 0.01, kLongest = 0.25;
+  // At constant alkalinity the index rises no faster than the pH, so from below a step of -SI cannot pass the
+  // lowest root. Nor does a secant's, where the curve bends down as it does below the root; a step that
+  // passes it all the same has bracketed it.
+  constexpr double kClose = 1e-10, kShortest = 0.02;
   IndexAtPh index(water);
-  double ph = detail::kLowestPh, last_ph = ph;
+  double ph = detail::kLowestPh, slope = 1;
   std::optional<double> at = index(ph);
   if (!at) return std::nullopt;
   if (*at >= 0) return ph;  // saturated as low as the model goes
-  double last = *at;
   for (int i = 0; i < 200 && ph < detail::kHighestPh; ++i) {
-    last_ph = ph;
-    last = *at;
-    const double safe = -last;
-    ph = std::min(ph + std::max(safe, std::min(kShortest + 0.5 * safe, kLongest)), detail::kHighestPh);
+    const double last = *at, last_ph = ph, safe = -last;
+    const double step = slope > 0.02 ? std::clamp(safe / slope, safe, std::max(3 * safe, kShortest))
+                                     : std::max(safe, kShortest);
+    ph = std::min(ph + step, detail::kHighestPh);
     at = index(ph);
     if (!at) return std::nullopt;
-    if (*at >= -1e-10) return *at <= 1e-10 ? ph : root_between(index, last_ph, last, ph, *at);
+    if (std::abs(*at) <= kClose) return ph;
+    if (*at > 0) return root_between(index, last_ph, last, ph, *at);
+    slope = (*at - last) / (ph - last_ph);
   }
   return std::nullopt;
 }
+
+namespace {
+
+// Index of a water less `mol` of calcite; falls as more is taken. None where that water cannot be.
+std::optional<double> index_without(const Water& water, double mol, double& ph) {
+  const auto left = solve(water.totals - Totals{.alkalinity = 2, .carbon = 1, .calcium = 1} * mol, water);
+  if (!left) return std::nullopt;
+  ph = left->ph;
+  return left->si_calcite();
+}
+
+// Slow and sure, for the few waters where Newton does not settle.
+std::optional<CalciteEquilibrium> by_bisection(const Water& water, double si) {
+  constexpr double kMostDissolved = 0.1;  // mol/kgw
+  double low = si > 0 ? 0 : -kMostDissolved;
+  double high = si > 0 ? std::min(water.totals.calcium, water.totals.carbon) : 0;
+  double ph = 0;
+  for (int i = 0; i < 60; ++i) {
+    const double middle = 0.5 * (low + high);
+    const auto at = index_without(water, middle, ph);
+    // What cannot be lies beyond the root, on the side of the outer end.
+    const bool too_little_taken = at ? *at > 0 : si <= 0;
+    (too_little_taken ? low : high) = middle;
+  }
+  const double root = 0.5 * (low + high);
+  const auto at = index_without(water, root, ph);
+  if (!at || std::abs(*at) > 1e-6) return std::nullopt;
+  return CalciteEquilibrium{root, ph};
+}
+
+}  // namespace
 
 std::optional<CalciteEquilibrium> calcite_equilibrium(const Water& water) {
   const auto si = water.si_calcite();
@@ -96,7 +130,7 @@ std::optional<CalciteEquilibrium> calcite_equilibrium(const Water& water) {
   start.hydrogen /= shift;
   problem.hydrogen = start.hydrogen;
   const auto s = detail::solve_for_ph(problem, k, start.carbonate > 0 ? &start : nullptr);
-  if (!s) return std::nullopt;
+  if (!s) return by_bisection(water, si.value_or(-1));
   return CalciteEquilibrium{s->precipitated, -std::log10(s->state.hydrogen)};
 }
 

@@ -318,10 +318,10 @@ Solution solve_equilibrium(const Problem& problem, const Constants& k, const Sta
     const Iterate now(problem, out.totals, k, out.constants, s);
     const Step step = step_of(problem, out.totals, out.constants, s, now.balances());
     const double found = now.ionic_strength(step), scale = std::max(found, 1e-9);
-    if (!(step.size() < 1e9) || !(found < 10)) return out;
+    // What the acids take already exceeds the alkalinity: carbonate would have to be negative.
+    out.alkalinity_short = problem.given == Given::ph && (step.carbonate < -1e6 || s.carbonate < 1e-22);
+    if (out.alkalinity_short || !(step.size() < 1e9) || !(found < 10)) return out;
     take(step, s);
-    out.alkalinity_short = problem.given == Given::ph && s.carbonate < 1e-22;
-    if (out.alkalinity_short) return out;
     const double chloride = out.totals.chloride;
     adjust_background(problem, now.balances().carbon, found, out.totals);
     const double drift = std::abs(found - s.ionic_strength) + std::abs(out.totals.chloride - chloride);

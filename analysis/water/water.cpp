@@ -52,7 +52,7 @@ namespace detail {
 
 double dissolved_solids(const Totals& t) {
   // kg/mol: Na, Ca, Mg, Cl, SO4, carbon as HCO3, H3Cy, H3BO3, OCl, and for bromine OBr and Br.
-  return (22.98977 * t.sodium + 40.078 * t.calcium + 24.305 * t.magnesium + 35.453 * t.chloride +
+  return (22.990 * t.sodium + 40.078 * t.calcium + 24.305 * t.magnesium + 35.453 * t.chloride +
           weight::kSulfate * t.sulfate + 61.0168 * t.carbon + weight::kCyanuricAcid * t.cyanurate +
           61.833 * t.borate + 51.452 * t.chlorine + 95.903 * t.bromine + weight::kBromide * t.bromide) *
          1e-3;
