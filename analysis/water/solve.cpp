@@ -95,6 +95,7 @@ tl::expected<Water, Refusal> solve(const Totals& totals, const Water& nearby) {
 }
 
 tl::expected<Water, Refusal> at_temperature(const Water& water, Temperature temperature) {
+  if (temperature == water.temperature) return water;
   Water start = water;
   start.temperature = temperature;
   return solve(water.totals, start);
