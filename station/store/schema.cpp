@@ -48,13 +48,20 @@ int version_of(Connection& connection) {
     return 0;
   }
   const Rows last = connection.run("SELECT MAX(version) FROM schema_steps");
-  return last.empty() ? 0 : last[0][0].toInt();
+  int version = last.empty() ? 0 : last[0][0].toInt();
+  // SQLite's own mark counts too: whichever says later is believed.
+  if (sqlite)
+    for (const QVariantList& row : connection.run("PRAGMA user_version"))
+      version = std::max(version, row[0].toInt());
+  return version;
 }
 
 void run_step(Connection& connection, const SchemaStep& step) {
   for (const std::string& statement : statements_of(step.sql)) connection.run(statement);
   connection.tell("INSERT INTO schema_steps (version, name) VALUES (?, ?)",
                   {step.version, Connection::value(step.name)});
+  if (connection.engine() == Engine::sqlite)
+    connection.run("PRAGMA user_version = " + std::to_string(step.version));
 }
 
 }  // namespace

@@ -64,7 +64,7 @@ INSTANTIATE_TEST_SUITE_P(
                       Bad{"negative_volume", "\"volume_m3\":50", "\"volume_m3\":-50", 2},
                       Bad{"unknown_top_field", "\"sample_temperature_c\"", "\"sample_temperature\"", 6},
                       Bad{"other_format", "brimline-visit/1", "brimline-visit/9", 1}),
-    [](const auto& info) { return std::string(info.param.name); });
+    [](const auto& one) { return std::string(one.param.name); });
 
 TEST(BadInput, TheSoundVisitIsTaken) {
   const ScratchFolder scratch;

@@ -105,13 +105,15 @@ TEST_P(DemoPlan, GivesNoVesselWhatItMustNotHave) {
     if (step["action"] != "add") continue;
     const std::string chemical = step["chemical"];
     EXPECT_NE(chemical, "copper_sulfate");
-    if (sanitizer == "biguanide")
+    if (sanitizer == "biguanide") {
       EXPECT_FALSE(kChlorine.contains(chemical) || chemical == "potassium_monopersulfate" ||
                    chemical == "sodium_bromide" || chemical == "bcdmh")
           << chemical;
-    if (sanitizer == "bromine" || indoor)
+    }
+    if (sanitizer == "bromine" || indoor) {
       EXPECT_FALSE(chemical == "cyanuric_acid" || chemical == "dichlor" || chemical == "trichlor")
           << chemical;
+    }
   }
 }
 
@@ -122,17 +124,19 @@ TEST_P(DemoPlan, AcidLowersAndBaseRaisesWhatTheSheetPredicts) {
     if (before && step["action"] == "add") {
       const double alkalinity = step["after"].value("total_alkalinity", 0.0),
                    was = before->value("total_alkalinity", 0.0);
-      if (step["chemical"] == "hydrochloric_acid" || step["chemical"] == "sodium_bisulfate")
+      if (step["chemical"] == "hydrochloric_acid" || step["chemical"] == "sodium_bisulfate") {
         EXPECT_LT(alkalinity, was);
-      if (step["chemical"] == "sodium_bicarbonate" || step["chemical"] == "sodium_carbonate")
+      }
+      if (step["chemical"] == "sodium_bicarbonate" || step["chemical"] == "sodium_carbonate") {
         EXPECT_GT(alkalinity, was);
+      }
     }
     before = &step["after"];
   }
 }
 
 INSTANTIATE_TEST_SUITE_P(Shop, DemoPlan, ::testing::ValuesIn(demo_visits()),
-                         [](const auto& info) { return info.param; });
+                         [](const auto& one) { return one.param; });
 
 TEST(DemoShop, HoldsTheKindsOfVesselACounterSees) {
   EXPECT_GE(demo_visits().size(), 8u);
