@@ -2,12 +2,16 @@
 #include "devices/protocols.h"
 
 #include "devices/line_decoder.h"
+#include "devices/lis_decoder.h"
+#include "devices/modbus_decoder.h"
 
 namespace brimline {
 namespace {
 
 constexpr Protocol kProtocols[] = {
     {"ascii_lines", read_line_form, make_line_decoder},
+    {"lis", read_lis_form, make_lis_decoder},
+    {"modbus_rtu", read_modbus_form, make_modbus_decoder},
 };
 
 }  // namespace

@@ -118,7 +118,7 @@ TEST(TenThousandFrames, LoseNothingSoundAndAcceptNothingBroken) {
 // Without a start character a frame whose end is broken takes the next one with it: lost, never wrong.
 TEST(TenThousandFrames, AcceptNothingBrokenWithoutAStartCharacter) {
   const Account account =
-      listen_to("comma_lines", {"--seed", "7", "--speed", "200", "--pause", "0", "--rounds", "1667",
+      listen_to("comma_lines", {"--seed", "7", "--speed", "800", "--pause", "0", "--rounds", "1667",
                                 "--fault", "garbled:0.005", "--fault", "half_frame:0.002", "--fault",
                                 "doubled:0.002", "--fault", "bad_checksum:0.001"});
   EXPECT_GE(account.sound, 9800);
