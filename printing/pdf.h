@@ -8,14 +8,9 @@
 #include <tl/expected.hpp>
 
 #include "printing/pages.h"
+#include "printing/print_error.h"
 
 namespace brimline {
-
-struct PrintError {
-  enum class Kind { cannot_draw, cannot_write, no_printer, refused };
-  Kind kind = Kind::cannot_write;
-  std::string text;  // one plain line, with the file or printer it concerns
-};
 
 // The document's bytes; `title` and the program's name go into its metadata.
 tl::expected<QByteArray, PrintError> pdf_bytes(const Sheet& sheet, const Edition& edition);

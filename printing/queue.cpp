@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "printing/queue.h"
+
+#include <cups/cups.h>
+
+#include <algorithm>
+#include <memory>
+#include <optional>
+#include <string_view>
+
+namespace brimline {
+namespace {
+
+// Every destination CUPS lists, freed at the end.
+struct Destinations {
+  cups_dest_t* first = nullptr;
+  int count = cupsGetDests(&first);
+  Destinations() = default;
+  Destinations(const Destinations&) = delete;
+  Destinations& operator=(const Destinations&) = delete;
+  ~Destinations() { cupsFreeDests(count, first); }
+  cups_dest_t* find(const std::string& name) const {
+    return cupsGetDest(name.c_str(), nullptr, count, first);
+  }
+};
+
+std::string option(const cups_dest_t& destination, const char* name) {
+  const char* value = cupsGetOption(name, destination.num_options, destination.options);
+  return value ? value : "";
+}
+
+std::vector<std::string> split(const std::string& list) {
+  std::vector<std::string> out;
+  for (size_t at = 0; at < list.size();) {
+    const size_t end = std::min(list.find(',', at), list.size());
+    if (const std::string one = list.substr(at, end - at); one != "none" && !one.empty()) out.push_back(one);
+    at = end + 1;
+  }
+  return out;
+}
+
+// What a reason means to the clerk. The keywords are RFC 8011 section 5.4.12's; they may end in
+// -report, -warning or -error.
+struct ReasonRow {
+  std::string_view keyword, text;
+};
+constexpr ReasonRow kReasons[] = {
+    {"media-empty", "The printer is out of paper."},
+    {"media-needed", "The printer wants paper."},
+    {"media-jam", "Paper is jammed in the printer."},
+    {"cover-open", "The printer's cover is open."},
+    {"door-open", "The printer's door is open."},
+    {"toner-empty", "The printer is out of toner."},
+    {"marker-supply-empty", "The printer is out of ink or ribbon."},
+    {"offline", "The printer is switched off or unplugged."},
+    {"connecting-to-device", "The printer does not answer yet: is it switched on?"},
+    {"timed-out", "The printer does not answer: is it switched on?"},
+    {"paused", "The printer is paused."},
+    {"shutdown", "The printer is switched off."},
+};
+
+std::string_view trouble_of(const std::vector<std::string>& reasons) {
+  for (const ReasonRow& row : kReasons)
+    for (const std::string& reason : reasons)
+      if (reason.starts_with(row.keyword)) return row.text;
+  return {};
+}
+
+PrintError no_printer(const std::string& queue) {
+  return {PrintError::Kind::no_printer,
+          queue.empty() ? "No printer is set up on this machine. The sheet can be saved as a file."
+                        : "There is no printer named " + queue + " on this machine."};
+}
+
+PrintError refused(const std::string& queue) {
+  return {PrintError::Kind::refused,
+          "The printer " + queue + " did not take the sheet: " + cupsLastErrorString()};
+}
+
+// The job's IPP state, or nothing where the service does not know it.
+std::optional<int> ipp_state(const PrintJob& job) {
+  const std::unique_ptr<ipp_t, void (*)(ipp_t*)> answer(
+      [&] {
+        ipp_t* request = ippNewRequest(IPP_OP_GET_JOB_ATTRIBUTES);
+        const std::string uri = "ipp://localhost/jobs/" + std::to_string(job.id);
+        ippAddString(request, IPP_TAG_OPERATION, IPP_TAG_URI, "job-uri", nullptr, uri.c_str());
+        ippAddString(request, IPP_TAG_OPERATION, IPP_TAG_NAME, "requesting-user-name", nullptr, cupsUser());
+        return cupsDoRequest(CUPS_HTTP_DEFAULT, request, "/");
+      }(),
+      ippDelete);
+  if (!answer) return std::nullopt;
+  ipp_attribute_t* state = ippFindAttribute(answer.get(), "job-state", IPP_TAG_ENUM);
+  if (!state) return std::nullopt;
+  return ippGetInteger(state, 0);
+}
+
+}  // namespace
+
+std::vector<PrintQueue> print_queues() {
+  const Destinations all;
+  std::vector<PrintQueue> out;
+  for (int i = 0; i < all.count; ++i) {
+    const cups_dest_t& one = all.first[i];
+    if (one.instance) continue;
+    PrintQueue queue{one.name, option(one, "printer-info"), one.is_default != 0, true};
+    if (queue.description.empty()) queue.description = queue.name;
+    queue.accepting = option(one, "printer-is-accepting-jobs") != "false";
+    out.push_back(std::move(queue));
+  }
+  std::stable_sort(out.begin(), out.end(),
+                   [](const auto& a, const auto& b) { return a.is_default > b.is_default; });
+  return out;
+}
+
+bool is_over(JobState state) {
+  return state == JobState::done || state == JobState::cancelled || state == JobState::failed;
+}
+
+tl::expected<PrintJob, PrintError> send_to_queue(const std::string& queue, const QByteArray& pdf,
+                                                 const std::string& title) {
+  const Destinations all;
+  if (all.count == 0) return tl::unexpected(no_printer({}));
+  const cups_dest_t* found = all.find(queue);
+  if (!found) return tl::unexpected(no_printer(queue));
+  if (option(*found, "printer-is-accepting-jobs") == "false")
+    return tl::unexpected(
+        PrintError{PrintError::Kind::refused, "The printer " + queue + " takes no jobs at present."});
+  const int id = cupsCreateJob(CUPS_HTTP_DEFAULT, queue.c_str(), title.c_str(), 0, nullptr);
+  if (id == 0) return tl::unexpected(refused(queue));
+  const PrintJob job{queue, id};
+  const bool sent = cupsStartDocument(CUPS_HTTP_DEFAULT, queue.c_str(), id, title.c_str(), "application/pdf",
+                                      1) == HTTP_STATUS_CONTINUE &&
+                    cupsWriteRequestData(CUPS_HTTP_DEFAULT, pdf.constData(),
+                                         static_cast<size_t>(pdf.size())) == HTTP_STATUS_CONTINUE &&
+                    cupsFinishDocument(CUPS_HTTP_DEFAULT, queue.c_str()) == IPP_STATUS_OK;
+  if (sent) return job;
+  PrintError error = refused(queue);
+  cancel_job(job);
+  return tl::unexpected(std::move(error));
+}
+
+JobReport job_report(const PrintJob& job) {
+  const auto state = ipp_state(job);
+  if (!state) return {JobState::unknown, {}, "The print service does not answer for this sheet."};
+  const Destinations all;
+  const cups_dest_t* printer = all.find(job.queue);
+  if (!printer) return read_report(*state, false, {});
+  const bool stopped = option(*printer, "printer-state") == std::to_string(IPP_PSTATE_STOPPED);
+  return read_report(*state, stopped, split(option(*printer, "printer-state-reasons")));
+}
+
+bool cancel_job(const PrintJob& job) {
+  return cupsCancelJob(job.queue.c_str(), job.id) == 1;
+}
+
+JobReport read_report(int ipp_job_state, bool printer_stopped, std::vector<std::string> reasons) {
+  const std::string_view trouble = trouble_of(reasons);
+  JobReport out;
+  out.reasons = std::move(reasons);
+  const auto say = [&](JobState state, std::string_view text) {
+    out.state = state;
+    out.text = text;
+    return out;
+  };
+  switch (ipp_job_state) {
+    case IPP_JSTATE_COMPLETED:
+      return say(JobState::done, "The sheet is printed.");
+    case IPP_JSTATE_CANCELED:
+      return say(JobState::cancelled, "The sheet was cancelled.");
+    case IPP_JSTATE_ABORTED:
+      return say(JobState::failed, "The printer gave the sheet up. Print it again.");
+    case IPP_JSTATE_PENDING:
+    case IPP_JSTATE_HELD:
+    case IPP_JSTATE_PROCESSING:
+    case IPP_JSTATE_STOPPED:
+      break;
+    default:
+      return say(JobState::unknown, "The print service says nothing of this sheet.");
+  }
+  if (printer_stopped || ipp_job_state == IPP_JSTATE_STOPPED)
+    return say(JobState::stopped, trouble.empty() ? "The printer has stopped." : trouble);
+  const bool at_work = ipp_job_state == IPP_JSTATE_PROCESSING;
+  // Out of paper and the like keep a job at work for ever: that is a stop to whoever waits for it.
+  if (!trouble.empty()) return say(at_work ? JobState::stopped : JobState::waiting, trouble);
+  if (at_work) return say(JobState::printing, "The sheet is printing.");
+  return say(JobState::waiting, "The sheet waits for the printer.");
+}
+
+}  // namespace brimline
