@@ -24,6 +24,11 @@ bool is_number(const QString& word) {
   return !word.isEmpty() && word.front().isDigit() && word.back().isDigit();
 }
 
+// "20:00": never parted from the day before it.
+bool is_clock(const QString& word) {
+  return word.size() >= 5 && word[2] == ':' && word[0].isDigit() && word[4].isDigit();
+}
+
 void add_words(std::vector<Token>& out, const Run& run, bool& space_waits) {
   const QString text = QString::fromStdString(run.text);
   for (qsizetype at = 0; at < text.size();) {
@@ -36,8 +41,9 @@ void add_words(std::vector<Token>& out, const Run& run, bool& space_waits) {
     while (end < text.size() && (!text[end].isSpace() || text[end] == QChar::Nbsp)) ++end;
     Token token{text.mid(at, end - at), run.type, std::nullopt, 0, space_waits && !out.empty(), false};
     token.width = width_of(token.text, token.type);
+    const bool after_word = token.spaced && !out.back().picture;
     token.glued =
-        token.spaced && !out.back().picture && is_number(out.back().text) && token.text.front().isLetter();
+        after_word && ((is_number(out.back().text) && token.text.front().isLetter()) || is_clock(token.text));
     out.push_back(std::move(token));
     space_waits = false;
     at = end;

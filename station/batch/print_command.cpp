@@ -83,7 +83,9 @@ int print_command(const Arguments& arguments) {
     visit->plan_as_told = make_plan(*visit, *earlier, *shelf, *job->targets, words);
   }
   const Visit* last = earlier->empty() ? nullptr : &earlier->back();
-  return draw(make_sheet(*visit, last, ShopDetails{}, words), *job);
+  ShopDetails shop;  // no shop is named here; the emergency number is the one the plan's words use
+  shop.emergency = {{words.say("sheet", phrase("sheet", "Emergency")), ShopSettings{}.emergency_number}};
+  return draw(make_sheet(*visit, last, shop, words), *job);
 }
 
 }  // namespace brimline::batch

@@ -170,20 +170,16 @@ std::string vessel_words(const Words& words, const Vessel& vessel, std::optional
 }
 
 // Maryland Department of Health, safety page for pool operators: follow the label, never mix,
-// chemical to water, nobody in the water.
+// chemical to water, nobody in the water. The plan's own sentences (plan_words.cpp), so that one
+// which a plan brings along is not said twice.
 std::vector<std::string> standing_lines(const Words& words, bool with_doses) {
-  std::vector<std::string> out;
-  const auto line = [&](const char* text) { out.push_back(words.say(kContext, text)); };
-  line(phrase("sheet",
-              "The label on each product and your local code come first: where they differ from this sheet, "
-              "follow them."));
+  std::vector<std::string> out{
+      words.say("plan", phrase("plan", "The product's label and your local code come first."))};
   if (!with_doses) return out;
-  line(phrase("sheet",
-              "Never mix two products, dry or wet, and never acid with chlorine. Put the product into the "
-              "water, never water onto the product."));
-  line(phrase(
-      "sheet",
-      "Nobody in the water while anything is added; pump running; goggles and gloves as the label says."));
+  out.push_back(
+      words.say("plan", phrase("plan", "Never mix chemicals. One at a time, pump running, into the water.")));
+  out.push_back(words.say(
+      "plan", phrase("plan", "Nobody in the water while dosing, nor before the time on this sheet.")));
   return out;
 }
 

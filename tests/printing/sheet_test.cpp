@@ -171,6 +171,10 @@ TEST(Sheet, PutsLabelAndLocalCodeFirst) {
   EXPECT_THAT(sheet.before.front(), HasSubstr("label"));
   EXPECT_THAT(sheet.before.front(), HasSubstr("local code"));
   EXPECT_THAT(sheet.trouble.front(), HasSubstr("911"));
+  // A sentence the plan brings along is not said twice.
+  Visit twice = sample_visit();
+  twice.plan_as_told->cautions = sheet.before;
+  EXPECT_EQ(sheet_of(twice).before, sheet.before);
   const Sheet nameless = make_sheet(sample_visit(), nullptr, ShopDetails{}, Words("en"));
   EXPECT_THAT(nameless.trouble.front(), HasSubstr("your local emergency number"));
 }
