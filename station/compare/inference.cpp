@@ -44,21 +44,26 @@ Measured pooled(const std::vector<Share>& shares) {
   return {sum / weights, 1 / std::sqrt(weights)};
 }
 
-// Gaussian prior on the volume, likelihood of each dose's answer, integrated over a grid of volumes.
+// Gaussian prior on the volume, likelihood of the doses' answer in 1/volume, integrated over a grid of
+// volumes.
 Measured posterior(const Vessel& vessel, const Measured& inverse) {
   const double on_file = vessel.volume->cubic_metres(), sd = on_file * relative_volume_sd(vessel);
   constexpr int kSteps = 4000;
-  double weight = 0, first = 0, second = 0;
+  if (sd < 1e-3 * on_file) return {on_file, sd};  // a metered volume: no dose tells more
   const double low = on_file / 5, high = on_file * 5;
+  const auto volume = [&](int i) { return low + (high - low) * i / kSteps; };
+  const auto chi = [&](double v) {
+    return std::pow((v - on_file) / sd, 2) + std::pow((1 / v - inverse.value) / inverse.sd, 2);
+  };
+  double least = HUGE_VAL;  // taken off, so that a volume far from both does not underflow
+  for (int i = 0; i <= kSteps; ++i) least = std::min(least, chi(volume(i)));
+  double weight = 0, first = 0, second = 0;
   for (int i = 0; i <= kSteps; ++i) {
-    const double v = low + (high - low) * i / kSteps;
-    const double chi = std::pow((v - on_file) / sd, 2) + std::pow((1 / v - inverse.value) / inverse.sd, 2);
-    const double w = std::exp(-chi / 2);
+    const double v = volume(i), w = std::exp((least - chi(v)) / 2);
     weight += w;
     first += w * v;
     second += w * v * v;
   }
-  if (weight <= 0) return {on_file, sd};
   const double mean = first / weight;
   return {mean, std::sqrt(std::max(0.0, second / weight - mean * mean))};
 }
