@@ -39,7 +39,11 @@ std::string Words::say(const char* context, const char* text,
 }
 
 std::string Words::number(double value, int decimals) const {
-  QLocale locale(language_ == "es" ? QLocale::Spanish : language_ == "fr" ? QLocale::French : QLocale::C);
+  // Figures go with the sentence around them: where that is English, so are they.
+  const bool translated = translator_ != nullptr;
+  QLocale locale(translated && language_ == "es"   ? QLocale::Spanish
+                 : translated && language_ == "fr" ? QLocale::French
+                                                   : QLocale::C);
   locale.setNumberOptions(QLocale::OmitGroupSeparator);
   return locale.toString(value, 'f', decimals).toStdString();
 }
