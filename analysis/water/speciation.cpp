@@ -49,16 +49,18 @@ class Iterate {
   const Balances& balances() const { return b_; }
   const ChlorineShare& chlorine() const { return chlorine_; }
   double borate_alkalinity() const { return borate_; }
-  // Once `step` is taken, to first order.
+  // Both once `step` is taken, to first order.
   double ionic_strength(const Step& step) const {
-    const Row& d = b_.d_charge_squares;
-    const double moved =
-        d[kHydrogen] * step.hydrogen + d[kCarbonate] * step.carbonate + d[kSulfate] * step.sulfate;
     const double now = b_.charge_squares + std::abs(totals_.chloride + totals_.bromide);
-    return 0.5 * std::clamp(now + moved, 0.5 * now, 2 * now);
+    return 0.5 * std::clamp(now + moved(b_.d_charge_squares, step), 0.5 * now, 2 * now);
   }
+  double carbon(const Step& step) const { return b_.carbon + moved(b_.d_carbon, step); }
 
  private:
+  static double moved(const Row& by, const Step& step) {
+    return by[kHydrogen] * step.hydrogen + by[kCarbonate] * step.carbonate + by[kSulfate] * step.sulfate;
+  }
+
   void add_acids() {
     const double a = s_.hydrogen;
     chlorine_ = share_chlorine(c_, a, totals_.cyanurate, totals_.chlorine, s_.hypochlorous);
@@ -230,6 +232,15 @@ void take(const Step& step, State& s) {
   s.sulfate = moved(s.sulfate, step.sulfate);
 }
 
+// Far from the answer, pH and carbonate stepping each by itself can chase one another: carbonate then follows
+// from carbon at the new pH, pairs as they stand.
+void take_far(const Step& step, const Totals& t, const Conditional& c, const Balances& b, State& s) {
+  const double before = s.hydrogen, per_carbonate = b.carbon / s.carbonate;
+  take({step.hydrogen, 0, step.sulfate}, s);
+  const double a = s.hydrogen;
+  s.carbonate = t.carbon / (per_carbonate + (a - before) * (c.hco3 + (a + before) * c.co2));
+}
+
 State first_state(const Problem& problem, const Totals& t, const Constants& k) {
   State s;
   s.hydrogen = problem.hydrogen;
@@ -251,19 +262,18 @@ State first_state(const Problem& problem, const Totals& t, const Constants& k) {
   return s;
 }
 
-// Sodium and chloride for which dissolved solids, or ionic strength, come out as told.
-void adjust_background(const Problem& problem, double carbon, double ionic_strength, Totals& t) {
-  constexpr double kBicarbonate = 61.0168e-3;  // kg/mol
-  if (problem.background == Background::fixed) return;
-  double salt;  // on top of what the totals hold now
-  if (problem.background == Background::dissolved_solids) {
-    const double now = t.chloride * weight::kSalt * 1e-3;
-    salt = (problem.background_target - carbon * kBicarbonate - now) / (weight::kSalt * 1e-3);
-  } else {
-    salt = problem.background_target - ionic_strength;
+// Salt to add so that dissolved solids, or ionic strength, come out as told; mol/kgw.
+double salt_wanted(const Problem& problem, const Totals& t, double carbon, double ionic_strength) {
+  constexpr double kBicarbonate = 61.0168e-3, kSalt = weight::kSalt * 1e-3;  // kg/mol
+  switch (problem.background) {
+    case Background::dissolved_solids:
+      return (problem.background_target - carbon * kBicarbonate) / kSalt - t.chloride;
+    case Background::ionic_strength:
+      return problem.background_target - ionic_strength;
+    case Background::fixed:
+      break;
   }
-  t.sodium += salt;
-  t.chloride += salt;
+  return 0;
 }
 
 // Successive ionic strengths, sped up by the secant of the last two.
@@ -305,6 +315,7 @@ void finish(Solution& out, const Problem& problem, const Constants& k) {
 
 Solution solve_equilibrium(const Problem& problem, const Constants& k, const State* start) {
   constexpr int kMost = 60;
+  constexpr double kFar = 0.5;
   constexpr double kTolerance = 1e-11, kSquared = 3e-6;  // a step this small leaves an error of its square
   Solution out;
   out.totals = problem.totals;
@@ -317,14 +328,19 @@ Solution solve_equilibrium(const Problem& problem, const Constants& k, const Sta
     out.constants = conditional_constants(k, s.ionic_strength, out.totals.cyanurate > 0);
     const Iterate now(problem, out.totals, k, out.constants, s);
     const Step step = step_of(problem, out.totals, out.constants, s, now.balances());
-    const double found = now.ionic_strength(step), scale = std::max(found, 1e-9);
+    const double salt = salt_wanted(problem, out.totals, now.carbon(step), now.ionic_strength(step));
+    const double found = now.ionic_strength(step) + salt, scale = std::max(found, 1e-9);
     // What the acids take already exceeds the alkalinity: carbonate would have to be negative.
     out.alkalinity_short = problem.given == Given::ph && (step.carbonate < -1e6 || s.carbonate < 1e-22);
     if (out.alkalinity_short || !(step.size() < 1e9) || !(found < 10)) return out;
-    take(step, s);
-    const double chloride = out.totals.chloride;
-    adjust_background(problem, now.balances().carbon, found, out.totals);
-    const double drift = std::abs(found - s.ionic_strength) + std::abs(out.totals.chloride - chloride);
+    if (problem.given == Given::totals && out.totals.carbon > 0 && std::abs(step.hydrogen) > kFar) {
+      take_far(step, out.totals, out.constants, now.balances(), s);
+    } else {
+      take(step, s);
+    }
+    out.totals.sodium += salt;
+    out.totals.chloride += salt;
+    const double drift = std::abs(found - s.ionic_strength) + std::abs(salt);
     if (step.size() < kSquared && drift < kTolerance * scale) {
       finish(out, problem, k);
       return out;
