@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "analysis/panel/check_rules.h"
+#include "analysis/panel/demand.h"
 
 namespace brimline {
 
@@ -43,8 +44,15 @@ void free_above_total(const Look& look, Remarks& remarks) {
               {shown("free_chlorine", free->value), shown("total_chlorine", total->value)});
 }
 
+// Bromine reads free and combined alike, and biguanide spoils the test: combined chlorine is of chlorine
+// water only.
+std::optional<Measured> combined_chlorine(const Look& look) {
+  if (look.uses(Sanitizer::bromine) || look.uses(Sanitizer::biguanide)) return std::nullopt;
+  return look.panel.combined_chlorine();
+}
+
 void combined_not_significant(const Look& look, Remarks& remarks) {
-  const auto combined = look.panel.combined_chlorine();
+  const auto combined = combined_chlorine(look);
   if (!combined || combined->value <= 0 || combined->value > 2 * combined->sd) return;
   remarks.say(Verdict::note, {"total_chlorine"},
               "The combined chlorine (%1 mg/L) is within the error of the two readings: it counts as none.",
@@ -74,7 +82,14 @@ std::string reason_to_expect_chlorine(const Look& look) {
   return {};
 }
 
+// A demand test that found the demand gives the same dose however much the sample itself held.
+bool demand_found(const Look& look) {
+  const auto free = look.inside("free_chlorine");
+  return look.bottle.demand_test && free && judge_demand(*look.bottle.demand_test, *free, 0).enough();
+}
+
 void bleached(const Look& look, Remarks& remarks) {
+  if (demand_found(look)) return;
   const CheckedValue* free = look.value("free_chlorine");
   if (!free || look.uses(Sanitizer::biguanide) || free->clipped == Clip::above || !undiluted_colour(look))
     return;
@@ -104,7 +119,7 @@ void chlorine_near_bleaching(const Look& look, Remarks& remarks) {
 }
 
 void non_chlorine_oxidiser(const Look& look, Remarks& remarks) {
-  const auto combined = look.panel.combined_chlorine();
+  const auto combined = combined_chlorine(look);
   if (!combined || !look.added("potassium_monopersulfate", kRecentDays)) return;
   if (combined->value <= std::max(0.2, 2 * combined->sd)) return;
   remarks.say(Verdict::repeat, {"total_chlorine"},

@@ -31,6 +31,8 @@ std::optional<double> days_between(const Bottle& earlier, const Bottle& later) {
   return std::max(0.0, hours_between(*from, *to) / 24);
 }
 
+constexpr size_t kManySame = 5;  // more than the weekly four
+
 // Chance that an unchanged water gives the same digits twice: the width of a digit over the spread of a
 // difference, whose density is highest at nought, 1/(sd sqrt(4 pi)).
 double chance_of_same(const Look& look, const CheckedValue& value) {
@@ -55,7 +57,7 @@ void same_as_last_time(const Look& look, Remarks& remarks) {
     same.push_back(value.analyte);
     chance *= chance_of_same(look, value);
   }
-  if (same.size() < 4 || 4 * same.size() < 3 * common || chance > 1e-3) return;
+  if (same.size() < kManySame || 4 * same.size() < 3 * common || chance > 1e-3) return;
   remarks.say(
       Verdict::repeat, same,
       "%1 readings (%2) equal last time's to the digit. Two waters hardly ever do: were last visit's numbers "

@@ -55,9 +55,16 @@ void clipped_above(const Look& look, Remarks& remarks) {
   });
 }
 
+// A colour test is what a chlorine reading of no told method most likely is, and the one that bleaches.
+bool bleaches(const Reading& reading) {
+  return reading.analyte == "free_chlorine" || reading.analyte == "total_chlorine" ||
+         reading.analyte == "total_bromine";
+}
+
 void over_range(const Look& look, Remarks& remarks) {
   each_reading(look, [&](const Reading& reading, const AnalyteKind& kind) {
-    const MethodKind* method = method_of(reading, kind);
+    const bool guess = !reading.method && bleaches(reading);
+    const MethodKind* method = guess ? &kind.methods.front() : method_of(reading, kind);
     if (!method || reading.clipped || has_own_rule(reading)) return;
     if (reading.value / reading.dilution > method->range.high) say_dilute(reading, remarks);
   });

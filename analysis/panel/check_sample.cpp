@@ -191,7 +191,7 @@ void after_storm(const Look& look, Remarks& remarks) {
         "bottle shows the rain and not the pool: ask.");
 }
 
-void pump_off(const Look& look, Remarks& remarks) {
+void opening_in_layers(const Look& look, Remarks& remarks) {
   if (look.bottle.occasion == Occasion::opening)
     remarks.say(Verdict::note, {},
                 "At an opening the water has stood in layers. Ask whether the pump has run for a whole "
@@ -212,7 +212,7 @@ std::span<const CheckRow> sample_checks() {
                                       {"sample_warm", sample_warm},
                                       {"just_dosed", just_dosed},
                                       {"after_storm", after_storm},
-                                      {"opening_in_layers", pump_off}};
+                                      {"opening_in_layers", opening_in_layers}};
   return rows;
 }
 

@@ -221,5 +221,47 @@ TEST(Check, ASoundPanelIsSilent) {
   for (const Check& check : sound().run()) ADD_FAILURE() << check.id << ": " << check.text();
 }
 
+std::vector<AnalyteId> named_by(const std::vector<Check>& checks, std::string_view id) {
+  for (const Check& check : checks)
+    if (check.id == id) return check.analytes;
+  return {};
+}
+
+// Treatment facts: free chlorine over 10 mg/L counts as out of range, whatever the method not told.
+TEST(Check, MuchChlorineOfNoToldMethodIsOutOfRange) {
+  Case c = sound();
+  c.set("free_chlorine", 12, std::nullopt);
+  EXPECT_FALSE(named_by(c.run(), "over_range").empty());
+  c.set("free_chlorine", 12, Method::drop_titration);  // FAS-DPD is made for it
+  EXPECT_TRUE(named_by(c.run(), "over_range").empty());
+}
+
+// The dose of a demand test, demand + target - now, does not depend on what the sample held.
+TEST(Check, AFoundDemandNeedsNoRepeatForBleaching) {
+  Case c = sound();
+  c.set("free_chlorine", 0);
+  c.set("total_chlorine", 0.2);
+  c.add("sodium_hypochlorite", 1.0);
+  EXPECT_FALSE(named_by(c.run(), "bleached").empty());
+  DemandBottle held;
+  held.dose_mg_l = 10;
+  held.free_mg_l = 3;
+  held.total_mg_l = 3.1;
+  c.bottle.demand_test = DemandTest{24, {held}};
+  EXPECT_TRUE(named_by(c.run(), "bleached").empty());
+}
+
+TEST(Check, TheArithmeticOfADilutionIsSpeltOut) {
+  Case c = sound();
+  c.drop("free_chlorine");
+  c.bottle.readings.push_back(clipped("free_chlorine", 10, Clip::above));
+  for (const Check& check : c.run()) {
+    if (check.id != "clipped_above") continue;
+    EXPECT_NE(check.text().find("4 parts"), std::string::npos);
+    EXPECT_NE(check.text().find("multiply by 5"), std::string::npos);
+    EXPECT_NE(check.text().find("a reading of 2 then means 10"), std::string::npos);
+  }
+}
+
 }  // namespace
 }  // namespace brimline
