@@ -69,10 +69,13 @@ std::optional<Visit> load(Connection& c, const std::string& id) {
     return std::nullopt;
   }
   form["readings"] = ordered_json::array();
-  for (const auto& row : c.ask(
-           "SELECT " + column_list(reading_columns()) + " FROM readings WHERE visit_id = ? ORDER BY position",
-           {id_value(id)}))
-    form["readings"].push_back(from_row(row, reading_columns()));
+  const Rows readings = c.ask("SELECT position, " + column_list(reading_columns()) +
+                                  " FROM readings WHERE visit_id = ? ORDER BY position",
+                              {id_value(id)});
+  for (const auto& row : readings) {
+    if (row[0].toULongLong() != form["readings"].size()) c.fail(damaged);  // one is gone
+    form["readings"].push_back(from_row(row, reading_columns(), 1));
+  }
   if (!rows[0][1].isNull())
     form["plan_as_told"] = ordered_json::parse(Connection::text(rows[0][1]), nullptr, false);
   auto visit = read_visit(form.dump(-1, ' ', false, ordered_json::error_handler_t::replace), "store");

@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/station/store/shared_checks.h"
+
+#include "tests/station/store/workshop.h"
+
+namespace brimline::tests {
+
+using nlohmann::json;
+using testing::ElementsAre;
+
+namespace {
+
+// Drops fields at random, at every depth.
+void thin_out(json& value, std::mt19937& random) {
+  if (value.is_object()) {
+    std::vector<std::string> keys;
+    for (const auto& item : value.items()) keys.push_back(item.key());
+    for (const auto& key : keys)
+      if (key != "id" && key != "format" && random() % 4 == 0)
+        value.erase(key);
+      else
+        thin_out(value[key], random);
+  } else if (value.is_array()) {
+    for (auto& item : value) thin_out(item, random);
+  }
+}
+
+std::vector<Visit> sparse_visits(int wanted) {
+  std::mt19937 random(19121);
+  std::vector<Visit> out;
+  while (static_cast<int>(out.size()) < wanted) {
+    json form = json::parse(kWholeVisit);
+    thin_out(form, random);
+    form["id"] = "S-" + std::to_string(out.size());
+    if (auto visit = read_visit(form.dump(), "thin.json")) out.push_back(std::move(*visit));
+  }
+  return out;
+}
+
+const std::string kHostileTexts[] = {"'; DROP TABLE visits; --",
+                                     "\" OR 1=1 --",
+                                     "%_?:name$1",
+                                     "\\'; DELETE FROM readings; \\",
+                                     "NULL",
+                                     "null",
+                                     "",
+                                     "Zoë 🏊 水 \u0430\u0301",
+                                     "a\tb\nc",
+                                     std::string(100000, 'x'),
+                                     "{\"format\":1}",
+                                     "$$;$$"};
+
+}  // namespace
+
+void check_round_trips(Store& store) {
+  std::vector<Visit> visits = sparse_visits(60);
+  visits.push_back(whole_visit("whole"));
+  int number = 0;
+  for (const std::string& text : kHostileTexts) {
+    Visit visit = whole_visit("hostile-" + std::to_string(number++));
+    if (!text.empty() && text.find('\n') == std::string::npos) visit.id = text;
+    visit.customer->name = visit.bottle.readings[0].lot = visit.bottle.at_home[0].assay = text;
+    visit.bottle.code = text;
+    visit.plan_as_told->steps[0].text = text;
+    visits.push_back(visit);
+  }
+  for (const Visit& visit : visits) {
+    const auto kept = store.keep(visit);
+    ASSERT_TRUE(kept) << kept.error().text;
+  }
+  for (const Visit& visit : visits) {
+    const auto again = store.visit(visit.id);
+    ASSERT_TRUE(again) << again.error().text;
+    EXPECT_EQ(**again, visit) << visit.id.substr(0, 60);
+  }
+  EXPECT_EQ(store.counts()->at("visits"), static_cast<std::int64_t>(visits.size()));
+  EXPECT_THAT(store.faults().value(), testing::IsEmpty());
+}
+
+void check_revisions(Store& store) {
+  Visit visit = whole_visit("R-1");
+  EXPECT_EQ(store.keep(visit).value(), Kept::kept);
+  EXPECT_EQ(store.keep(visit).value(), Kept::same);
+  EXPECT_THAT(store.earlier_revisions("R-1").value(), testing::IsEmpty());
+  Visit second = visit;
+  second.bottle.readings.pop_back();
+  second.bottle.readings[0].value = 7.1;
+  EXPECT_EQ(store.keep(second).value(), Kept::revised);
+  Visit third = second;
+  third.plan_as_told.reset();
+  EXPECT_EQ(store.keep(third).value(), Kept::revised);
+  EXPECT_EQ(store.visit("R-1").value(), third);
+  EXPECT_THAT(store.earlier_revisions("R-1").value(), ElementsAre(visit, second));
+  // Nobody rewrites the trail, not even by hand.
+  for (const char* sql : {"UPDATE revisions SET content = '{}'", "DELETE FROM revisions"}) {
+    EXPECT_FALSE(store.connection().transact(Access::write, [&] { store.connection().run(sql); })) << sql;
+  }
+  EXPECT_THAT(store.earlier_revisions("R-1").value(), ElementsAre(visit, second));
+}
+
+void check_progress(Store& store) {
+  Visit begun = whole_visit("P-1");
+  const Plan plan = *begun.plan_as_told;
+  const std::vector<Reading> readings = begun.bottle.readings;
+  begun.bottle.readings.clear();
+  begun.plan_as_told.reset();
+  ASSERT_TRUE(store.begin_visit(begun));
+  EXPECT_FALSE(store.begin_visit(begun));
+  for (const Reading& reading : readings) ASSERT_TRUE(store.add_reading("P-1", reading));
+  begun.bottle.incident.reset();
+  ASSERT_TRUE(store.update_visit(begun));
+  begun.bottle.readings = readings;
+  EXPECT_THAT(store.open_bottles().value(), ElementsAre(begun));
+  ASSERT_TRUE(store.tell_plan("P-1", plan));
+  ASSERT_TRUE(store.tell_plan("P-1", plan));
+  ASSERT_TRUE(store.finish("P-1"));
+  EXPECT_THAT(store.open_bottles().value(), testing::IsEmpty());
+  begun.plan_as_told = plan;
+  EXPECT_EQ(store.visit("P-1").value(), begun);
+  EXPECT_THAT(store.earlier_revisions("P-1").value(), testing::IsEmpty());
+  Plan other = plan;
+  other.cautions.push_back("Another caution.");
+  ASSERT_TRUE(store.tell_plan("P-1", other));
+  EXPECT_THAT(store.earlier_revisions("P-1").value(), ElementsAre(begun));
+}
+
+void check_people(Store& store) {
+  ASSERT_TRUE(store.save_customer(customer_named("P-1", "Åse Bjørnsson")));
+  ASSERT_TRUE(store.save_customer(customer_named("P-2", "Asea Strauß")));
+  Customer third = customer_named("P-3", "Łucja O'Neil");
+  third.phone = "(555) 0142-7";
+  third.street = "12 Ase Road";
+  ASSERT_TRUE(store.save_customer(third));
+  const auto ids = [&](const std::string& text) {
+    std::vector<std::string> out;
+    const std::vector<Found> all = store.customers_matching(text).value();
+    for (const Found& found : all) out.push_back(found.customer.id);
+    return out;
+  };
+  EXPECT_THAT(ids("ase"), ElementsAre("P-1", "P-3", "P-2"));  // whole words first, the name before the street
+  EXPECT_THAT(ids("BJORN"), ElementsAre("P-1"));
+  EXPECT_THAT(ids("bjørns ÅSE"), ElementsAre("P-1"));
+  EXPECT_THAT(ids("strauss"), ElementsAre("P-2"));
+  EXPECT_THAT(ids("lucja oneil"), ElementsAre("P-3"));
+  EXPECT_THAT(ids("55501427"), ElementsAre("P-3"));
+  EXPECT_THAT(ids("0142 7"), ElementsAre("P-3"));
+  EXPECT_THAT(ids("%"), testing::IsEmpty());
+  EXPECT_THAT(ids(""), testing::IsEmpty());
+  third.name = "Lucy Neilson";
+  ASSERT_TRUE(store.save_customer(third));
+  EXPECT_THAT(ids("oneil"), testing::IsEmpty());
+  EXPECT_EQ(store.customer("P-3").value(), third);
+
+  Vessel spa = whole_visit().vessel;
+  spa.id = "spa";
+  ASSERT_TRUE(store.save_vessel(spa, "P-3"));
+  EXPECT_THAT(store.vessels_of("P-3").value(), ElementsAre(spa));
+  EXPECT_EQ(store.setting("paper").value(), std::nullopt);
+  ASSERT_TRUE(store.set_setting("paper", "letter"));
+  ASSERT_TRUE(store.set_setting("paper", "a4"));
+  EXPECT_EQ(store.setting("paper").value(), "a4");
+}
+
+void check_refusals(Store& store) {
+  const auto before = store.counts().value();
+  EXPECT_FALSE(store.save_vessel(whole_visit().vessel, "nobody"));
+  EXPECT_FALSE(store.add_reading("no such visit", Reading{}));
+  EXPECT_FALSE(store.tell_plan("no such visit", Plan{}));
+  EXPECT_FALSE(store.finish("no such visit"));
+  Visit odd = whole_visit("odd");
+  odd.bottle.readings[1].value = std::numeric_limits<double>::quiet_NaN();
+  const auto kept = store.keep(odd);
+  ASSERT_FALSE(kept);
+  EXPECT_THAT(kept.error().text, testing::HasSubstr("cannot be kept"));
+  EXPECT_EQ(store.counts().value(), before);
+}
+
+}  // namespace brimline::tests

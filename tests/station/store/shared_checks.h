@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What any store must do, on whichever engine.
+#pragma once
+
+#include "station/store/store.h"
+
+namespace brimline::tests {
+
+void check_round_trips(Store& store);  // whole, sparse and hostile visits come back equal
+void check_revisions(Store& store);    // same once, other a revision, the audit trail for ever
+void check_progress(Store& store);     // begun, read, told, finished
+void check_people(Store& store);       // customers, vessels, settings, search
+void check_refusals(Store& store);     // what breaks a rule changes nothing
+
+}  // namespace brimline::tests
