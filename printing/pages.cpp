@@ -12,7 +12,8 @@ namespace brimline {
 namespace {
 
 constexpr double kPointsPerMm = 72 / 25.4;
-constexpr double kLarge = 1.5;  // large print: body of 15.6 points
+constexpr double kLarge = 1.5;       // large print: body of 15.6 points
+constexpr double kMostBlank = 0.36;  // of a page, left empty rather than part what belongs together
 constexpr std::array<double, 5> kScales{1.0, 0.97, 0.94, 0.91, 0.875};
 
 struct Margins {
@@ -68,7 +69,8 @@ std::vector<Page> place(const std::vector<Slab>& slabs, const Margins& margins, 
   for (size_t i = 0; i < slabs.size();) {
     const size_t end = group_end(slabs, i);
     const double needed = height_of(slabs, i, end, y == 0);
-    if (room > 0 && y > 0 && y + needed > room && height_of(slabs, i, end, true) <= room) new_page();
+    const bool fits_a_page = height_of(slabs, i, end, true) <= room;
+    if (room > 0 && y > 0 && y + needed > room && fits_a_page && room - y < kMostBlank * room) new_page();
     for (; i < end; ++i) {
       if (room > 0 && y > 0 && y + slabs[i].space_before + slabs[i].height > room) new_page();
       put(slabs[i]);

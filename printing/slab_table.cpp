@@ -103,6 +103,7 @@ void add_table(SlabBuilder& out, const Sheet& sheet) {
   if (sheet.rows.empty()) return;
   const Frame& frame = out.frame();
   const Type head = frame.type(9.6, true, Ink::accent), note = frame.type(8.2, false, Ink::quiet);
+  const size_t start = out.size();
   out.space(12);
   out.wide_paragraph(break_lines(sheet.titles.readings, frame.width, head), head, true);
   const auto columns = used_columns(sheet);
@@ -119,6 +120,7 @@ void add_table(SlabBuilder& out, const Sheet& sheet) {
     out.space(2);
     add_header(out, sheet, columns, x, widths);
     for (const SheetRow& row : sheet.rows) add_row(out, cells_of(row), columns, x);
+    out.keep_from(start);
   }
   out.space(3);
   out.wide_paragraph(break_lines(sheet.rows_note, frame.width, note), note);
