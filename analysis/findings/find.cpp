@@ -92,7 +92,10 @@ class Finder {
     const Known* k = s_.usable(row.analyte);
     const auto aim = targets_.find(row.analyte, s_.where);
     if (!k || !aim || (k->from_earlier && std::string_view(row.analyte) != "cyanuric_acid")) return;
-    const Target& t = aim->range;
+    Target t = aim->range;
+    // No regime lets anybody in above the label's re-entry level.
+    if (std::string_view(row.analyte) == "free_chlorine" && t.high)
+      t.high = std::min(*t.high, s_.is_spa() ? 5.0 : 4.0);
     const double width =
         std::max(1e-9, t.low && t.high ? *t.high - *t.low : std::abs(t.high.value_or(1)) + 0.1);
     if (t.low && k->value < *t.low && row.low_id) {
@@ -197,13 +200,14 @@ bool has_finding(const std::vector<Finding>& findings, std::string_view id) {
 }
 
 bool closes_water(std::string_view id) {
-  static constexpr std::string_view ids[] = {"free_chlorine_low", "free_chlorine_high",
-                                             "total_bromine_low", "total_bromine_high",
-                                             "biguanide_low",     "combined_chlorine_high",
-                                             "stabilizer_ratio",  "too_hot",
-                                             "green_water",       "slimy_walls",
-                                             "drain_not_visible", "chemicals_mixed_or_fuming",
-                                             "incident", "chlorine_demand", "sanitizer_not_read", "sanitizer_unknown"};
+  static constexpr std::string_view ids[] = {"free_chlorine_low",  "free_chlorine_high",
+                                             "total_bromine_low",  "total_bromine_high",
+                                             "biguanide_low",      "combined_chlorine_high",
+                                             "stabilizer_ratio",   "too_hot",
+                                             "green_water",        "slimy_walls",
+                                             "drain_not_visible",  "chemicals_mixed_or_fuming",
+                                             "incident",           "chlorine_demand",
+                                             "sanitizer_not_read", "sanitizer_unknown"};
   return std::find(std::begin(ids), std::end(ids), id) != std::end(ids);
 }
 

@@ -12,7 +12,8 @@ namespace brimline {
 namespace {
 
 constexpr int kMostRounds = 9;
-constexpr double kAWeek = 168;  // a plan longer than this waits for another bottle
+constexpr int kMostAcidRounds = 2;  // of acid and air in one plan; then another bottle
+constexpr double kAWeek = 168;      // a plan longer than this waits for another bottle
 constexpr double kAerateHours = 24;
 constexpr double kPerMg = 1e-3 / weight::kAlkalinity;  // eq/kgw per mg/L CaCO3
 
@@ -26,7 +27,11 @@ struct Balance {
 std::optional<Balance> look(const Draft& d) {
   const auto ph = d.aim("ph"), alkalinity = d.aim("total_alkalinity");
   const auto w = d.water();
-  if (!ph || !alkalinity || !w || !d.s.fresh("ph")) return std::nullopt;
+  // Without these nothing may be dosed on pH; a stabilizer beyond the range hides the buffer.
+  const auto cyanuric = d.s.known.find("cyanuric_acid");
+  if (cyanuric != d.s.known.end() && (!cyanuric->second.usable || cyanuric->second.doubtful))
+    return std::nullopt;
+  if (!ph || !alkalinity || !w || !d.s.fresh("ph") || !d.s.fresh("total_alkalinity")) return std::nullopt;
   Balance b{w->ph,
             w->total_alkalinity(),
             ph->range,
@@ -46,7 +51,8 @@ double dose_for_ph(const Draft& d, const char* chemical, double target, double m
   };
   const auto start = ph(0), end = ph(most);
   if (!start) return 0;
-  if (!end || (*end - target) * (*start - target) > 0) return std::abs(*start - target) < 1e-9 ? 0 : most;
+  // A dose so large that no water holds it is past the target.
+  if (end && (*end - target) * (*start - target) > 0) return std::abs(*start - target) < 1e-9 ? 0 : most;
   double low = 0, high = most;
   for (int i = 0; i < 40; ++i) {
     const double middle = (low + high) / 2;
@@ -132,6 +138,19 @@ bool raise_alkalinity(Draft& d, const Balance& b) {
   return d.clock_h > before;
 }
 
+// All readings are inside and the water still lays down or dissolves calcium: pH is the lever that remains.
+bool saturation_round(Draft& d, const Balance& b) {
+  const auto aim = d.aim("si_calcite");
+  const auto w = d.water();
+  const auto warm =
+      w ? at_temperature(*w, d.s.vessel_temperature) : tl::unexpected(Refusal::does_not_balance);
+  if (!aim || !warm || !d.s.fresh("calcium_hardness")) return false;
+  const auto si = warm->si_calcite();
+  if (si && aim->range.high && *si > *aim->range.high && b.ph > 7.45) return lower_ph(d, 7.4, {"si_high"});
+  if (si && aim->range.low && *si < *aim->range.low && b.ph < 7.45) return raise_ph(d, b, 7.6, {"si_low"});
+  return false;
+}
+
 // One step towards balance; false when there is none to take.
 bool balance_round(Draft& d, int& acid_rounds) {
   const auto b = look(d);
@@ -141,7 +160,7 @@ bool balance_round(Draft& d, int& acid_rounds) {
   if (b->alkalinity_known && b->alkalinity_range.low && b->alkalinity < *b->alkalinity_range.low - 0.5)
     return raise_alkalinity(d, *b);
   if (b->alkalinity_known && b->alkalinity_range.high && b->alkalinity > *b->alkalinity_range.high + 0.5 &&
-      acid_rounds < 3) {
+      acid_rounds < kMostAcidRounds) {
     if (b->ph < 7.45) return raise_ph(d, *b, 7.7, {"total_alkalinity_high"});
     ++acid_rounds;
     const double excess = (b->alkalinity - (*b->alkalinity_range.high - 8)) * kPerMg;
@@ -162,7 +181,7 @@ bool balance_round(Draft& d, int& acid_rounds) {
     return lower_ph(d, b->ph_aim, {"ph_high"});
   }
   if (b->ph < low) return raise_ph(d, *b, b->ph_aim, {"ph_low"});
-  return false;
+  return saturation_round(d, *b);
 }
 
 }  // namespace
@@ -181,6 +200,11 @@ void plan_urgent_ph(Draft& d, double low, double high) {
     if (!b || (b->ph >= low && b->ph <= high)) return;
     if (b->ph < low ? !raise_ph(d, *b, b->ph_aim, {"ph_low"}) : !lower_ph(d, b->ph_aim, {"ph_high"})) return;
   }
+}
+
+void plan_raised_ph(Draft& d, double target, const std::string& why) {
+  const auto b = look(d);
+  if (b && d.may_dose() && b->ph < target - 0.05) raise_ph(d, *b, target, {why});
 }
 
 void plan_calcium(Draft& d) {

@@ -12,6 +12,8 @@ namespace {
 
 // One domestic turnover, 6-8 h (Australian government Fact Sheet 605, 2013); a spa's half hour after
 // a US state chemistry sheet.
+// A dose the caps leave less of than this is not worth a trip to the pool.
+constexpr double kLeastShare = 0.03;
 constexpr double kPoolTurnover = 8, kSpaTurnover = 0.5;
 
 // Largest x in [0, most] for which `fits`, where `fits` holds up to some x only.
@@ -41,21 +43,26 @@ Totals linear_totals(const Situation& s) {
   return t;
 }
 
+// What is at home, with the strength of its own label; it is the shelf's product only where the strengths
+// agree.
 std::vector<Product> products_at_home(const Situation& s, std::span<const Product> shelf) {
   std::vector<Product> out;
   for (const AtHome& have : s.bottle.at_home) {
-    const auto like = std::find_if(shelf.begin(), shelf.end(),
-                                   [&](const Product& p) { return p.substance == have.chemical; });
-    if (like == shelf.end()) continue;
-    Product p = *like;
-    if (have.assay) {
-      const auto assay = parse_assay(*have.assay);
-      if (!assay) continue;  // a label that cannot be read is not dosed from
-      p.assay = *assay;
-      p.density.reset();
+    const Substance* sub = find_substance(have.chemical);
+    const auto assay = have.assay ? parse_assay(*have.assay) : std::nullopt;
+    if (!sub || (have.assay && !assay)) continue;  // a label that cannot be read is not dosed from
+    const bool liquid = have.unit && (*have.unit == "L" || *have.unit == "mL");
+    const auto same = std::find_if(shelf.begin(), shelf.end(), [&](const Product& p) {
+      return p.substance == have.chemical && (!assay || p.assay == *assay) &&
+             (!have.unit || p.liquid == liquid);
+    });
+    if (same != shelf.end()) {
+      out.push_back(*same);
+    } else if (assay && have.unit) {
+      Product own{
+          "", sub->name + ", " + *have.assay, have.chemical, *assay, liquid, {}, {}, 0, "label at home"};
+      if (moles_per_unit(own)) out.push_back(std::move(own));
     }
-    if (have.unit) p.liquid = *have.unit == "L" || *have.unit == "mL";
-    if (moles_per_unit(p) || p.label_dose) out.push_back(std::move(p));
   }
   return out;
 }
@@ -196,6 +203,7 @@ double Draft::add(const Product& product, double mol_per_kgw, const AddOptions& 
   const Substance* sub = find_substance(product.substance);
   if (!sub || !may_dose() || mol_per_kgw <= 0) return 0;
   double dose = o.whole ? mol_per_kgw : capped(*sub, mol_per_kgw);
+  if (dose < kLeastShare * mol_per_kgw) return 0;
   if (const auto scale = scales.find(o.note); scale != scales.end()) dose *= scale->second;
   const double mol = dose * kilograms();
   const auto amount = amount_of(product, mol);
@@ -221,7 +229,7 @@ void Draft::finish_dose(const Product& product, const Substance& sub, Step step,
                         const AddOptions& o) {
   step.action = Action::add;
   step.chemical = sub.id;
-  step.product = product.id;
+  if (!product.id.empty()) step.product = product.id;
   step.portions = o.whole ? 1 : sub.portions;
   step.portion_gap_h = step.portions > 1 ? (s.is_spa() ? 1 : sub.portion_gap_h) : 0;
   const Timetable table(s.home_at);
@@ -232,15 +240,17 @@ void Draft::finish_dose(const Product& product, const Substance& sub, Step step,
   step.wait_h = wait_of(sub);
   step.for_findings = o.for_findings;
   step.cautions = sub.cautions;
+  if (o.whole && s.vessel.place == Place::indoor) step.cautions.push_back("cover_off");
   totals = changed(totals, change, kilograms(), nullptr);
   step.order = static_cast<int>(steps.size()) + 1;
   step.after = after();
   clock_h = step.start_h + (step.portions - 1) * step.portion_gap_h + step.wait_h;
-  steps.push_back({std::move(step), std::move(change), o.note, sub.swim_wait_h});
+  steps.push_back({std::move(step), std::move(change), o.note, product.name, sub.swim_wait_h});
 }
 
-DraftStep& Draft::act(Action action, std::string note, std::vector<std::string> for_findings, double hours,
-                      Change change) {
+void Draft::act(Action action, std::string note, std::vector<std::string> for_findings, double hours,
+                Change change) {
+  if (steps.size() >= most_steps && action != Action::retest) return;
   Step step;
   step.action = action;
   step.order = static_cast<int>(steps.size()) + 1;
@@ -249,6 +259,7 @@ DraftStep& Draft::act(Action action, std::string note, std::vector<std::string> 
   step.for_findings = std::move(for_findings);
   if (change.drained > 0) {
     step.fraction = change.drained;
+    step.cautions = {"power_off", "drain_lift", "drain_discharge"};
     if (s.fill) {
       for (auto& [analyte, value] : others)
         if (const auto f = s.fill_known.find(analyte); f != s.fill_known.end())
@@ -260,8 +271,7 @@ DraftStep& Draft::act(Action action, std::string note, std::vector<std::string> 
   }
   if ((change.drained > 0 && s.fill) || change.carbon_lost > 0) step.after = after();
   clock_h = step.start_h + hours;
-  steps.push_back({std::move(step), std::move(change), std::move(note), 0});
-  return steps.back();
+  steps.push_back({std::move(step), std::move(change), std::move(note), "", 0});
 }
 
 After Draft::after() const {

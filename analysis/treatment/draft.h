@@ -30,8 +30,9 @@ Totals changed(const Totals& before, const Change& change, double kilograms, con
 struct DraftStep {
   Step step;
   Change change;
-  std::string note;        // which sentence it gets: "lower_ph"
-  double swim_wait_h = 0;  // after its end
+  std::string note;          // which sentence it gets: "lower_ph"
+  std::string product_name;  // of what is poured; empty: nothing is
+  double swim_wait_h = 0;    // after its end
 };
 
 // How a dose is put down.
@@ -49,11 +50,12 @@ class Draft {
 
   const Situation& s;
   const TargetSet& targets;
-  Totals totals;          // once all steps so far have mixed
-  bool modelled = false;  // pH can be computed
-  bool ends = false;      // a retest must come before anything more
-  bool cut = false;       // the proof has shortened a dose
-  double clock_h = 0;     // when the next step may start
+  Totals totals;           // once all steps so far have mixed
+  bool modelled = false;   // pH can be computed
+  bool ends = false;       // a retest must come before anything more
+  size_t most_steps = 99;  // beyond these the proof lets nothing but a retest
+  bool cut = false;        // the proof has shortened a dose
+  double clock_h = 0;      // when the next step may start
   std::vector<DraftStep> steps;
   std::map<AnalyteId, double, std::less<>> others;  // readings no total stands for
   std::map<std::string, double> scales;             // cuts by the proof, by note
@@ -75,8 +77,8 @@ class Draft {
   // Puts down a product dosed by its label.
   bool add_by_label(const Product& product, const AddOptions& options);
   // Puts down anything that is not a dose; `hours` until the next step may start.
-  DraftStep& act(Action action, std::string note, std::vector<std::string> for_findings, double hours,
-                 Change change = {});
+  void act(Action action, std::string note, std::vector<std::string> for_findings, double hours,
+           Change change = {});
 
   double turnover_h() const;
   double wait_of(const Substance& substance) const;

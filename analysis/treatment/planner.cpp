@@ -10,7 +10,8 @@ namespace brimline {
 namespace {
 
 constexpr double kHarmAllowed = 0.01;
-constexpr int kMostCuts = 12;
+constexpr int kMostCuts = 8;
+constexpr int kQuickDraws = 400;  // while cutting
 constexpr double kRoutineRetest = 168, kRetest = 24;
 
 bool clipped_or_rejected(const Situation& s, std::string_view analyte) {
@@ -26,10 +27,23 @@ void plan_in_order(Draft& d, const std::vector<Finding>& findings) {
     d.act(Action::clean_filter, "clean_filter", {}, 1);
     d.act(Action::circulate, "circulate", {}, d.turnover_h());
   }
+  if (s.has(Sign::tablets_in_use) && has_finding(findings, "cyanuric_acid_high"))
+    d.act(Action::remove_tablets, "remove_tablets", {"tablets_in_use", "cyanuric_acid_high"}, 0);
+  if (s.vessel.sanitizer == Sanitizer::salt_chlorine && has_finding(findings, "free_chlorine_high"))
+    d.act(Action::set_generator, "generator_down", {"free_chlorine_high"}, 0);
+  if (chlorine_plan(d).note == "repeat_diluted") {
+    plan_clearing(d);
+    return plan_sanitizer(d);
+  }
   plan_dilution(d);
   if (!d.may_dose()) return;
   plan_metals(d);
   const ChlorinePlan first = chlorine_plan(d);
+  if (first.need == ChlorineNeed::not_yet) {
+    plan_balance(d);
+    plan_clearing(d);
+    return plan_sanitizer(d);
+  }
   const bool unsafe =
       first.need != ChlorineNeed::none || (!s.chlorine() && (has_finding(findings, "total_bromine_low") ||
                                                              has_finding(findings, "biguanide_low")));
@@ -46,6 +60,8 @@ void plan_in_order(Draft& d, const std::vector<Finding>& findings) {
   plan_calcium(d);
   plan_salt(d);
   if (s.bottle.occasion != Occasion::closing && first.need != ChlorineNeed::shock) plan_stabilizer(d);
+  if (s.vessel.sanitizer == Sanitizer::salt_chlorine && has_finding(findings, "free_chlorine_low"))
+    d.act(Action::set_generator, "generator_up", {"free_chlorine_low"}, 0);
   if (!(unsafe && s.algae())) plan_clearing(d);
   if (!unsafe) plan_phosphate(d);
 }
@@ -72,7 +88,7 @@ std::vector<std::string> closing_ids(const std::vector<Finding>& findings) {
     const bool ph = (f.id == "ph_low" || f.id == "ph_high") && f.concern == Concern::health;
     if (ph || closes_water(f.id)) out.push_back(f.id);
   }
-  
+
   return out;
 }
 
@@ -127,30 +143,49 @@ void set_predicted(DraftedPlan& plan, const Draft& d, const ProofResult& proof) 
   }
 }
 
+// A step names only findings of this plan; one that prepares another stands for the worst of them.
+void keep_found(DraftedPlan& plan) {
+  for (DraftStep& d : plan.steps) {
+    std::erase_if(d.step.for_findings,
+                  [&](const std::string& id) { return !has_finding(plan.findings, id); });
+    if (d.step.for_findings.empty() && d.step.action == Action::add && !plan.findings.empty())
+      d.step.for_findings = {plan.findings.front().id};
+  }
+}
+
 // A step that could harm in more than one draw of a hundred is made smaller and the rest left to the retest.
 void prove_and_cut(DraftedPlan& plan, const Draft& empty, const PlanOptions& options) {
   const bool swims = !needs_retest_to_open(empty.s, plan.findings);
+  const PlanOptions quick{std::min(options.draws, kQuickDraws), options.seed};
   std::map<std::string, double> scales;
+  size_t most_steps = empty.most_steps;
   std::optional<Draft> draft(empty);
   plan_in_order(*draft, plan.findings);
-  ProofResult proof = prove(*draft, options, swims);
+  ProofResult proof = prove(*draft, quick, swims);
   for (int i = 0; i < kMostCuts && proof.proof.harm > kHarmAllowed; ++i) {
-    const auto worst = std::max_element(proof.harm_by_note.begin(), proof.harm_by_note.end(),
-                                        [](const auto& a, const auto& b) { return a.second < b.second; });
-    double& scale = scales.emplace(worst->first, 1.0).first->second;
-    scale = scale > 0.3 ? scale * 0.8 : 0;
+    const auto worst = std::max_element(proof.harm_by_step.begin(), proof.harm_by_step.end());
+    const auto index = static_cast<size_t>(worst - proof.harm_by_step.begin());
+    const DraftStep& step = draft->steps[index];
+    double& scale = scales.emplace(step.note, 1.0).first->second;
+    if (step.step.active_mol && scale > 0.5 && i + 2 < kMostCuts)
+      scale *= 0.75;
+    else
+      most_steps = std::min(most_steps, index);
     draft.emplace(empty);
     draft->scales = scales;
+    draft->most_steps = most_steps;
     draft->cut = true;
     plan_in_order(*draft, plan.findings);
-    proof = prove(*draft, options, swims);
+    proof = prove(*draft, quick, swims);
   }
+  if (options.draws > quick.draws) proof = prove(*draft, options, swims);
   Draft& d = *draft;
   if (d.cut) {
     d.act(Action::retest, "retest_then_rest", {}, 0);
     d.ends = true;
   }
   plan.steps = d.steps;
+  keep_found(plan);
   if (proof.proof.draws > 0) plan.proof = proof.proof;
   set_retest(plan, d);
   set_predicted(plan, d, proof);
@@ -173,7 +208,8 @@ std::optional<std::string> why_no_home_plan(const Situation& s) {
   if (was_other &&
       (s.vessel.sanitizer == Sanitizer::biguanide || s.vessel.previous_sanitizer == Sanitizer::biguanide))
     return "sanitizer_changed";
-  for (const AnalyteId& analyte : {AnalyteId("ph"), AnalyteId("total_alkalinity"), *sanitizer_analyte(s.vessel)})
+  for (const AnalyteId& analyte :
+       {AnalyteId("ph"), AnalyteId("total_alkalinity"), *sanitizer_analyte(s.vessel)})
     if (clipped_or_rejected(s, analyte)) return "reading_out_of_range";
   if (s.refusal) return "readings_contradict";
   return std::nullopt;

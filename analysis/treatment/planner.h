@@ -40,7 +40,8 @@ std::optional<std::string> why_no_home_plan(const Situation& s);
 void plan_dilution(Draft& d);
 void plan_metals(Draft& d);
 void plan_balance(Draft& d);
-void plan_urgent_ph(Draft& d, double low, double high);  // only until pH is inside
+void plan_urgent_ph(Draft& d, double low, double high);                // only until pH is inside
+void plan_raised_ph(Draft& d, double target, const std::string& why);  // where it is lower
 void plan_calcium(Draft& d);
 void plan_salt(Draft& d);
 void plan_sanitizer(Draft& d);
@@ -63,8 +64,8 @@ double re_entry_mg_l(const Situation& s);
 
 struct ProofResult {
   Proof proof;
-  std::map<AnalyteId, double> sd;           // of the last water, by reading
-  std::map<std::string, int> harm_by_note;  // draws each kind of step could do harm in
+  std::map<AnalyteId, double> sd;  // of the last water, by reading
+  std::vector<int> harm_by_step;   // draws in which each step was the first to do harm
 };
 ProofResult prove(const Draft& d, const PlanOptions& options, bool swim_after_dose);
 

@@ -95,6 +95,7 @@ ProofResult prove(const Draft& d, const PlanOptions& options, bool swim_after_do
   std::vector<Watched> readings = watched(d, shocked);
   Normal normal(options.seed);
   const double volume_sd = d.s.vessel.volume_relative_sd.value_or(kVolumeSd);
+  out.harm_by_step.assign(d.steps.size(), 0);
   int made = 0, good = 0, harmed = 0;
   for (int i = 0; i < options.draws; ++i) {
     const double kilograms = d.kilograms() * std::max(0.3, 1 + volume_sd * normal());
@@ -105,7 +106,8 @@ ProofResult prove(const Draft& d, const PlanOptions& options, bool swim_after_do
     Totals t = start->totals;
     double ph = start->ph;
     bool harm = false;
-    for (const DraftStep& step : d.steps) {
+    for (size_t k = 0; k < d.steps.size(); ++k) {
+      const DraftStep& step = d.steps[k];
       if (step.change.chemical.empty() && step.change.drained <= 0 && step.change.carbon_lost <= 0) continue;
       t = changed(t, step.change, kilograms, d.s.fill ? &d.s.fill->totals : nullptr);
       const auto w = solve(t, d.s.bottle_temperature, ph);
@@ -114,7 +116,7 @@ ProofResult prove(const Draft& d, const PlanOptions& options, bool swim_after_do
       const bool chlorine = swim_after_dose && !shocked && step.note == "raise_chlorine" &&
                             w->free_chlorine() > std::min(kChlorineHarm, re_entry_mg_l(d.s));
       if ((began_inside && (ph < kPhLow || ph > kPhHigh)) || chlorine) {
-        if (!harm) ++out.harm_by_note[step.note];
+        if (!harm) ++out.harm_by_step[k];
         harm = true;
       }
     }

@@ -76,9 +76,10 @@ ChlorinePlan chlorine_plan(const Draft& d) {
   const Situation& s = d.s;
   const Known* read = s.fresh("free_chlorine");
   const auto aim = d.aim("free_chlorine");
-    if (!s.chlorine() || !aim || !d.may_dose()) return {};
+  if (!s.chlorine() || !aim || !d.may_dose()) return {};
   // A bleached reading looks like none, and the next dose would land on far too much.
-  if (repeat_wanted(s, "free_chlorine")) return {ChlorineNeed::not_yet, 0, "repeat_diluted", {"reading_repeat"}};
+  if (repeat_wanted(s, "free_chlorine"))
+    return {ChlorineNeed::not_yet, 0, "repeat_diluted", {"reading_repeat"}};
   if (!read) return {};
 
   const double free = d.amount("free_chlorine");
@@ -97,7 +98,12 @@ ChlorinePlan chlorine_plan(const Draft& d) {
   if (breakpoint) return shock(free, to, "breakpoint", {"combined_chlorine_high"});
   if (s.algae()) return shock(free, to, "shock_algae", {"green_water", "slimy_walls"});
   if (!aim->range.low || free >= *aim->range.low) return {};
-  const double level = std::min(aim->aim, re_entry_mg_l(s) - 0.25);
+  // Where stabilizer is to be raised too, for the water as it will be then.
+  const auto cyanuric = d.aim("cyanuric_acid");
+  const bool rises =
+      cyanuric && cyanuric->range.low && s.fresh("cyanuric_acid") && s.vessel.place == Place::outdoor;
+  const double later = rises ? cyanuric->aim * aim->row->low_per_cyanuric.value_or(0) : 0;
+  const double level = std::min(std::max(aim->aim, later), re_entry_mg_l(s) - 0.25);
   return {ChlorineNeed::raise, std::max(0.0, level - free), "raise_chlorine", {"free_chlorine_low"}};
 }
 
@@ -107,7 +113,9 @@ void plan_sanitizer(Draft& d) {
   if (d.s.vessel.sanitizer == Sanitizer::biguanide) return plan_biguanide(d);
   const ChlorinePlan plan = chlorine_plan(d);
   if (plan.need == ChlorineNeed::raise || plan.need == ChlorineNeed::shock) {
-    if (d.s.has(Sign::tablets_in_use)) d.act(Action::remove_tablets, "remove_tablets", {"tablets_in_use"}, 0);
+    if (d.s.has(Sign::tablets_in_use) &&
+        (d.steps.empty() || d.steps.front().step.action != Action::remove_tablets))
+      d.act(Action::remove_tablets, "remove_tablets", {"tablets_in_use"}, 0);
     add_chlorine(d, plan);
   }
   if (plan.need == ChlorineNeed::not_yet) {
@@ -116,7 +124,7 @@ void plan_sanitizer(Draft& d) {
   }
 }
 
-// Granules lower pH: each round stops at pH 7.2 and the next balance step lifts it again.
+// Granules lower pH: it is lifted first where they would take it below 7.2, and again after them.
 void plan_stabilizer(Draft& d) {
   const Known* read = d.s.fresh("cyanuric_acid");
   const auto aim = d.aim("cyanuric_acid");
@@ -131,8 +139,10 @@ void plan_stabilizer(Draft& d) {
     const auto product = d.choose({"cyanuric_acid"});
     if (!product) return;
     const double missing = (aim->aim - d.amount("cyanuric_acid")) * 1e-3 / weight::kCyanuricAcid;
+    const Substance* sub = find_substance(product->substance);
+    if (d.capped(*sub, missing) < missing) plan_raised_ph(d, 7.6, "cyanuric_acid_low");
     if (d.add(*product, missing, {{"cyanuric_acid_low"}, "raise_stabilizer"}) <= 0) return;
-    plan_balance(d);
+    plan_raised_ph(d, 7.4, "cyanuric_acid_low");
   }
 }
 

@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <cmath>
 
-
 namespace brimline {
 
 namespace {

@@ -18,8 +18,8 @@ namespace brimline {
 
 // A reading as it is believed.
 struct Known {
-  double value = 0;    // in the analyte's unit
-  double sd = 0;       // of the value, same unit
+  double value = 0;       // in the analyte's unit
+  double sd = 0;          // of the value, same unit
   bool usable = true;     // false: clipped or rejected, nothing may hang on it
   bool doubtful = false;  // to be read again before anything is dosed on it
   std::optional<Clip> clipped;

@@ -21,12 +21,9 @@ std::vector<std::string> sheet_cautions(const Words& words, const DraftedPlan& d
 }
 
 // Name and portion of what is poured; one portion, as the customer measures it.
-Step in_words(const Words& words, const DraftStep& d, const Shelf& shelf, Units units) {
+Step in_words(const Words& words, const DraftStep& d, Units units) {
   Step step = d.step;
-  std::string name;
-  if (step.product)
-    if (const Product* product = shelf.find(*step.product))
-      name = words.say("product", product->name.c_str());
+  const std::string name = d.product_name.empty() ? "" : words.say("product", d.product_name.c_str());
   if (step.amount) {
     const ProductAmount portion{step.amount->value / step.portions, step.amount->unit};
     step.amount_household = household_amount(words, portion, units);
@@ -54,7 +51,7 @@ Plan make_plan(const Visit& visit, std::span<const Visit> earlier, const Shelf& 
   plan.swim = drafted.swim;
   plan.findings = drafted.findings;
   for (Finding& f : plan.findings) f.text = finding_text(words, f);
-  for (const DraftStep& d : drafted.steps) plan.steps.push_back(in_words(words, d, shelf, units));
+  for (const DraftStep& d : drafted.steps) plan.steps.push_back(in_words(words, d, units));
   plan.predicted = drafted.predicted;
   plan.proof = drafted.proof;
   plan.retest = drafted.retest;
