@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The counter: the contents in the margin, the bottle over the page, the page.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Controls.Basic
+import QtQuick.Layouts
+import Counter
+
+ApplicationWindow {
+    id: window
+    required property Desk desk
+
+    // Moves the keyboard to the next thing, or back.
+    function step(forward: bool) {
+        const next = activeFocusItem ? activeFocusItem.nextItemInFocusChain(forward) : null;
+        if (next)
+            next.forceActiveFocus(forward ? Qt.TabFocusReason : Qt.BacktabFocusReason);
+    }
+
+    function openEmergency() {
+        emergency.open();
+    }
+
+    title: "Brimline"
+    color: Ink.paper
+    font.family: Ink.sans
+    Binding {
+        target: Ink
+        property: "scale"
+        value: Math.max(0.94, Math.min(1.5, window.height / 800, window.width / 1280))
+    }
+
+    Item {
+        id: page
+        anchors.fill: parent
+        focus: true
+        Keys.onPressed: event => {
+            if (event.key === Qt.Key_Down || event.key === Qt.Key_Right)
+                window.step(true);
+            else if (event.key === Qt.Key_Up || event.key === Qt.Key_Left)
+                window.step(false);
+            else if (event.key === Qt.Key_Escape)
+                page.forceActiveFocus();
+            else
+                event.accepted = window.desk.typeKey(event.text, event.key);
+        }
+
+        PlaceRail {
+            id: rail
+            anchors { left: parent.left; top: parent.top; bottom: parent.bottom }
+            shop: window.desk.shop
+            places: window.desk.places
+            current: window.desk.place
+            onPicked: place => window.desk.place = place
+            onEmergency: emergency.open()
+        }
+        BottleLine {
+            id: strip
+            anchors { left: rail.right; right: parent.right; top: parent.top }
+            code: window.desk.ticket.code
+            who: window.desk.ticket.customer
+            vessel: window.desk.ticket.vesselLine
+            clock: window.desk.clockLine
+            scanning: window.desk.scanning
+        }
+        StackLayout {
+            anchors { left: rail.right; right: parent.right; top: strip.bottom; bottom: keys.top }
+            currentIndex: window.desk.place
+            Arrivals { desk: window.desk }
+            Bottle { desk: window.desk }
+            Bench { desk: window.desk }
+            Findings { desk: window.desk }
+            TakeHome { desk: window.desk }
+            ThenNow { desk: window.desk }
+            BackRoom { desk: window.desk }
+        }
+        Loader {  // the screen's own keyboard, where one is wanted and installed
+            id: keys
+            anchors { left: rail.right; right: parent.right; bottom: parent.bottom }
+            active: window.desk.screenKeyboard
+            source: "ScreenKeyboard.qml"
+            height: item ? implicitHeight : 0
+        }
+    }
+
+    Connections {
+        target: window.desk
+        function onPlaceChanged() {
+            page.forceActiveFocus();
+        }
+    }
+    Repeater {
+        model: 7
+        delegate: Item {
+            id: jump
+            required property int index
+            Shortcut {
+                sequence: "F" + (jump.index + 1)
+                context: Qt.ApplicationShortcut
+                onActivated: window.desk.place = jump.index
+            }
+        }
+    }
+    Shortcut {
+        sequence: "F8"
+        context: Qt.ApplicationShortcut
+        onActivated: emergency.open()
+    }
+    Emergency {
+        id: emergency
+        width: window.width
+        height: window.height
+        cards: window.desk.emergencyCards
+        numbers: window.desk.emergencyNumbers
+    }
+}

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The kiosk put together: store, instruments, desks and window, each handed what it needs.
+#pragma once
+
+#include <QQmlApplicationEngine>
+#include <QQuickWindow>
+
+#include <memory>
+#include <string>
+
+#include <tl/expected.hpp>
+
+#include "devices/bench.h"
+#include "qml/kiosk_options.h"
+#include "qml/models/desk.h"
+#include "qml/models/store_records.h"
+
+namespace brimline {
+
+class Kiosk {
+ public:
+  // The error is one line: which part could not be had, and why.
+  static tl::expected<std::unique_ptr<Kiosk>, std::string> start(const KioskOptions& options);
+  ~Kiosk();
+
+  Desk& desk() { return *desk_; }
+  Counter& counter() { return *counter_; }
+  QQuickWindow* window() const { return window_; }
+
+ private:
+  explicit Kiosk(const KioskOptions& options);
+  std::string put_on_counter(const QString& file);
+  void listen();
+  void show(const KioskOptions& options);
+
+  KioskOptions options_;
+  std::unique_ptr<Store> store_;
+  std::unique_ptr<StoreRecords> records_;
+  std::unique_ptr<Counter> counter_;
+  std::unique_ptr<Bench> bench_;
+  std::unique_ptr<Desk> desk_;
+  std::unique_ptr<QQmlApplicationEngine> engine_;
+  QQuickWindow* window_ = nullptr;
+  QString listening_;  // port and profile listened to
+};
+
+}  // namespace brimline

@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "qml/models/back_desk.h"
+
+#include "qml/models/back_rows.h"
+#include "qml/models/choices.h"
+
+namespace brimline {
+namespace {
+
+struct ShelfRow {
+  const char* key;
+  const char* word;
+  const char* intro;
+};
+
+constexpr ShelfRow kShelves[] = {
+    {"instrument", QT_TRANSLATE_NOOP("back", "Instrument"),
+     QT_TRANSLATE_NOOP(
+         "back", "The photometer’s line: where it is plugged in, and which profile speaks its language.")},
+    {"shop", QT_TRANSLATE_NOOP("back", "The shop"),
+     QT_TRANSLATE_NOOP(
+         "back", "What every sheet is signed with. The numbers stand on the Emergency page and on paper.")},
+    {"records", QT_TRANSLATE_NOOP("back", "Records"),
+     QT_TRANSLATE_NOOP(
+         "back", "Where visits are kept. A reading is shown as kept only once it is safe on the disk.")},
+    {"products", QT_TRANSLATE_NOOP("back", "Shelf list"),
+     QT_TRANSLATE_NOOP("back", "What the shop sells. A plan names only what stands here.")},
+    {"methods", QT_TRANSLATE_NOOP("back", "Methods"),
+     QT_TRANSLATE_NOOP("back", "How each reading may be taken: the range, and the spread of one reading.")},
+    {"reagents", QT_TRANSLATE_NOOP("back", "Reagents"),
+     QT_TRANSLATE_NOOP("back", "Lots in use, and the day each runs out.")},
+};
+
+struct FieldRow {
+  const char* shelf;
+  const char* key;
+  const char* label;
+  QString (*get)(const Settings&);
+  void (*set)(Settings&, const QString&);
+};
+
+QString q(const std::optional<std::string>& text) {
+  return text ? QString::fromStdString(*text) : QString();
+}
+
+std::optional<std::string> opt(const QString& text) {
+  if (text.trimmed().isEmpty()) return std::nullopt;
+  return text.trimmed().toStdString();
+}
+
+QString number_of(const Settings& s, const char* label) {
+  for (const EmergencyNumber& entry : s.shop.emergency)
+    if (entry.label == label) return QString::fromStdString(entry.number);
+  return {};
+}
+
+// Emergency first, then the poison line; an empty number is none.
+void set_number(Settings& s, const char* label, const QString& number) {
+  std::erase_if(s.shop.emergency, [&](const EmergencyNumber& entry) { return entry.label == label; });
+  if (number.trimmed().isEmpty()) return;
+  const EmergencyNumber entry{label, number.trimmed().toStdString()};
+  auto& list = s.shop.emergency;
+  list.insert(std::string_view(label) == "Emergency" ? list.begin() : list.end(), entry);
+}
+
+const FieldRow kFields[] = {
+    {"instrument", "port", QT_TRANSLATE_NOOP("back", "Port"), [](const Settings& s) { return s.port; },
+     [](Settings& s, const QString& t) { s.port = t.trimmed(); }},
+    {"instrument", "profile", QT_TRANSLATE_NOOP("back", "Profile"),
+     [](const Settings& s) { return s.profile; }, [](Settings& s, const QString& t) { s.profile = t; }},
+    {"shop", "name", QT_TRANSLATE_NOOP("back", "Name"),
+     [](const Settings& s) { return QString::fromStdString(s.shop.name); },
+     [](Settings& s, const QString& t) { s.shop.name = t.trimmed().toStdString(); }},
+    {"shop", "street", QT_TRANSLATE_NOOP("back", "Street"),
+     [](const Settings& s) { return q(s.shop.street); },
+     [](Settings& s, const QString& t) { s.shop.street = opt(t); }},
+    {"shop", "phone", QT_TRANSLATE_NOOP("back", "Phone"), [](const Settings& s) { return q(s.shop.phone); },
+     [](Settings& s, const QString& t) { s.shop.phone = opt(t); }},
+    {"shop", "emergency", QT_TRANSLATE_NOOP("back", "Emergency number here"),
+     [](const Settings& s) { return number_of(s, "Emergency"); },
+     [](Settings& s, const QString& t) { set_number(s, "Emergency", t); }},
+    {"shop", "poison", QT_TRANSLATE_NOOP("back", "Poison line"),
+     [](const Settings& s) { return number_of(s, "Poison line"); },
+     [](Settings& s, const QString& t) { set_number(s, "Poison line", t); }},
+    {"shop", "paper", QT_TRANSLATE_NOOP("back", "Paper"), [](const Settings& s) { return s.paper; },
+     [](Settings& s, const QString& t) { s.paper = t; }},
+    {"shop", "printer", QT_TRANSLATE_NOOP("back", "Printer’s queue; empty for the usual one"),
+     [](const Settings& s) { return s.printer; },
+     [](Settings& s, const QString& t) { s.printer = t.trimmed(); }},
+};
+
+QVariantList options_of(const FieldRow& field) {
+  const QLatin1String key(field.key);
+  if (key == QLatin1String("profile")) return profile_choices();
+  return choices_for(key);
+}
+
+}  // namespace
+
+BackDesk::BackDesk(Settings& settings, QString file, QString database, QObject* parent)
+    : QObject(parent),
+      settings_(settings),
+      file_(std::move(file)),
+      database_(std::move(database)),
+      fields_({"key", "label", "value", "options"}),
+      rows_({"name", "detail", "number"}) {
+  refresh();
+}
+
+QVariantList BackDesk::shelves() const {
+  QVariantList out;
+  for (const ShelfRow& row : kShelves)
+    out.append(QVariantMap{{"key", QString::fromLatin1(row.key)}, {"word", tr(row.word)}});
+  return out;
+}
+
+void BackDesk::setShelf(const QString& key) {
+  if (key == shelf_) return;
+  shelf_ = key;
+  says_.clear();
+  refresh();
+  emit saysChanged();
+}
+
+QString BackDesk::intro() const {
+  for (const ShelfRow& row : kShelves)
+    if (shelf_ == QLatin1String(row.key)) return tr(row.intro);
+  return {};
+}
+
+QString BackDesk::actWord() const {
+  return shelf_ == QLatin1String("instrument") ? tr("Listen here") : tr("Keep");
+}
+
+void BackDesk::refresh() {
+  QList<QVariantMap> fields;
+  for (const FieldRow& field : kFields)
+    if (shelf_ == QLatin1String(field.shelf))
+      fields.append({{"key", QString::fromLatin1(field.key)},
+                     {"label", tr(field.label)},
+                     {"value", field.get(settings_)},
+                     {"options", options_of(field)}});
+  fields_.replace({});
+  fields_.replace(fields);
+  QList<QVariantMap> rows;
+  if (shelf_ == QLatin1String("instrument")) rows = instrument_rows(settings_.profile);
+  if (shelf_ == QLatin1String("products")) rows = product_rows();
+  if (shelf_ == QLatin1String("methods")) rows = method_rows();
+  if (shelf_ == QLatin1String("records"))
+    rows = {{{"name", tr("Database")}, {"detail", database_}, {"number", QString()}},
+            {{"name", tr("Settings")}, {"detail", file_}, {"number", QString()}}};
+  rows_.replace(rows);
+  emit changed();
+}
+
+void BackDesk::setValue(const QString& key, const QString& text) {
+  for (const FieldRow& field : kFields)
+    if (key == QLatin1String(field.key)) field.set(settings_, text);
+  if (key == QLatin1String("profile") || key == QLatin1String("paper")) refresh();
+}
+
+void BackDesk::apply() {
+  says_ = save_settings(settings_, file_) ? tr("Kept.")
+                                          : tr("The settings’ file cannot be written: %1").arg(file_);
+  emit saysChanged();
+  emit applied();
+}
+
+}  // namespace brimline

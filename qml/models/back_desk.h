@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The back room: what the shop sets, and what the program knows.
+#pragma once
+
+#include <qqmlintegration.h>
+#include <QObject>
+#include <QVariantList>
+
+#include "qml/models/row_model.h"
+#include "qml/models/settings.h"
+
+namespace brimline {
+
+class BackDesk : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("the desk has it")
+  Q_PROPERTY(QVariantList shelves READ shelves CONSTANT)  // {key, word}
+  Q_PROPERTY(QString shelf READ shelf WRITE setShelf NOTIFY changed)
+  Q_PROPERTY(QString intro READ intro NOTIFY changed)
+  Q_PROPERTY(QString says READ says NOTIFY saysChanged)
+  Q_PROPERTY(QString actWord READ actWord NOTIFY changed)
+  Q_PROPERTY(brimline::RowModel* fields READ fields CONSTANT)
+  Q_PROPERTY(brimline::RowModel* rows READ rows CONSTANT)
+
+ public:
+  BackDesk(Settings& settings, QString file, QString database, QObject* parent = nullptr);
+
+  QVariantList shelves() const;
+  QString shelf() const { return shelf_; }
+  void setShelf(const QString& key);
+  QString intro() const;
+  QString says() const { return says_; }
+  QString actWord() const;
+  RowModel* fields() { return &fields_; }
+  RowModel* rows() { return &rows_; }
+
+  Q_INVOKABLE void setValue(const QString& key, const QString& text);
+  Q_INVOKABLE void apply();  // keeps what was written and uses it
+
+ signals:
+  void changed();
+  void saysChanged();
+  void applied();
+
+ private:
+  void refresh();
+
+  Settings& settings_;
+  QString file_, database_;
+  QString shelf_ = QStringLiteral("instrument");
+  QString says_;
+  RowModel fields_, rows_;
+};
+
+}  // namespace brimline

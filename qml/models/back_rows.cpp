@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "qml/models/back_rows.h"
+
+#include <QCoreApplication>
+
+#include "analysis/panel/analyte.h"
+#include "analysis/panel/names.h"
+#include "devices/profile.h"
+#include "qml/models/choices.h"
+#include "station/shelf/shelf.h"
+
+namespace brimline {
+namespace {
+
+QString q(std::string_view text) {
+  return QString::fromUtf8(text.data(), static_cast<int>(text.size()));
+}
+QString say(const char* text) {
+  return QCoreApplication::translate("back", text);
+}
+
+// As few digits as tell the number.
+QString plain(double value) {
+  return QString::number(value, 'g', 6);
+}
+
+QString range_words(double low, double high, const QString& unit) {
+  return say(QT_TRANSLATE_NOOP("back", "%1 to %2 %3")).arg(plain(low), plain(high), unit).trimmed();
+}
+
+}  // namespace
+
+QVariantList profile_choices() {
+  QVariantList out;
+  for (const Profile& profile : builtin_profiles())
+    out.append(QVariantMap{{"key", q(profile.id)}, {"word", q(profile.name)}});
+  return out;
+}
+
+QList<QVariantMap> instrument_rows(const QString& profile_id) {
+  QList<QVariantMap> rows;
+  for (const Profile& profile : builtin_profiles()) {
+    if (q(profile.id) != profile_id) continue;
+    for (const MethodRow& method : profile.methods) {
+      const AnalyteKind* kind = find_analyte(method.analyte);
+      rows.append({{"name", kind ? q(kind->name) : q(method.analyte)},
+                   {"detail", say(QT_TRANSLATE_NOOP("back", "method %1")).arg(q(method.code))},
+                   {"number", range_words(method.low, method.high, q(method.unit))}});
+    }
+  }
+  return rows;
+}
+
+QList<QVariantMap> method_rows() {
+  QList<QVariantMap> rows;
+  for (const AnalyteKind& kind : analyte_kinds())
+    for (const MethodKind& method : kind.methods)
+      rows.append({{"name", q(kind.name)},
+                   {"detail", word_for("method", q(name_of(method.method)))},
+                   {"number", range_words(method.range.low, method.range.high, q(kind.unit))}});
+  return rows;
+}
+
+QList<QVariantMap> product_rows() {
+  QList<QVariantMap> rows;
+  for (const Product& product : built_in_shelf().products)
+    rows.append({{"name", q(product.name)},
+                 {"detail", q(product.substance).replace('_', ' ')},
+                 {"number", say(QT_TRANSLATE_NOOP("back", "%1 %")).arg(plain(product.assay.percent))}});
+  return rows;
+}
+
+}  // namespace brimline

@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "qml/models/bench_desk.h"
+
+#include <algorithm>
+
+#include "analysis/panel/analyte.h"
+#include "analysis/panel/names.h"
+#include "qml/models/choices.h"
+#include "qml/models/panel_rows.h"
+
+namespace brimline {
+namespace {
+
+QString q(std::string_view text) {
+  return QString::fromUtf8(text.data(), static_cast<int>(text.size()));
+}
+
+QString names_in_words(const std::vector<AnalyteId>& analytes) {
+  QStringList names;
+  for (const AnalyteId& id : analytes)
+    if (const AnalyteKind* kind = find_analyte(id)) names.append(q(kind->name));
+  return names.join(QStringLiteral(", "));
+}
+
+}  // namespace
+
+BenchDesk::BenchDesk(Counter& counter, QObject* parent)
+    : QObject(parent),
+      counter_(counter),
+      readings_({"analyte", "name", "value", "unit", "how", "standing", "note", "waits", "chosen"}) {
+  clearPad();
+  connect(&counter_, &Counter::changed, this, &BenchDesk::refresh);
+}
+
+void BenchDesk::refresh() {
+  if (!counter_.open()) return;
+  due_ = due_of(counter_);
+  still_due_ = still_due(counter_.visit().bottle, due_);
+  if (counter_.visit().id != of_) {
+    of_ = counter_.visit().id;
+    analyte_.clear();
+  }
+  if (analyte_.empty()) chooseNext();
+  readings_.replace(panel_rows(counter_, due_, analyte_));
+  emit changed();
+  emit padChanged();
+}
+
+void BenchDesk::chooseNext() {
+  if (still_due_.empty() && !analyte_.empty()) return;
+  const AnalyteId next =
+      still_due_.empty() ? (due_.empty() ? AnalyteId("ph") : due_.front()) : still_due_.front();
+  choose(q(next));
+}
+
+QString BenchDesk::waitingLine() const {
+  if (!counter_.open()) return {};
+  return tr("%1 of %2 kept").arg(due_.size() - still_due_.size()).arg(due_.size());
+}
+
+QString BenchDesk::headline() const {
+  if (!counter_.open()) return tr("No bottle is on the bench");
+  if (due_.empty()) return tr("Nothing is due");
+  if (still_due_.empty()) return tr("All %1 readings are kept").arg(due_.size());
+  return tr("%1 of %2 readings kept").arg(due_.size() - still_due_.size()).arg(due_.size());
+}
+
+QString BenchDesk::dueLine() const {
+  if (!counter_.open() || still_due_.empty()) return {};
+  return tr("Still due: %1.").arg(names_in_words(still_due_));
+}
+
+QString BenchDesk::analyteName() const {
+  const AnalyteKind* kind = find_analyte(analyte_);
+  return kind ? q(kind->name) : QString();
+}
+
+QString BenchDesk::unit() const {
+  const AnalyteKind* kind = find_analyte(analyte_);
+  return kind ? q(kind->unit) : QString();
+}
+
+QVariantList BenchDesk::methods() const {
+  QVariantList out;
+  if (const AnalyteKind* kind = find_analyte(analyte_))
+    for (const MethodKind& method : kind->methods) {
+      const QString key = q(name_of(method.method));
+      out.append(QVariantMap{{"key", key}, {"word", word_for("method", key)}});
+    }
+  return out;
+}
+
+QVariantList BenchDesk::clips() const {
+  return choices_for("clip");
+}
+
+QVariantList BenchDesk::dilutions() const {
+  return analyte_ == "ph" ? QVariantList() : choices_for("dilution");
+}
+
+bool BenchDesk::canKeep() const {
+  bool sound = false;
+  typed_.toDouble(&sound);
+  return sound && counter_.open() && find_analyte(analyte_);
+}
+
+void BenchDesk::clearPad() {
+  typed_.clear();
+  says_.clear();
+  how_ = {{"clip", "inside"}, {"dilution", "1"}};
+  const QVariantList all = methods();
+  how_.insert("method", all.isEmpty() ? QVariant(QString()) : all.first().toMap().value("key"));
+}
+
+void BenchDesk::choose(const QString& analyte) {
+  if (!find_analyte(analyte.toStdString())) return;
+  analyte_ = analyte.toStdString();
+  clearPad();
+  if (counter_.open()) readings_.replace(panel_rows(counter_, due_, analyte_));
+  emit padChanged();
+}
+
+void BenchDesk::press(const QString& key) {
+  if (key == QLatin1String("back"))
+    typed_.chop(1);
+  else if (key == QLatin1String("point")) {
+    if (!typed_.contains('.')) typed_ += typed_.isEmpty() ? "0." : ".";
+  } else if (typed_.size() < 7) {
+    typed_ += key;
+  }
+  says_.clear();
+  emit padChanged();
+}
+
+void BenchDesk::setHow(const QString& fact, const QString& key) {
+  how_.insert(fact, key);
+  emit padChanged();
+}
+
+void BenchDesk::setSays(const QString& sentence) {
+  says_ = sentence;
+  emit padChanged();
+}
+
+void BenchDesk::keep() {
+  if (!canKeep()) return;
+  const AnalyteKind& kind = *find_analyte(analyte_);
+  Reading reading;
+  reading.analyte = analyte_;
+  reading.dilution = analyte_ == "ph" ? 1.0 : how_.value("dilution").toDouble();
+  reading.value = typed_.toDouble() * reading.dilution;
+  reading.method = named<Method>(how_.value("method").toString().toStdString());
+  reading.clipped = named<Clip>(how_.value("clip").toString().toStdString());
+  if (!kind.possible.holds(reading.value))
+    return setSays(tr("%1 cannot be %2. Please read it again.").arg(q(kind.name), typed_));
+  if (const auto kept = counter_.add_reading(reading); !kept)
+    return setSays(tr("Not kept: %1").arg(q(kept.error())));
+  clearPad();
+  chooseNext();
+  refresh();
+}
+
+void BenchDesk::setInstrumentLine(const QString& line) {
+  instrument_line_ = line;
+  emit lineChanged();
+}
+
+void BenchDesk::setTrouble(const QString& sentence) {
+  trouble_ = sentence;
+  emit lineChanged();
+}
+
+void BenchDesk::onHappened(const Happening& happening) {
+  if (const auto* reading = std::get_if<InstrumentReading>(&happening.what))
+    take(*reading, happening.instrument);
+  else if (const auto* trouble = std::get_if<Trouble>(&happening.what))
+    setTrouble(q(trouble->text));
+  else
+    setTrouble({});
+}
+
+void BenchDesk::take(const InstrumentReading& heard, const std::string& instrument) {
+  Reading reading;
+  reading.analyte = heard.analyte;
+  reading.value = heard.value;
+  reading.clipped = heard.clipped;
+  reading.sd = heard.sd;
+  reading.method = Method::photometer;
+  reading.instrument = instrument;
+  const QString name = names_in_words({heard.analyte});
+  if (!counter_.open() && !heard.sample)
+    return setTrouble(
+        tr("%1 came in, but no bottle is on the counter. It was not kept; read it again.").arg(name));
+  if (heard.sample && (!counter_.open() || *heard.sample != counter_.visit().bottle.code)) {
+    const auto kept = counter_.add_reading_to(*heard.sample, reading);
+    if (!kept)
+      return setTrouble(tr("%1 came in for bottle %2, which is not waiting here. It was not kept.")
+                            .arg(name, q(*heard.sample)));
+    return setTrouble(*kept ? tr("%1 came in for bottle %2 and was kept there.").arg(name, q(*heard.sample))
+                            : tr("Not kept: %1").arg(q(kept->error())));
+  }
+  const auto kept = counter_.add_reading(reading);
+  setTrouble(kept ? QString() : tr("%1 was not kept: %2").arg(name, q(kept.error())));
+  if (kept && reading.analyte == analyte_ && typed_.isEmpty()) {
+    chooseNext();
+    refresh();
+  }
+}
+
+}  // namespace brimline

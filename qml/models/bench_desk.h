@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The bench: readings that arrive by themselves, and those typed on the pad.
+#pragma once
+
+#include <qqmlintegration.h>
+#include <QObject>
+#include <QVariantList>
+
+#include "devices/happening.h"
+#include "qml/models/counter.h"
+#include "qml/models/row_model.h"
+
+namespace brimline {
+
+class BenchDesk : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("the desk has it")
+  Q_PROPERTY(brimline::RowModel* readings READ readings CONSTANT)
+  Q_PROPERTY(QString headline READ headline NOTIFY changed)
+  Q_PROPERTY(QString dueLine READ dueLine NOTIFY changed)
+  Q_PROPERTY(QString trouble READ trouble NOTIFY lineChanged)  // of the instrument; empty: none
+  Q_PROPERTY(QString instrumentLine READ instrumentLine NOTIFY lineChanged)
+  Q_PROPERTY(QString analyteName READ analyteName NOTIFY padChanged)  // of the pad
+  Q_PROPERTY(QString unit READ unit NOTIFY padChanged)
+  Q_PROPERTY(QString typed READ typed NOTIFY padChanged)
+  Q_PROPERTY(QString says READ says NOTIFY padChanged)
+  Q_PROPERTY(QVariantList methods READ methods NOTIFY padChanged)
+  Q_PROPERTY(QVariantList clips READ clips CONSTANT)
+  Q_PROPERTY(QVariantList dilutions READ dilutions NOTIFY padChanged)  // empty where none makes sense
+  Q_PROPERTY(QVariantMap how READ how NOTIFY padChanged)               // method, clip, dilution
+  Q_PROPERTY(bool canKeep READ canKeep NOTIFY padChanged)
+  Q_PROPERTY(bool anyKept READ anyKept NOTIFY changed)
+
+ public:
+  explicit BenchDesk(Counter& counter, QObject* parent = nullptr);
+
+  RowModel* readings() { return &readings_; }
+  QString headline() const;
+  QString dueLine() const;
+  QString trouble() const { return trouble_; }
+  QString instrumentLine() const { return instrument_line_; }
+  QString analyteName() const;
+  QString unit() const;
+  QString typed() const { return typed_; }
+  QString says() const { return says_; }
+  QVariantList methods() const;
+  QVariantList clips() const;
+  QVariantList dilutions() const;
+  QVariantMap how() const { return how_; }
+  bool canKeep() const;
+  bool anyKept() const { return counter_.open() && !counter_.visit().bottle.readings.empty(); }
+  QString waitingLine() const;  // "3 of 8 kept"
+
+  Q_INVOKABLE void choose(const QString& analyte);
+  Q_INVOKABLE void press(const QString& key);  // "0" to "9", "point", "back"
+  Q_INVOKABLE void setHow(const QString& fact, const QString& key);
+  Q_INVOKABLE void keep();
+
+ public slots:
+  void onHappened(const brimline::Happening& happening);
+  void setInstrumentLine(const QString& line);
+
+ signals:
+  void changed();
+  void padChanged();
+  void lineChanged();
+
+ private:
+  void refresh();
+  void chooseNext();
+  void clearPad();
+  void take(const InstrumentReading& reading, const std::string& instrument);
+  void setTrouble(const QString& sentence);
+  void setSays(const QString& sentence);
+
+  Counter& counter_;
+  RowModel readings_;
+  std::vector<AnalyteId> due_, still_due_;
+  AnalyteId analyte_;  // on the pad
+  QString typed_, says_, trouble_, instrument_line_;
+  QVariantMap how_;
+  std::string of_;  // the visit the pad was used for
+};
+
+}  // namespace brimline

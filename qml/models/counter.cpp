@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "qml/models/counter.h"
+
+#include <algorithm>
+
+namespace brimline {
+
+std::optional<int> first_reading_of(const Bottle& bottle, const AnalyteId& analyte) {
+  for (size_t i = 0; i < bottle.readings.size(); ++i)
+    if (bottle.readings[i].analyte == analyte && !bottle.readings[i].repeat_of) return static_cast<int>(i);
+  return std::nullopt;
+}
+
+Counter::Counter(Records& records, Now now, NewId new_id, QObject* parent)
+    : QObject(parent), records_(records), now_(std::move(now)), new_id_(std::move(new_id)) {
+  waiting_ = records_.waiting();
+}
+
+void Counter::refresh() {
+  earlier_.clear();
+  if (visit_ && !visit_->vessel.id.empty())
+    for (Visit& other : records_.visits_of_vessel(visit_->vessel.id)) {
+      if (other.id == visit_->id) break;
+      earlier_.push_back(std::move(other));
+    }
+  waiting_ = records_.waiting();
+  emit waitingChanged();
+  emit changed();
+}
+
+Records::Kept Counter::settle(Visit next, Records::Kept kept) {
+  if (!kept) return kept;
+  visit_ = std::move(next);
+  refresh();
+  return kept;
+}
+
+Records::Kept Counter::begin(const std::string& bottle) {
+  Visit visit;
+  visit.id = new_id_("V");
+  visit.bottle.code = bottle.empty() ? records_.next_bottle() : bottle;
+  visit.bottle.taken_at = now_();
+  visit.bottle.occasion = Occasion::routine;
+  return settle(visit, records_.begin(visit));
+}
+
+Records::Kept Counter::open(const std::string& visit_id) {
+  std::optional<Visit> found = records_.visit(visit_id);
+  if (!found) return tl::unexpected(tr("This visit is not in the records.").toStdString());
+  visit_ = std::move(found);
+  refresh();
+  return {};
+}
+
+Records::Kept Counter::change(const std::function<void(Visit&)>& edit) {
+  if (!visit_) return tl::unexpected(tr("There is no bottle on the counter.").toStdString());
+  Visit next = *visit_;
+  edit(next);
+  if (next == *visit_) return {};
+  return settle(next, records_.update(next));
+}
+
+Records::Kept Counter::add_reading(const Reading& reading) {
+  if (!visit_) return tl::unexpected(tr("There is no bottle on the counter.").toStdString());
+  Visit next = *visit_;
+  Reading added = reading;
+  added.repeat_of = first_reading_of(next.bottle, reading.analyte);
+  next.bottle.readings.push_back(added);
+  if (!next.bottle.tested_at) {
+    next.bottle.tested_at = now_();
+    if (auto kept = records_.update(next); !kept) return kept;
+  }
+  if (auto kept = records_.add_reading(next.id, added); !kept) return kept;
+  emit readingKept(QString::fromStdString(next.id), QString::fromStdString(added.analyte), added.value);
+  return settle(next, {});
+}
+
+std::optional<Records::Kept> Counter::add_reading_to(const std::string& bottle, const Reading& reading) {
+  const auto found =
+      std::find_if(waiting_.begin(), waiting_.end(), [&](const Visit& v) { return v.bottle.code == bottle; });
+  if (found == waiting_.end()) return std::nullopt;
+  Visit next = *found;
+  Reading added = reading;
+  added.repeat_of = first_reading_of(next.bottle, reading.analyte);
+  next.bottle.readings.push_back(added);
+  auto kept = records_.add_reading(next.id, added);
+  if (kept) {
+    emit readingKept(QString::fromStdString(next.id), QString::fromStdString(added.analyte), added.value);
+    waiting_ = records_.waiting();
+    emit waitingChanged();
+  }
+  return kept;
+}
+
+Records::Kept Counter::tell(const Plan& plan) {
+  if (!visit_) return tl::unexpected(tr("There is no bottle on the counter.").toStdString());
+  Visit next = *visit_;
+  next.plan_as_told = plan;
+  return settle(next, records_.tell(next.id, plan));
+}
+
+}  // namespace brimline

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The bottle on the counter. Every change goes through `change`, and stands only once it is kept.
+#pragma once
+
+#include <QObject>
+
+#include <functional>
+#include <string_view>
+
+#include "qml/models/records.h"
+
+namespace brimline {
+
+class Counter : public QObject {
+  Q_OBJECT
+
+ public:
+  using Now = std::function<Instant()>;
+  using NewId = std::function<std::string(std::string_view prefix)>;
+
+  Counter(Records& records, Now now, NewId new_id, QObject* parent = nullptr);
+
+  Instant now() const { return now_(); }
+  std::string new_id(std::string_view prefix) const { return new_id_(prefix); }
+  Records& records() const { return records_; }
+
+  bool open() const { return visit_.has_value(); }
+  const Visit& visit() const { return *visit_; }  // only while open
+  // Visits of the same vessel before this one, oldest first.
+  const std::vector<Visit>& earlier() const { return earlier_; }
+  const std::vector<Visit>& waiting() const { return waiting_; }
+
+  Records::Kept begin(const std::string& bottle);  // an empty label gets the next free one
+  Records::Kept open(const std::string& visit_id);
+  Records::Kept change(const std::function<void(Visit&)>& edit);
+  Records::Kept add_reading(const Reading& reading);
+  // For a bottle that waits but is not on the counter; nothing if there is none of that label.
+  std::optional<Records::Kept> add_reading_to(const std::string& bottle, const Reading& reading);
+  Records::Kept tell(const Plan& plan);
+
+ signals:
+  void changed();         // the bottle on the counter, or which one it is
+  void waitingChanged();  // the bottles that wait
+  void readingKept(const QString& visit, const QString& analyte, double value);
+
+ private:
+  Records::Kept settle(Visit next, Records::Kept kept);
+  void refresh();
+
+  Records& records_;
+  Now now_;
+  NewId new_id_;
+  std::optional<Visit> visit_;
+  std::vector<Visit> earlier_, waiting_;
+};
+
+// The first reading of the analyte in the bottle, which a repeat names.
+std::optional<int> first_reading_of(const Bottle& bottle, const AnalyteId& analyte);
+
+}  // namespace brimline

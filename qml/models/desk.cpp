@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "qml/models/desk.h"
+
+#include "qml/models/clock_face.h"
+#include "qml/models/emergency.h"
+
+namespace brimline {
+namespace {
+
+QString q(const std::string& text) {
+  return QString::fromStdString(text);
+}
+
+}  // namespace
+
+Desk::Desk(Counter& counter, Setup setup, QObject* parent)
+    : QObject(parent),
+      counter_(counter),
+      settings_(std::move(setup.settings)),
+      places_({"key", "title", "line"}),
+      arrivals_({"visitId", "code", "who", "vessel", "taken", "standing", "here"}),
+      ticket_(counter),
+      bench_(counter),
+      plan_(counter, settings_, setup.services),
+      then_(counter, setup.services),
+      back_(settings_, std::move(setup.settings_file), q(counter.records().place())),
+      screen_keyboard_(setup.screen_keyboard) {
+  connect(&counter_, &Counter::waitingChanged, this, &Desk::refreshArrivals);
+  connect(&counter_, &Counter::changed, this, &Desk::refreshArrivals);
+  connect(&bench_, &BenchDesk::changed, this, &Desk::refreshPlaces);
+  connect(&plan_, &PlanDesk::changed, this, &Desk::refreshPlaces);
+  connect(&then_, &ThenDesk::changed, this, &Desk::refreshPlaces);
+  connect(&back_, &BackDesk::applied, this, &Desk::shopChanged);
+  clock_.setInterval(5000);
+  connect(&clock_, &QTimer::timeout, this, &Desk::clockChanged);
+  clock_.start();
+  refreshArrivals();
+}
+
+QString Desk::shop() const {
+  return q(settings_.shop.name);
+}
+QString Desk::clockLine() const {
+  return date_line(counter_.now());
+}
+QVariantList Desk::emergencyCards() const {
+  return emergency_cards();
+}
+QVariantList Desk::emergencyNumbers() const {
+  return emergency_numbers(settings_.shop);
+}
+
+void Desk::setPlace(int place) {
+  if (place < Arrivals || place > BackRoom || place == place_) return;
+  place_ = place;
+  emit placeChanged();
+}
+
+void Desk::refreshArrivals() {
+  QList<QVariantMap> rows;
+  for (const Visit& visit : counter_.waiting()) {
+    const bool here = counter_.open() && counter_.visit().id == visit.id;
+    const auto& taken = visit.bottle.taken_at;
+    const size_t read = visit.bottle.readings.size();
+    rows.append({{"visitId", q(visit.id)},
+                 {"code", q(visit.bottle.code)},
+                 {"who", visit.customer ? q(visit.customer->name.value_or("")) : tr("Not said whose")},
+                 {"vessel", vessel_words_of(visit)},
+                 {"taken", taken ? tr("taken %1").arg(when_words(counter_.now(), *taken)) : QString()},
+                 {"standing",
+                  read == 0 ? tr("nothing read yet") : tr("%n reading(s) kept", "", static_cast<int>(read))},
+                 {"here", here}});
+  }
+  arrivals_.replace(rows);
+  refreshPlaces();
+}
+
+void Desk::refreshPlaces() {
+  const bool open = counter_.open();
+  const int waiting = arrivals_.count();
+  const auto row = [](const char* key, const QString& title, const QString& line) {
+    return QVariantMap{{"key", QString::fromLatin1(key)}, {"title", title}, {"line", line}};
+  };
+  const int steps = plan_.steps()->count();
+  const bool no_home = plan_.plan() && !plan_.plan()->home_plan;
+  places_.replace({
+      row("arrivals", tr("Arrivals"), waiting == 0 ? QString() : tr("%n waiting", "", waiting)),
+      row("bottle", tr("Bottle"),
+          open ? (ticket_.customer().isEmpty() ? tr("whose?") : ticket_.customer()) : QString()),
+      row("bench", tr("Bench"), open ? bench_.waitingLine() : QString()),
+      row("findings", tr("Findings"),
+          plan_.findings()->count() ? tr("%n sentence(s)", "", plan_.findings()->count()) : QString()),
+      row("take_home", tr("Take-home"),
+          no_home ? tr("no home plan")
+          : steps ? tr("%n step(s)", "", steps)
+                  : QString()),
+      row("then_now", tr("Then and now"),
+          open && counter_.earlier().size()
+              ? tr("%n earlier", "", static_cast<int>(counter_.earlier().size()))
+              : QString()),
+      row("back_room", tr("Back room"), QString()),
+  });
+}
+
+void Desk::settle(const Records::Kept& kept, int next) {
+  says_ = kept ? QString() : q(kept.error());
+  emit saysChanged();
+  if (kept) setPlace(next);
+}
+
+void Desk::startBottle() {
+  settle(counter_.begin({}), Bottle);
+}
+
+void Desk::openVisit(const QString& id) {
+  const auto kept = counter_.open(id.toStdString());
+  settle(kept, kept && counter_.visit().customer ? Bench : Bottle);
+}
+
+void Desk::scan(const QString& label) {
+  const std::string code = label.trimmed().toStdString();
+  if (code.empty()) return;
+  for (const Visit& visit : counter_.waiting())
+    if (visit.bottle.code == code) return openVisit(q(visit.id));
+  settle(counter_.begin(code), Bottle);
+}
+
+void Desk::setScanning(const QString& text) {
+  scanning_ = text;
+  emit scanningChanged();
+}
+
+bool Desk::typeAtBench(const QString& text, int key) {
+  if (key == Qt::Key_Return || key == Qt::Key_Enter) {
+    bench_.keep();
+    return true;
+  }
+  if (key == Qt::Key_Backspace) {
+    bench_.press(QStringLiteral("back"));
+    return true;
+  }
+  if (text == QLatin1String(".") || text == QLatin1String(",")) {
+    bench_.press(QStringLiteral("point"));
+    return true;
+  }
+  if (text.size() == 1 && text[0] >= u'0' && text[0] <= u'9') {
+    bench_.press(text);
+    return true;
+  }
+  return false;
+}
+
+bool Desk::typeKey(const QString& text, int key) {
+  if (scanning_.isEmpty() && place_ == Bench && typeAtBench(text, key)) return true;
+  if (key == Qt::Key_Return || key == Qt::Key_Enter) {
+    if (scanning_.isEmpty()) return false;
+    const QString label = scanning_;
+    setScanning({});
+    scan(label);
+    return true;
+  }
+  if (text.size() != 1 || !text[0].isPrint() || text[0].isSpace()) return false;
+  setScanning(scanning_ + text);
+  return true;
+}
+
+}  // namespace brimline

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The desk: what the screens bind to. Each place has a desk of its own below; this one knows where we are.
+#pragma once
+
+#include <qqmlintegration.h>
+#include <QObject>
+#include <QTimer>
+#include <QVariantList>
+
+#include "qml/models/back_desk.h"
+#include "qml/models/bench_desk.h"
+#include "qml/models/plan_desk.h"
+#include "qml/models/then_desk.h"
+#include "qml/models/ticket.h"
+
+namespace brimline {
+
+class Desk : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("main has it")
+  Q_PROPERTY(int place READ place WRITE setPlace NOTIFY placeChanged)
+  Q_PROPERTY(QString shop READ shop NOTIFY shopChanged)
+  Q_PROPERTY(QString clockLine READ clockLine NOTIFY clockChanged)
+  Q_PROPERTY(bool screenKeyboard READ screenKeyboard CONSTANT)
+  Q_PROPERTY(brimline::RowModel* places READ places CONSTANT)
+  Q_PROPERTY(brimline::RowModel* arrivals READ arrivals CONSTANT)
+  Q_PROPERTY(QString scanning READ scanning NOTIFY scanningChanged)
+  Q_PROPERTY(QString says READ says NOTIFY saysChanged)
+  Q_PROPERTY(QVariantList emergencyCards READ emergencyCards CONSTANT)
+  Q_PROPERTY(QVariantList emergencyNumbers READ emergencyNumbers NOTIFY shopChanged)
+  Q_PROPERTY(brimline::Ticket* ticket READ ticket CONSTANT)
+  Q_PROPERTY(brimline::BenchDesk* bench READ bench CONSTANT)
+  Q_PROPERTY(brimline::PlanDesk* plan READ plan CONSTANT)
+  Q_PROPERTY(brimline::ThenDesk* then READ then CONSTANT)
+  Q_PROPERTY(brimline::BackDesk* back READ back CONSTANT)
+
+ public:
+  struct Setup {
+    Settings settings;
+    QString settings_file;
+    Services services;
+    bool screen_keyboard = false;
+  };
+  enum Place { Arrivals, Bottle, Bench, Findings, TakeHome, ThenNow, BackRoom };
+
+  Desk(Counter& counter, Setup setup, QObject* parent = nullptr);
+
+  int place() const { return place_; }
+  void setPlace(int place);
+  QString shop() const;
+  QString clockLine() const;
+  bool screenKeyboard() const { return screen_keyboard_; }
+  RowModel* places() { return &places_; }
+  RowModel* arrivals() { return &arrivals_; }
+  QString scanning() const { return scanning_; }
+  QString says() const { return says_; }
+  QVariantList emergencyCards() const;
+  QVariantList emergencyNumbers() const;
+  Ticket* ticket() { return &ticket_; }
+  BenchDesk* bench() { return &bench_; }
+  PlanDesk* plan() { return &plan_; }
+  ThenDesk* then() { return &then_; }
+  BackDesk* back() { return &back_; }
+  const Settings& settings() const { return settings_; }
+
+  Q_INVOKABLE void startBottle();
+  Q_INVOKABLE void openVisit(const QString& id);
+  // A label as read by the scanner: the bottle that waits under it, else a new one of that label.
+  Q_INVOKABLE void scan(const QString& label);
+  // A key that no field took: digits go to the pad at the bench, anything else is a label being scanned.
+  Q_INVOKABLE bool typeKey(const QString& text, int key);
+
+ signals:
+  void placeChanged();
+  void shopChanged();
+  void clockChanged();
+  void scanningChanged();
+  void saysChanged();
+
+ private:
+  void refreshArrivals();
+  void refreshPlaces();
+  void settle(const Records::Kept& kept, int next);
+  void setScanning(const QString& text);
+  bool typeAtBench(const QString& text, int key);
+
+  Counter& counter_;
+  Settings settings_;
+  RowModel places_, arrivals_;
+  Ticket ticket_;
+  BenchDesk bench_;
+  PlanDesk plan_;
+  ThenDesk then_;
+  BackDesk back_;
+  QTimer clock_;
+  int place_ = Arrivals;
+  bool screen_keyboard_;
+  QString scanning_, says_;
+};
+
+}  // namespace brimline

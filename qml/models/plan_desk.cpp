@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "qml/models/plan_desk.h"
+
+#include "qml/models/choices.h"
+#include "qml/models/clock_face.h"
+#include "qml/models/sheet_rows.h"
+
+namespace brimline {
+namespace {
+
+QString q(const std::string& text) {
+  return QString::fromStdString(text);
+}
+
+const Visit* last_of(const std::vector<Visit>& visits) {
+  return visits.empty() ? nullptr : &visits.back();
+}
+
+}  // namespace
+
+PlanDesk::PlanDesk(Counter& counter, const Settings& settings, Services services, QObject* parent)
+    : QObject(parent),
+      counter_(counter),
+      settings_(settings),
+      services_(std::move(services)),
+      findings_({"words", "markAfter", "line", "concern", "first"}),
+      steps_({"day", "clock", "text", "amount", "after", "cautions"}) {
+  plans_.setMaxThreadCount(1);
+  sheets_.setMaxThreadCount(1);
+  connect(&counter_, &Counter::changed, this, &PlanDesk::ask);
+}
+
+PlanDesk::~PlanDesk() {
+  plans_.waitForDone();
+  sheets_.waitForDone();
+}
+
+QVariantMap PlanDesk::choices() const {
+  QVariantMap out = choices_;
+  if (!out.contains("paper")) out["paper"] = settings_.paper;
+  if (!out.contains("print_size")) out["print_size"] = QStringLiteral("usual");
+  if (!out.contains("language") && counter_.open() && counter_.visit().customer)
+    out["language"] = q(counter_.visit().customer->language.value_or("en"));
+  return out;
+}
+
+QVariantList PlanDesk::options(const QString& fact) const {
+  return choices_for(fact);
+}
+
+QString PlanDesk::question(const QString& fact) const {
+  if (fact == QLatin1String("home_at") && counter_.open() && counter_.visit().home_at)
+    return tr("They get home %1").arg(when_words(counter_.now(), *counter_.visit().home_at));
+  return question_for(fact);
+}
+
+void PlanDesk::choose(const QString& fact, const QString& key) {
+  choices_[fact] = key;
+  emit changed();
+  if (fact == QLatin1String("home_at")) {
+    const Instant at = home_moment(key, counter_.now());
+    sheet_says_.clear();
+    if (const auto kept = counter_.change([&](Visit& v) { v.home_at = at; }); !kept)
+      sheet_says_ = tr("Not kept: %1").arg(q(kept.error()));
+    emit changed();
+  }
+}
+
+void PlanDesk::clear() {
+  plan_.reset();
+  findings_.replace({});
+  steps_.replace({});
+  cautions_.clear();
+  for (QString* line : {&title_, &swim_line_, &why_not_, &come_back_, &failed_}) line->clear();
+}
+
+// The visit as it would be told now: where nobody said when they get home, in an hour.
+Visit PlanDesk::visit_to_tell() const {
+  Visit visit = counter_.visit();
+  if (!visit.home_at) visit.home_at = home_moment("hour", counter_.now());
+  return visit;
+}
+
+void PlanDesk::ask() {
+  const int request = ++asked_;
+  if (counter_.open() && counter_.visit().id != of_) {
+    of_ = counter_.visit().id;
+    choices_.clear();
+    sheet_says_.clear();
+    clear();
+  }
+  if (!counter_.open() || counter_.visit().bottle.readings.empty()) {
+    clear();
+    emit changed();
+    return;
+  }
+  emit changed();
+  const auto work = [this, request, visit = visit_to_tell(), earlier = counter_.earlier(),
+                     shop = settings_.shop, plan = services_.plan] {
+    auto made = plan(visit, earlier, "en", shop);
+    QMetaObject::invokeMethod(this, [this, request, made = std::move(made)] { show(request, made); });
+  };
+  plans_.clear();  // plans not yet begun are of a bottle that has changed since
+  plans_.start(work);
+}
+
+void PlanDesk::show(int request, const tl::expected<Plan, std::string>& plan) {
+  if (request != asked_) return;
+  made_ = request;
+  if (!plan) {
+    clear();
+    failed_ = q(plan.error());
+    emit changed();
+    return;
+  }
+  Visit visit = visit_to_tell();
+  visit.plan_as_told = *plan;
+  plan_ = *plan;
+  failed_.clear();
+  const Words words("en");
+  const Visit* earlier = last_of(counter_.earlier());
+  const Sheet sheet = make_sheet(visit, earlier, settings_.shop, words);
+  findings_.replace(finding_rows(*plan, visit, earlier, words));
+  steps_.replace(step_rows(sheet, *plan, words));
+  cautions_.clear();
+  for (const std::string& line : sheet.before) cautions_.append(q(line));
+  title_ = q(sheet.titles.steps);
+  swim_line_ = q(sheet.question + " " + sheet.answer);
+  why_not_ = sheet.why_not ? q(*sheet.why_not) : QString();
+  come_back_ = q(sheet.come_back);
+  emit changed();
+}
+
+QString PlanDesk::findingsTitle() const {
+  if (!failed_.isEmpty()) return failed_;
+  if (!counter_.open()) return tr("No bottle is on the counter");
+  if (counter_.visit().bottle.readings.empty()) return tr("Nothing has been read yet");
+  if (!plan_) return tr("Working it out");
+  if (findings_.count() == 0) return tr("This water is in order");
+  return tr("What this water says");
+}
+
+void PlanDesk::makeSheet(bool print) {
+  if (!ready() || busy_) return;
+  const Visit told_as = visit_to_tell();
+  const auto home = counter_.change([&](Visit& v) { v.home_at = told_as.home_at; });
+  const auto kept = home ? counter_.tell(*plan_) : home;
+  if (!kept) {
+    sheet_says_ = tr("No sheet was made, for the visit could not be kept: %1").arg(q(kept.error()));
+    emit changed();
+    return;
+  }
+  const QVariantMap how = choices();
+  SheetJob job;
+  job.visit = counter_.visit();
+  if (const Visit* earlier = last_of(counter_.earlier())) job.earlier = *earlier;
+  job.shop = settings_.shop;
+  job.language = how.value("language", "en").toString().toStdString();
+  job.paper = paper_named(how.value("paper").toString().toStdString()).value_or(Paper::letter);
+  job.large = how.value("print_size").toString() == QLatin1String("large");
+  job.print = print;
+  job.printer = settings_.printer.toStdString();
+  busy_ = true;
+  sheet_says_ = tr("The visit is kept; making the sheet …");
+  emit changed();
+  sheets_.start([this, job = std::move(job), sheet = services_.sheet] {
+    auto made = sheet(job);
+    QMetaObject::invokeMethod(this, [this, made = std::move(made)] { onSheet(made); });
+  });
+}
+
+void PlanDesk::onSheet(const tl::expected<std::string, std::string>& made) {
+  busy_ = false;
+  sheet_says_ = made ? q(*made) : tr("The visit is kept, but there is no sheet: %1").arg(q(made.error()));
+  emit changed();
+  if (made) emit sheetMade(q(*made));
+}
+
+}  // namespace brimline

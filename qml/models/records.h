@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the kiosk asks of the store, in the words of the counter. Every writing call has committed
+// when it returns: what it answers may be shown as kept.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <tl/expected.hpp>
+
+#include "station/visit.h"
+
+namespace brimline {
+
+struct FoundCustomer {
+  Customer customer;
+  std::vector<Vessel> vessels;
+  std::optional<Instant> last_visit;
+};
+
+class Records {
+ public:
+  using Kept = tl::expected<void, std::string>;  // the error is a sentence for the clerk
+
+  virtual ~Records() = default;
+  virtual Kept begin(const Visit& visit) = 0;
+  virtual Kept update(const Visit& visit) = 0;  // circumstances only
+  virtual Kept add_reading(const std::string& visit, const Reading& reading) = 0;
+  virtual Kept tell(const std::string& visit, const Plan& plan) = 0;  // and the bottle waits no longer
+  virtual std::vector<Visit> waiting() = 0;                           // no plan told yet, oldest first
+  virtual std::optional<Visit> visit(const std::string& id) = 0;
+  virtual std::vector<Visit> visits_of_vessel(const std::string& vessel) = 0;  // oldest first
+  virtual std::vector<FoundCustomer> customers(const std::string& text) = 0;   // best first
+  virtual std::vector<Vessel> vessels_of(const std::string& customer) = 0;
+  virtual std::string next_bottle() = 0;  // a label nobody has
+  virtual std::string place() const = 0;  // where the records are, as a database address
+};
+
+}  // namespace brimline

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the desks have done for them off the screen's thread: pure functions of values, put together in main.
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include <tl/expected.hpp>
+
+#include "printing/paper.h"
+#include "station/compare/compare.h"
+#include "station/visit.h"
+#include "station/wording/shop_details.h"
+
+namespace brimline {
+
+struct SheetJob {
+  Visit visit;                   // with its plan as told
+  std::optional<Visit> earlier;  // the visit before, of the same vessel
+  ShopDetails shop;
+  std::string language;  // en, es, fr
+  Paper paper = Paper::letter;
+  bool large = false;
+  bool print = false;   // to the printer as well as to a file
+  std::string printer;  // queue; empty: the machine's usual one
+};
+
+struct Services {
+  // `earlier`: of the same vessel, oldest first. `language` of the plan's sentences.
+  std::function<tl::expected<Plan, std::string>(const Visit& visit, const std::vector<Visit>& earlier,
+                                                const std::string& language, const ShopDetails& shop)>
+      plan;
+  // Visits of one vessel, oldest first, two or more.
+  std::function<Comparison(const std::vector<Visit>& visits, const std::string& language)> compare;
+  // Where the sheet went, as a sentence.
+  std::function<tl::expected<std::string, std::string>(const SheetJob& job)> sheet;
+};
+
+}  // namespace brimline

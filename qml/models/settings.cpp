@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "qml/models/settings.h"
+
+#include <QSettings>
+
+namespace brimline {
+namespace {
+
+constexpr auto kEmergency = "shop/emergency";
+constexpr auto kPoison = "shop/poison_line";
+
+std::optional<std::string> text_if(const QSettings& ini, const char* key) {
+  const QString text = ini.value(key).toString();
+  if (text.isEmpty()) return std::nullopt;
+  return text.toStdString();
+}
+
+QString q(const std::optional<std::string>& text) {
+  return text ? QString::fromStdString(*text) : QString();
+}
+
+}  // namespace
+
+Settings load_settings(const QString& file) {
+  const QSettings ini(file, QSettings::IniFormat);
+  Settings out;
+  out.shop.name = ini.value("shop/name").toString().toStdString();
+  out.shop.street = text_if(ini, "shop/street");
+  out.shop.phone = text_if(ini, "shop/phone");
+  if (const auto number = text_if(ini, kEmergency)) out.shop.emergency.push_back({"Emergency", *number});
+  if (const auto number = text_if(ini, kPoison)) out.shop.emergency.push_back({"Poison line", *number});
+  out.port = ini.value("instrument/port").toString();
+  out.profile = ini.value("instrument/profile").toString();
+  out.paper = ini.value("sheet/paper", out.paper).toString();
+  out.printer = ini.value("sheet/printer").toString();
+  return out;
+}
+
+bool save_settings(const Settings& settings, const QString& file) {
+  QSettings ini(file, QSettings::IniFormat);
+  ini.setValue("shop/name", QString::fromStdString(settings.shop.name));
+  ini.setValue("shop/street", q(settings.shop.street));
+  ini.setValue("shop/phone", q(settings.shop.phone));
+  const auto number = [&](const char* label) {
+    for (const EmergencyNumber& entry : settings.shop.emergency)
+      if (entry.label == label) return QString::fromStdString(entry.number);
+    return QString();
+  };
+  ini.setValue(kEmergency, number("Emergency"));
+  ini.setValue(kPoison, number("Poison line"));
+  ini.setValue("instrument/port", settings.port);
+  ini.setValue("instrument/profile", settings.profile);
+  ini.setValue("sheet/paper", settings.paper);
+  ini.setValue("sheet/printer", settings.printer);
+  ini.sync();
+  return ini.status() == QSettings::NoError;
+}
+
+}  // namespace brimline

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a shop sets itself: its name and numbers, the instrument's line, the paper. An INI file.
+#pragma once
+
+#include <QString>
+
+#include "station/wording/shop_details.h"
+
+namespace brimline {
+
+struct Settings {
+  ShopDetails shop;
+  QString port, profile;  // of the instrument; an empty port: none is listened to
+  QString paper = QStringLiteral("letter");
+  QString printer;  // queue's name; empty: the machine's usual one
+};
+
+// Missing keys keep their defaults; a missing file is all defaults.
+Settings load_settings(const QString& file);
+// False where the file cannot be written.
+bool save_settings(const Settings& settings, const QString& file);
+
+}  // namespace brimline

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "qml/models/store_records.h"
+
+namespace brimline {
+namespace {
+
+template <class T>
+Records::Kept told(const Stored<T>& stored) {
+  if (stored) return {};
+  return tl::unexpected(stored.error().text);
+}
+
+template <class T>
+T or_empty(Stored<T> stored) {
+  return stored ? std::move(*stored) : T();
+}
+
+}  // namespace
+
+Records::Kept StoreRecords::begin(const Visit& visit) {
+  return told(store_.begin_visit(visit));
+}
+
+// A visit already told is no longer in progress: it is kept whole, as a new revision.
+Records::Kept StoreRecords::update(const Visit& visit) {
+  if (visit.plan_as_told) return told(store_.keep(visit));
+  return told(store_.update_visit(visit));
+}
+
+Records::Kept StoreRecords::add_reading(const std::string& id, const Reading& reading) {
+  std::optional<Visit> visit = this->visit(id);
+  if (!visit || !visit->plan_as_told) return told(store_.add_reading(id, reading));
+  visit->bottle.readings.push_back(reading);
+  return told(store_.keep(*visit));
+}
+
+Records::Kept StoreRecords::tell(const std::string& id, const Plan& plan) {
+  std::optional<Visit> visit = this->visit(id);
+  if (visit && visit->plan_as_told) {
+    visit->plan_as_told = plan;
+    return told(store_.keep(*visit));
+  }
+  if (auto stored = store_.tell_plan(id, plan); !stored) return told(stored);
+  return told(store_.finish(id));
+}
+
+std::vector<Visit> StoreRecords::waiting() {
+  return or_empty(store_.open_bottles());
+}
+std::optional<Visit> StoreRecords::visit(const std::string& id) {
+  return or_empty(store_.visit(id));
+}
+
+std::vector<Visit> StoreRecords::visits_of_vessel(const std::string& vessel) {
+  return or_empty(store_.visits_of_vessel(vessel));
+}
+
+std::vector<Vessel> StoreRecords::vessels_of(const std::string& customer) {
+  return or_empty(store_.vessels_of(customer));
+}
+
+std::vector<FoundCustomer> StoreRecords::customers(const std::string& text) {
+  std::vector<FoundCustomer> out;
+  for (Found& found : or_empty(store_.customers_matching(text)))
+    out.push_back({std::move(found.customer), std::move(found.vessels), found.last_visit});
+  return out;
+}
+
+std::string StoreRecords::next_bottle() {
+  const std::map<std::string, std::int64_t> counts = or_empty(store_.counts());
+  const auto visits = counts.find("visits");
+  std::string number = std::to_string(1 + (visits == counts.end() ? 0 : visits->second));
+  while (number.size() < 4) number.insert(0, "0");
+  return "B-" + number;
+}
+
+}  // namespace brimline

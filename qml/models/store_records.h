@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The kiosk's records in the station's store.
+#pragma once
+
+#include "qml/models/records.h"
+#include "station/store/store.h"
+
+namespace brimline {
+
+class StoreRecords : public Records {
+ public:
+  StoreRecords(Store& store, std::string url) : store_(store), url_(std::move(url)) {}
+
+  Kept begin(const Visit& visit) override;
+  Kept update(const Visit& visit) override;
+  Kept add_reading(const std::string& visit, const Reading& reading) override;
+  Kept tell(const std::string& visit, const Plan& plan) override;
+  std::vector<Visit> waiting() override;
+  std::optional<Visit> visit(const std::string& id) override;
+  std::vector<Visit> visits_of_vessel(const std::string& vessel) override;
+  std::vector<FoundCustomer> customers(const std::string& text) override;
+  std::vector<Vessel> vessels_of(const std::string& customer) override;
+  std::string next_bottle() override;
+  std::string place() const override { return url_; }
+
+ private:
+  Store& store_;
+  std::string url_;
+};
+
+}  // namespace brimline

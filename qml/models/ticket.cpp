@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "qml/models/ticket.h"
+
+#include "qml/models/choices.h"
+#include "qml/models/clock_face.h"
+#include "qml/models/facts.h"
+#include "station/wording/sheet_words.h"
+
+namespace brimline {
+namespace {
+
+QString q(const std::string& text) {
+  return QString::fromStdString(text);
+}
+QString q(const std::optional<std::string>& text) {
+  return text ? q(*text) : QString();
+}
+
+std::optional<std::string> written(const QVariantMap& card, const char* field) {
+  const QString text = card.value(field).toString().trimmed();
+  if (text.isEmpty()) return std::nullopt;
+  return text.toStdString();
+}
+
+QString joined(QStringList parts) {
+  parts.removeAll(QString());
+  return parts.join(QStringLiteral(", "));
+}
+
+}  // namespace
+
+QString vessel_words_of(const Visit& visit) {
+  if (visit.vessel.id.empty()) return {};
+  return q(vessel_words(Words("en"), visit.vessel, units_of(visit)));
+}
+
+Ticket::Ticket(Counter& counter, QObject* parent)
+    : QObject(parent), counter_(counter), customers_({"customerId", "name", "detail"}) {
+  connect(&counter_, &Counter::changed, this, &Ticket::onCounterChanged);
+}
+
+void Ticket::onCounterChanged() {
+  if (counter_.open() && counter_.visit().id != of_) {
+    of_ = counter_.visit().id;
+    taken_.clear();
+    setSearch({});
+    sayThat({});
+  }
+  emit changed();
+}
+
+QString Ticket::code() const {
+  return counter_.open() ? q(counter_.visit().bottle.code) : QString();
+}
+
+QString Ticket::customer() const {
+  if (!counter_.open() || !counter_.visit().customer) return {};
+  return q(counter_.visit().customer->name);
+}
+
+QString Ticket::customerLine() const {
+  if (!counter_.open() || !counter_.visit().customer) return {};
+  const Customer& c = *counter_.visit().customer;
+  return joined({q(c.street), q(c.phone), q(c.email)});
+}
+
+QString Ticket::vesselLine() const {
+  return counter_.open() ? vessel_words_of(counter_.visit()) : QString();
+}
+
+QString Ticket::takenLine() const {
+  if (!counter_.open()) return {};
+  const auto& taken = counter_.visit().bottle.taken_at;
+  return taken ? tr("Taken %1").arg(when_words(counter_.now(), *taken))
+               : tr("When it was taken is not known");
+}
+
+QVariantMap Ticket::facts() const {
+  if (!counter_.open()) return {};
+  QVariantMap facts = facts_of(counter_.visit());
+  if (!taken_.isEmpty()) facts.insert("taken", taken_);
+  return facts;
+}
+
+QVariantList Ticket::vessels() const {
+  QVariantList out;
+  if (!counter_.open() || !counter_.visit().customer) return out;
+  Visit shown = counter_.visit();
+  bool here = false;
+  for (const Vessel& vessel : counter_.records().vessels_of(shown.customer->id)) {
+    here = here || vessel.id == counter_.visit().vessel.id;
+    shown.vessel = vessel;
+    out.append(QVariantMap{{"key", q(vessel.id)}, {"word", vessel_words_of(shown)}});
+  }
+  if (!here && !counter_.visit().vessel.id.empty())
+    out.append(QVariantMap{{"key", q(counter_.visit().vessel.id)}, {"word", tr("A new one")}});
+  return out;
+}
+
+void Ticket::setSearch(const QString& text) {
+  if (text == search_) return;
+  search_ = text;
+  QList<QVariantMap> rows;
+  if (!text.trimmed().isEmpty())
+    for (const FoundCustomer& found : counter_.records().customers(text.toStdString())) {
+      QStringList parts{q(found.customer.street)};
+      Visit shown;
+      shown.customer = found.customer;
+      for (const Vessel& vessel : found.vessels) {
+        shown.vessel = vessel;
+        parts.append(vessel_words_of(shown));
+      }
+      if (found.last_visit)
+        parts.append(tr("last here %1").arg(when_words(counter_.now(), *found.last_visit)));
+      rows.append({{"customerId", q(found.customer.id)},
+                   {"name", q(found.customer.name)},
+                   {"detail", joined(parts)}});
+    }
+  customers_.replace(rows);
+  emit searchChanged();
+}
+
+void Ticket::sayThat(const QString& sentence) {
+  if (sentence == says_) return;
+  says_ = sentence;
+  emit saysChanged();
+}
+
+void Ticket::say(const Records::Kept& kept) {
+  sayThat(kept ? QString() : tr("This could not be kept: %1").arg(q(kept.error())));
+}
+
+void Ticket::chooseCustomer(const QString& id) {
+  if (id.isEmpty()) {
+    say(counter_.change([](Visit& v) {
+      v.customer.reset();
+      v.vessel = Vessel{};
+    }));
+    return;
+  }
+  const std::string searched = search_.toStdString();
+  setSearch({});
+  for (const FoundCustomer& found : counter_.records().customers(searched))
+    if (q(found.customer.id) == id) {
+      say(counter_.change([&](Visit& v) {
+        v.customer = found.customer;
+        v.vessel = found.vessels.size() == 1 ? found.vessels.front() : Vessel{};
+      }));
+      return;
+    }
+}
+
+void Ticket::addCustomer(const QVariantMap& card) {
+  Customer customer;
+  customer.id = counter_.new_id("C");
+  customer.name = written(card, "name");
+  customer.phone = written(card, "phone");
+  customer.street = written(card, "street");
+  customer.language = written(card, "language");
+  customer.units = card.value("units").toString() == QLatin1String("us") ? Units::us : Units::metric;
+  say(counter_.change([&](Visit& v) {
+    v.customer = customer;
+    v.vessel = Vessel{};
+  }));
+}
+
+void Ticket::chooseVessel(const QString& id) {
+  if (!counter_.open() || !counter_.visit().customer) return;
+  Vessel chosen;
+  if (id == QLatin1String("new")) {
+    chosen.id = counter_.new_id("W");
+    chosen.kind = VesselKind::pool;
+    chosen.use = VesselUse::household;
+  }
+  for (const Vessel& vessel : counter_.records().vessels_of(counter_.visit().customer->id))
+    if (q(vessel.id) == id) chosen = vessel;
+  if (!chosen.id.empty()) say(counter_.change([&](Visit& v) { v.vessel = chosen; }));
+}
+
+void Ticket::setTaken(const QString& key) {
+  const std::optional<Instant> at = moment_for(key, counter_.now());
+  taken_ = key;
+  say(counter_.change([&](Visit& v) { v.bottle.taken_at = at; }));
+  emit changed();
+}
+
+void Ticket::setFact(const QString& fact, const QString& text) {
+  if (fact == QLatin1String("taken")) return setTaken(text);
+  std::optional<QString> fault;
+  const auto kept = counter_.change([&](Visit& v) { fault = set_fact(v, fact, text); });
+  if (fault)
+    sayThat(*fault);
+  else
+    say(kept);
+  if (fault) emit changed();
+}
+
+QVariantList Ticket::options(const QString& fact) const {
+  return choices_for(fact);
+}
+
+QString Ticket::question(const QString& fact) const {
+  const QString typed = counter_.open() ? typed_question(counter_.visit(), fact) : QString();
+  return typed.isEmpty() ? question_for(fact) : typed;
+}
+
+}  // namespace brimline

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The bottle's ticket: whose it is, which vessel, how it came. What the place "Bottle" binds to.
+#pragma once
+
+#include <qqmlintegration.h>
+#include <QObject>
+#include <QVariantMap>
+
+#include "qml/models/counter.h"
+#include "qml/models/row_model.h"
+
+namespace brimline {
+
+class Ticket : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("the desk has it")
+  Q_PROPERTY(QString code READ code NOTIFY changed)
+  Q_PROPERTY(QString customer READ customer NOTIFY changed)          // name; empty: nobody chosen
+  Q_PROPERTY(QString customerLine READ customerLine NOTIFY changed)  // street, phone
+  Q_PROPERTY(QString vesselLine READ vesselLine NOTIFY changed)
+  Q_PROPERTY(QString takenLine READ takenLine NOTIFY changed)
+  Q_PROPERTY(QVariantMap facts READ facts NOTIFY changed)
+  Q_PROPERTY(QVariantList vessels READ vessels NOTIFY changed)  // {key, word}, the customer's
+  Q_PROPERTY(QString says READ says NOTIFY saysChanged)         // what could not be taken, or kept
+  Q_PROPERTY(QString search READ search WRITE setSearch NOTIFY searchChanged)
+  Q_PROPERTY(brimline::RowModel* customers READ customers CONSTANT)
+  Q_PROPERTY(QString usualUnits READ usualUnits CONSTANT)
+  Q_PROPERTY(QString usualLanguage READ usualLanguage CONSTANT)
+
+ public:
+  explicit Ticket(Counter& counter, QObject* parent = nullptr);
+
+  QString code() const;
+  QString customer() const;
+  QString customerLine() const;
+  QString vesselLine() const;
+  QString takenLine() const;
+  QVariantMap facts() const;
+  QVariantList vessels() const;
+  QString says() const { return says_; }
+  QString search() const { return search_; }
+  void setSearch(const QString& text);
+  RowModel* customers() { return &customers_; }
+  QString usualUnits() const { return QStringLiteral("us"); }
+  QString usualLanguage() const { return QStringLiteral("en"); }
+
+  Q_INVOKABLE void chooseCustomer(const QString& id);  // empty: nobody
+  Q_INVOKABLE void addCustomer(const QVariantMap& card);
+  Q_INVOKABLE void chooseVessel(const QString& id);  // "new": one not written down yet
+  Q_INVOKABLE void setFact(const QString& fact, const QString& text);
+  Q_INVOKABLE QVariantList options(const QString& fact) const;
+  Q_INVOKABLE QString question(const QString& fact) const;
+
+ signals:
+  void changed();
+  void saysChanged();
+  void searchChanged();
+
+ private:
+  void say(const Records::Kept& kept);
+  void sayThat(const QString& sentence);
+  void setTaken(const QString& key);
+  void onCounterChanged();
+
+  Counter& counter_;
+  RowModel customers_;
+  QString search_, says_;
+  QString taken_;   // the choice made, for this bottle
+  std::string of_;  // the visit it was made for
+};
+
+// "outdoor pool, 56.8 m³, chlorine": what is known, in the customer's units.
+QString vessel_words_of(const Visit& visit);
+
+}  // namespace brimline

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A line to write on: its label above, one rule below.
+import QtQuick
+import QtQuick.Controls.Basic
+import Counter
+
+FocusScope {
+    id: field
+    property alias text: input.text
+    property string label
+    property alias hint: input.placeholderText
+    property alias inputMethodHints: input.inputMethodHints
+    property string name
+    property string value  // what is known; shown until something else is written
+    signal accepted
+    signal edited(string text)   // with every letter
+    signal written(string text)  // once, when the writing is done and differs from what is known
+
+    onValueChanged: input.text = value
+    Component.onCompleted: if (value.length > 0) input.text = value
+
+    implicitHeight: caption.height + input.height
+    implicitWidth: Ink.px(260)
+
+    Line {
+        id: caption
+        text: field.label
+        height: field.label.length > 0 ? implicitHeight : 0
+        font.pixelSize: Ink.small
+        pale: true
+    }
+    TextField {
+        id: input
+        objectName: field.name
+        focus: true
+        anchors { left: parent.left; right: parent.right; top: caption.bottom }
+        height: Ink.px(48)
+        leftPadding: Ink.px(2)
+        font.family: Ink.sans
+        font.pixelSize: Ink.large
+        color: Ink.ink
+        placeholderTextColor: Ink.pale
+        selectionColor: Ink.ink
+        selectedTextColor: Ink.paper
+        selectByMouse: true
+        Accessible.name: field.label.length > 0 ? field.label : placeholderText
+        onAccepted: field.accepted()
+        onTextEdited: field.edited(text)
+        onEditingFinished: if (text !== field.value) field.written(text)
+        background: Item {
+            Rectangle {
+                anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
+                height: input.activeFocus ? Ink.px(3) : Ink.hair
+                color: input.activeFocus ? Ink.accent : Ink.ink
+            }
+        }
+    }
+}

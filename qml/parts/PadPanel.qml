@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Typing a reading: which, how it was read, the number, keep.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Counter
+
+Item {
+    id: panel
+    required property BenchDesk bench
+    readonly property var how: bench.how
+    signal next
+
+    ColumnLayout {
+        anchors.fill: parent
+        spacing: Ink.px(10)
+
+        RowLayout {
+            Layout.fillWidth: true
+            Line {
+                objectName: "pad_name"
+                Layout.fillWidth: true
+                text: panel.bench.analyteName
+                strong: true
+                font.pixelSize: Ink.large
+                elide: Text.ElideRight
+                wrapMode: Text.NoWrap
+            }
+            Line { text: panel.bench.unit; pale: true; font.pixelSize: Ink.small }
+        }
+        Item {
+            Layout.fillWidth: true
+            implicitHeight: Ink.px(60)
+            Line {
+                objectName: "pad_typed"
+                anchors { right: parent.right; rightMargin: Ink.px(4); verticalCenter: parent.verticalCenter }
+                text: panel.bench.typed.length > 0 ? panel.bench.typed : qsTr("type the number")
+                pale: panel.bench.typed.length === 0
+                font.pixelSize: panel.bench.typed.length > 0 ? Ink.display : Ink.body
+            }
+            Rectangle { anchors.bottom: parent.bottom; width: parent.width; height: Ink.stroke; color: Ink.ink }
+        }
+        ChoiceRow {
+            Layout.fillWidth: true
+            name: "method"
+            options: panel.bench.methods
+            current: panel.how.method
+            onPicked: key => panel.bench.setHow("method", key)
+        }
+        NumberPad {
+            Layout.fillWidth: true
+            onKey: key => panel.bench.press(key)
+        }
+        ChoiceRow {
+            Layout.fillWidth: true
+            name: "clip"
+            options: panel.bench.clips
+            current: panel.how.clip
+            onPicked: key => panel.bench.setHow("clip", key)
+        }
+        ChoiceRow {
+            Layout.fillWidth: true
+            visible: options.length > 0
+            name: "dilution"
+            options: panel.bench.dilutions
+            current: panel.how.dilution
+            onPicked: key => panel.bench.setHow("dilution", key)
+        }
+        Prose {
+            objectName: "pad_says"
+            Layout.fillWidth: true
+            visible: text.length > 0
+            text: panel.bench.says
+            font.pixelSize: Ink.small
+            color: Ink.accent
+        }
+        Item { Layout.fillHeight: true }
+        RowLayout {
+            Layout.fillWidth: true
+            spacing: Ink.px(10)
+            Act {
+                objectName: "pad_enter"
+                Layout.fillWidth: true
+                implicitHeight: Ink.px(60)
+                main: true
+                enabled: panel.bench.canKeep
+                text: qsTr("Keep")
+                onClicked: panel.bench.keep()
+            }
+            Act {
+                objectName: "to_findings"
+                implicitHeight: Ink.px(60)
+                enabled: panel.bench.anyKept
+                text: qsTr("Findings")
+                onClicked: panel.next()
+            }
+        }
+    }
+}

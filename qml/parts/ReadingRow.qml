@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One reading of the panel: its name, its number, how it was read, and what became of it.
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Controls.Basic
+import Counter
+
+AbstractButton {
+    id: row
+    required property string analyte
+    required property string name
+    required property string value
+    required property string unit
+    required property string how
+    required property string standing
+    required property string note
+    required property bool waits   // due and not read, or to be read again
+    required property bool chosen
+
+    objectName: "reading_" + analyte
+    implicitHeight: Math.max(Ink.px(50), implicitContentHeight + Ink.px(10))
+    Accessible.role: Accessible.ListItem
+    Accessible.name: name + ", " + (value.length > 0 ? value + " " + unit + ", " : "") + standing + (note.length > 0 ? ", " + note : "")
+    Accessible.selected: chosen
+    // On the chosen row Return goes on to the pad and keeps what was typed.
+    Keys.onReturnPressed: event => choose(event)
+    Keys.onEnterPressed: event => choose(event)
+
+    function choose(event: var) {
+        if (chosen)
+            event.accepted = false;
+        else
+            clicked();
+    }
+
+    background: Rectangle {
+        color: row.chosen || row.down ? Ink.wash : Ink.paper
+        Rectangle { visible: row.chosen; width: Ink.px(4); height: parent.height; color: Ink.accent }
+        Rectangle { anchors.bottom: parent.bottom; width: parent.width; height: Ink.hair; color: Ink.rule }
+        FocusFrame { shown: row.visualFocus; anchors.margins: Ink.px(1) }
+    }
+    contentItem: ColumnLayout {
+        spacing: 0
+        RowLayout {
+            Layout.leftMargin: Ink.px(14)
+            Layout.fillWidth: true
+            spacing: Ink.px(12)
+            Line {
+                Layout.fillWidth: true
+                Layout.preferredWidth: Ink.px(190)
+                text: row.name
+                strong: row.waits
+                elide: Text.ElideRight
+                wrapMode: Text.NoWrap
+            }
+            Line {
+                Layout.preferredWidth: Ink.px(84)
+                text: row.value.length > 0 ? row.value : "—"
+                font.pixelSize: Ink.large
+                horizontalAlignment: Text.AlignRight
+            }
+            Line {
+                Layout.preferredWidth: Ink.px(112)
+                text: row.unit
+                font.pixelSize: Ink.tiny
+                pale: true
+            }
+            Line {
+                Layout.preferredWidth: Ink.px(150)
+                Layout.fillWidth: true
+                text: row.how.length > 0 ? row.standing + ", " + row.how : row.standing
+                font.pixelSize: Ink.small
+                strong: row.waits
+            }
+        }
+        Prose {
+            Layout.leftMargin: Ink.px(14)
+            Layout.fillWidth: true
+            visible: row.note.length > 0
+            text: row.note
+            font.pixelSize: Ink.small
+        }
+    }
+}

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The few things a shop sets itself; kept as soon as they are written.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Counter
+
+ColumnLayout {
+    id: form
+    required property BackDesk back
+
+    spacing: Ink.px(12)
+
+    Repeater {
+        model: form.back.fields
+        delegate: Loader {
+            id: entry
+            required property string key
+            required property string label
+            required property string value
+            required property var options
+            Layout.fillWidth: true
+            sourceComponent: options.length > 0 ? choice : field
+
+            Component {
+                id: field
+                Field {
+                    name: "set_" + entry.key
+                    label: entry.label
+                    value: entry.value
+                    onEdited: text => form.back.setValue(entry.key, text)
+                }
+            }
+            Component {
+                id: choice
+                ChoiceRow {
+                    name: "set_" + entry.key
+                    label: entry.label
+                    options: entry.options
+                    current: entry.value
+                    onPicked: key => form.back.setValue(entry.key, key)
+                }
+            }
+        }
+    }
+    RowLayout {
+        spacing: Ink.room
+        Act {
+            objectName: "apply_settings"
+            main: true
+            text: form.back.actWord
+            onClicked: form.back.apply()
+        }
+        Prose { Layout.fillWidth: true; text: form.back.says; font.pixelSize: Ink.small }
+    }
+}

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The paper: when the customer gets home, which language, which paper, and making it.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Counter
+
+Item {
+    id: panel
+    required property PlanDesk plan
+
+    ColumnLayout {
+        anchors.fill: parent
+        spacing: Ink.px(16)
+
+        Section { Layout.fillWidth: true; text: qsTr("The sheet") }
+        Repeater {
+            model: ["home_at", "paper", "language", "print_size"]
+            delegate: ChoiceRow {
+                id: choice
+                required property string modelData
+                Layout.fillWidth: true
+                label: panel.plan.question(modelData)
+                name: modelData
+                options: panel.plan.options(modelData)
+                current: panel.plan.choices[modelData]
+                onPicked: key => panel.plan.choose(choice.modelData, key)
+            }
+        }
+        Item { Layout.fillHeight: true }
+        Prose {
+            objectName: "sheet_says"
+            Layout.fillWidth: true
+            visible: text.length > 0
+            text: panel.plan.sheetSays
+            font.pixelSize: Ink.small
+            wrapMode: Text.WrapAtWordBoundaryOrAnywhere
+        }
+        RowLayout {
+            Layout.fillWidth: true
+            spacing: Ink.px(10)
+            Act {
+                objectName: "print_sheet"
+                Layout.fillWidth: true
+                implicitHeight: Ink.px(60)
+                main: true
+                enabled: panel.plan.ready && !panel.plan.busy
+                text: qsTr("Print")
+                onClicked: panel.plan.makeSheet(true)
+            }
+            Act {
+                objectName: "make_pdf"
+                Layout.fillWidth: true
+                implicitHeight: Ink.px(60)
+                enabled: panel.plan.ready && !panel.plan.busy
+                text: qsTr("Make PDF")
+                onClicked: panel.plan.makeSheet(false)
+            }
+        }
+    }
+}

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One entry of the timetable: the hour on the left, what to do then on the right.
+pragma ComponentBehavior: Bound
+import QtQuick
+import Counter
+
+Item {
+    id: row
+    required property string day    // said only where it changes
+    required property string clock
+    required property string text
+    required property string amount
+    required property string after
+    required property var cautions
+
+    implicitHeight: body.implicitHeight + Ink.px(28)
+    Accessible.role: Accessible.ListItem
+    Accessible.name: day + " " + clock + ", " + text
+
+    Rectangle { width: parent.width; height: Ink.hair; color: row.day.length > 0 ? Ink.ink : Ink.rule }
+    Column {
+        y: Ink.px(12)
+        width: Ink.px(124)
+        Line { visible: text.length > 0; text: row.day; font.pixelSize: Ink.small; pale: true }
+        Line { text: row.clock; font.pixelSize: Ink.px(26); strong: true }
+    }
+    Column {
+        id: body
+        x: Ink.px(140)
+        y: Ink.px(14)
+        width: parent.width - x
+        spacing: Ink.px(6)
+        Prose { width: parent.width; text: row.text; font.pixelSize: Ink.px(20) }
+        Line { width: parent.width; visible: text.length > 0; text: row.amount; strong: true }
+        Repeater {
+            model: row.cautions
+            delegate: Prose {
+                required property string modelData
+                width: body.width
+                text: modelData
+                font.pixelSize: Ink.small
+                font.italic: true
+            }
+        }
+        Line { width: parent.width; visible: text.length > 0; text: row.after; font.pixelSize: Ink.small; pale: true }
+    }
+}

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Behind the counter: the instrument's line, the shop, the records, the shelf, the methods, reagents.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Controls.Basic
+import Counter
+
+Item {
+    id: screen
+    required property Desk desk
+    readonly property BackDesk back: desk.back
+
+    RowLayout {
+        anchors { fill: parent; margins: Ink.margin; topMargin: Ink.px(24); bottomMargin: Ink.px(16) }
+        spacing: Ink.px(40)
+
+        Column {
+            Layout.alignment: Qt.AlignTop
+            Layout.preferredWidth: Ink.px(190)
+            spacing: Ink.px(2)
+            Title { text: qsTr("Back room"); bottomPadding: Ink.px(14) }
+            Repeater {
+                model: screen.back.shelves
+                delegate: AbstractButton {
+                    id: entry
+                    required property var modelData
+                    readonly property bool here: screen.back.shelf === modelData.key
+                    objectName: "shelf_" + modelData.key
+                    width: Ink.px(190)
+                    height: Ink.px(52)
+                    text: modelData.word
+                    Accessible.role: Accessible.PageTab
+                    Accessible.name: text
+                    Accessible.selected: here
+                    Keys.onReturnPressed: clicked()
+                    Keys.onEnterPressed: clicked()
+                    onClicked: screen.back.shelf = modelData.key
+                    background: Rectangle {
+                        color: entry.down ? Ink.wash : Ink.paper
+                        Rectangle { anchors.bottom: parent.bottom; width: parent.width; height: entry.here ? Ink.px(3) : Ink.hair; color: entry.here ? Ink.ink : Ink.rule }
+                        FocusFrame { shown: entry.visualFocus; anchors.margins: Ink.px(1) }
+                    }
+                    contentItem: Line { text: entry.text; strong: entry.here; verticalAlignment: Text.AlignVCenter; Accessible.ignored: true }
+                }
+            }
+        }
+        ColumnLayout {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            spacing: Ink.px(12)
+            Prose {
+                Layout.fillWidth: true
+                text: screen.back.intro
+                font.pixelSize: Ink.px(20)
+            }
+            SettingsForm { Layout.fillWidth: true; visible: screen.back.fields.count > 0; back: screen.back }
+            ListView {
+                id: rows
+                objectName: "back_list"
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                clip: true
+                model: screen.back.rows
+                boundsBehavior: Flickable.StopAtBounds
+                ScrollBar.vertical: ScrollBar {}
+                delegate: Item {
+                    id: line
+                    required property string name
+                    required property string detail
+                    required property string number
+                    width: rows.width - Ink.px(12)
+                    height: Math.max(Ink.px(52), texts.implicitHeight + Ink.px(14))
+                    Accessible.role: Accessible.ListItem
+                    Accessible.name: name + ", " + number + ", " + detail
+                    Rectangle { anchors.bottom: parent.bottom; width: parent.width; height: Ink.hair; color: Ink.rule }
+                    RowLayout {
+                        id: texts
+                        anchors { left: parent.left; right: parent.right; verticalCenter: parent.verticalCenter }
+                        spacing: Ink.room
+                        Line { Layout.preferredWidth: Ink.px(230); text: line.name }
+                        Line { Layout.fillWidth: true; text: line.detail; font.pixelSize: Ink.small; pale: true }
+                        Line { text: line.number; horizontalAlignment: Text.AlignRight }
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Readings come in here: by themselves from the instrument, or typed on the pad.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Controls.Basic
+import Counter
+
+Item {
+    id: screen
+    required property Desk desk
+    readonly property BenchDesk bench: desk.bench
+
+    RowLayout {
+        anchors { fill: parent; margins: Ink.margin; topMargin: Ink.px(24) }
+        spacing: Ink.px(40)
+
+        ColumnLayout {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            spacing: Ink.px(12)
+
+            Title { Layout.fillWidth: true; text: screen.bench.headline }
+            Prose {
+                objectName: "due_line"
+                Layout.fillWidth: true
+                visible: text.length > 0
+                text: screen.bench.dueLine
+            }
+            TroubleBanner { Layout.fillWidth: true; text: screen.bench.trouble }
+
+            ListView {
+                id: list
+                objectName: "reading_list"
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                clip: true
+                model: screen.bench.readings
+                boundsBehavior: Flickable.StopAtBounds
+                ScrollBar.vertical: ScrollBar {}
+                delegate: ReadingRow {
+                    id: reading
+                    width: list.width
+                    onClicked: screen.bench.choose(reading.analyte)
+                }
+            }
+            Line {
+                Layout.fillWidth: true
+                text: screen.bench.instrumentLine
+                font.pixelSize: Ink.small
+                pale: true
+            }
+        }
+
+        PadPanel {
+            bench: screen.bench
+            Layout.preferredWidth: Ink.px(348)
+            Layout.fillHeight: true
+            onNext: screen.desk.place = 3
+        }
+    }
+}

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// An earlier visit beside this one, and what the difference says.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Controls.Basic
+import Counter
+
+Item {
+    id: screen
+    required property Desk desk
+    readonly property ThenDesk then: desk.then
+
+    ColumnLayout {
+        anchors { fill: parent; margins: Ink.margin; topMargin: Ink.px(24); bottomMargin: Ink.px(16) }
+        spacing: Ink.px(14)
+
+        Title { objectName: "then_title"; Layout.fillWidth: true; text: screen.then.title }
+        ChoiceRow {
+            Layout.fillWidth: true
+            visible: options.length > 1
+            name: "earlier"
+            label: qsTr("Beside the visit of")
+            options: screen.then.earlierVisits
+            current: screen.then.earlier
+            onPicked: key => screen.then.earlier = key
+        }
+        Flickable {
+            id: page
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: screen.then.changes.count > 0
+            contentHeight: column.implicitHeight
+            clip: true
+            boundsBehavior: Flickable.StopAtBounds
+            ScrollBar.vertical: ScrollBar {}
+
+            Column {
+                id: column
+                width: page.width - Ink.px(12)
+                spacing: Ink.px(10)
+
+                Repeater {
+                    model: screen.then.explanations
+                    delegate: Prose {
+                        required property int index
+                        required property string text
+                        objectName: "explanation_" + index
+                        width: Math.min(column.width, Ink.px(860))
+                        font.pixelSize: Ink.px(20)
+                    }
+                }
+                Item { width: 1; height: Ink.px(6) }
+                ChangeRow {
+                    width: column.width
+                    heading: true
+                    name: ""
+                    earlier: screen.then.earlierWord
+                    now: qsTr("Now")
+                    expected: qsTr("As told")
+                    text: ""
+                }
+                Repeater {
+                    model: screen.then.changes
+                    delegate: ChangeRow { width: column.width }
+                }
+            }
+        }
+        Item { Layout.fillHeight: true; visible: screen.then.changes.count === 0 }
+    }
+}
