@@ -28,13 +28,15 @@ std::optional<std::string> text_or_nothing(std::string_view text) {
   return std::string(text);
 }
 
+}  // namespace
+
 // The fields of one line by what they are.
-struct Parts {
+struct LineDecoder::Parts {
   std::string_view serial, sample, method, value, unit, mark;
   bool has_unit = false;
 };
 
-Parts parts_of(const LineForm& form, const std::vector<std::string_view>& texts) {
+LineDecoder::Parts LineDecoder::parts_of(const LineForm& form, const std::vector<std::string_view>& texts) {
   Parts out;
   for (size_t i = 0; i < texts.size(); ++i) switch (form.fields[i]) {
       case LineField::serial:
@@ -64,7 +66,7 @@ Parts parts_of(const LineForm& form, const std::vector<std::string_view>& texts)
 }
 
 // Where the marks stand before the value, they are moved out of it.
-void split_mark(const LineForm& form, Parts& parts) {
+void LineDecoder::split_mark(const LineForm& form, Parts& parts) {
   if (std::find(form.fields.begin(), form.fields.end(), LineField::mark) != form.fields.end()) return;
   for (const std::string* mark : {&form.over, &form.under})
     if (!mark->empty() && parts.value.starts_with(*mark)) {
@@ -73,6 +75,8 @@ void split_mark(const LineForm& form, Parts& parts) {
       return;
     }
 }
+
+namespace {
 
 constexpr const char* kGarbled = "A line could not be read whole";
 
@@ -194,6 +198,11 @@ void LineDecoder::parse(std::string_view body, Heard& heard) {
   if (!fits_checksum(body)) return tell_garbled(heard, "its checksum is wrong");
   Parts parts = parts_of(form, texts);
   split_mark(form, parts);
+  take_parts(parts, heard);
+}
+
+void LineDecoder::take_parts(const Parts& parts, Heard& heard) const {
+  const LineForm& form = profile_.line;
   const MethodRow* row = profile_.method(parts.method);
   if (!row) {
     heard.alive = true;
@@ -204,11 +213,9 @@ void LineDecoder::parse(std::string_view body, Heard& heard) {
   if (parts.has_unit && parts.unit != row->unit)
     return tell_garbled(heard, "the unit is not that of its method");
   std::optional<Clip> clipped;
-  if (!parts.mark.empty()) {
-    if (parts.mark != form.over && parts.mark != form.under)
-      return tell_garbled(heard, "its mark is not known");
-    clipped = parts.mark == form.over ? Clip::above : Clip::below;
-  }
+  if (!parts.mark.empty()) clipped = parts.mark == form.over ? Clip::above : Clip::below;
+  if (clipped && parts.mark != form.over && parts.mark != form.under)
+    return tell_garbled(heard, "its mark is not known");
   auto value = parse_decimal(parts.value, form.decimal, row->decimals);
   if (clipped && parts.value.empty()) value = *clipped == Clip::above ? row->high : row->low;
   if (!value)

@@ -25,7 +25,11 @@ class LineDecoder : public Decoder {
   void take(char byte, Heard& heard);
   void drop_if_late(Millis at, Heard& heard);
   void finish_line(Heard& heard);
+  struct Parts;
+  static Parts parts_of(const LineForm& form, const std::vector<std::string_view>& texts);
+  static void split_mark(const LineForm& form, Parts& parts);
   void parse(std::string_view body, Heard& heard);
+  void take_parts(const Parts& parts, Heard& heard) const;
   bool fits_checksum(std::string_view body) const;
 
   Profile profile_;

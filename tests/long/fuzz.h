@@ -10,5 +10,6 @@ namespace brimline::fuzz {
 
 void table(std::span<const std::uint8_t> bytes);   // the CSV of `water` and `dose`
 void solver(std::span<const std::uint8_t> bytes);  // readings, doses, saturation
+void wire(std::span<const std::uint8_t> bytes);    // the instruments' decoders, profiles and recordings
 
 }  // namespace brimline::fuzz

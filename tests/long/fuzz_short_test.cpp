@@ -66,5 +66,25 @@ TEST(FuzzShort, Solver) {
   }
 }
 
+// One sound frame of each kind first, so that what is spoiled is nearly right.
+TEST(FuzzShort, Wire) {
+  const Bytes seeds[] = {
+      bytes_of(0, "#000123,B-0001,11,2.35,mg/L,,8D1F\r\n#idle\r\n"),
+      bytes_of(1, "B-0001;20260614081500;FCL;2,35;ppm;9C\n"),
+      bytes_of(2,
+               "\x05\x02"
+               "1H|\\^&\r\x03"
+               "E5\r\n\x02"
+               "2O|1|S1001\r\x03"
+               "00\r\n\x04"),
+      bytes_of(3, std::string("\xff\x07\x03\x1a\x00\x05\x00\x01\x40\xf0", 10) + std::string(24, ' ')),
+      bytes_of(
+          4,
+          "id = \"x\"\nname = \"x\"\nprotocol = \"lis\"\n[serial]\nbaud = 9600\n[[method]]\nlow = 1e999\n"),
+      bytes_of(5, "brimline-wire/1\n0.000 opened\n1.234 < 23 30\n9.000 closed\n")};
+  std::mt19937 random(20260614);
+  for (int i = 0; i < 60000; ++i) fuzz::wire(spoiled(seeds[i % std::size(seeds)], random));
+}
+
 }  // namespace
 }  // namespace brimline

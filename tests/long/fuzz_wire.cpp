@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+#include <string_view>
+
+#include "devices/profile.h"
+#include "devices/protocols.h"
+#include "devices/session.h"
+#include "devices/wire_log.h"
+#include "tests/long/fuzz.h"
+
+namespace brimline::fuzz {
+namespace {
+
+// No reading is negative or not finite; none is beyond its method's range unless it is marked.
+void judge(const Profile& profile, const Said& said) {
+  for (const auto& one : said.told) {
+    const auto* reading = std::get_if<InstrumentReading>(&one);
+    if (!reading) continue;
+    if (!std::isfinite(reading->value) || reading->value < 0) std::abort();
+    const bool inside =
+        std::any_of(profile.methods.begin(), profile.methods.end(), [&](const MethodRow& row) {
+          return row.analyte == reading->analyte && reading->value >= row.low * row.factor &&
+                 reading->value <= row.high * row.factor;
+        });
+    if (!inside && !reading->clipped) std::abort();
+  }
+}
+
+// A byte 0xff is a pause of a second.
+void decode(const Profile& profile, std::string_view bytes) {
+  Session session(profile);
+  Millis at{0};
+  judge(profile, session.opened(at));
+  while (!bytes.empty()) {
+    at += Millis(1000);
+    judge(profile, session.waited(at));
+    const std::string_view piece = bytes.substr(0, bytes.find('\xff'));
+    judge(profile, session.received(piece, at));
+    bytes.remove_prefix(std::min(piece.size() + 1, bytes.size()));
+  }
+  judge(profile, session.waited(at + Millis(60000)));
+}
+
+}  // namespace
+
+// First byte: a built-in profile's decoder, the profile reader or the log reader.
+void wire(std::span<const std::uint8_t> bytes) {
+  static const std::vector<Profile> profiles = builtin_profiles();
+  if (bytes.empty()) return;
+  const std::string_view text(reinterpret_cast<const char*>(bytes.data()) + 1, bytes.size() - 1);
+  const size_t choice = bytes[0] % (profiles.size() + 2);
+  if (choice < profiles.size())
+    decode(profiles[choice], text);
+  else if (choice == profiles.size())
+    (void)read_profile(text, "fuzz.toml");
+  else
+    (void)read_wire_log(text, "fuzz.log");
+}
+
+}  // namespace brimline::fuzz
+
+#ifdef BRIMLINE_FUZZ_WIRE
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+  brimline::fuzz::wire({data, size});
+  return 0;
+}
+#endif
