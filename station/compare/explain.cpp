@@ -16,11 +16,15 @@ struct Facts {
   const Visit& later;
 
   const ReadingChange* change(std::string_view analyte) const { return comparison.find(analyte); }
+  // Of later less expected, in sds; 0 where not read.
+  double distance(std::string_view analyte) const {
+    const ReadingChange* c = change(analyte);
+    return c && c->expected_sd > 0 ? (c->later - c->expected) / c->expected_sd : 0;
+  }
   // Against the expectation, at 1.96 sd.
   Move move(std::string_view analyte) const {
-    const ReadingChange* c = change(analyte);
-    if (!c) return Move::not_read;
-    const double z = c->expected_sd > 0 ? (c->later - c->expected) / c->expected_sd : 0;
+    if (!change(analyte)) return Move::not_read;
+    const double z = distance(analyte);
     return z > 1.96 ? Move::up : z < -1.96 ? Move::down : Move::stayed;
   }
   bool not_moved(std::string_view analyte) const {
@@ -67,10 +71,17 @@ bool dose_beyond(const Facts& f) {
   return false;
 }
 
+// Salt and calcium rising together show what neither shows alone: their distances add in quadrature.
+bool rose_together(const Facts& f) {
+  const double calcium = f.distance("calcium_hardness"), salt = f.distance("salt");
+  return calcium > 1 && salt > 1 && (calcium + salt) / std::sqrt(2.0) > 1.96 && !f.told("calcium_hardness") &&
+         !f.told("salt");
+}
+
 bool evaporation(const Facts& f) {
   const bool calcium = f.move("calcium_hardness") == Move::up && !f.told("calcium_hardness");
   const bool salt = f.move("salt") == Move::up && !f.told("salt");
-  return (calcium || salt) && f.move("cyanuric_acid") != Move::down &&
+  return (calcium || salt || rose_together(f)) && f.move("cyanuric_acid") != Move::down &&
          f.move("total_alkalinity") != Move::down && !f.replaced();
 }
 
