@@ -66,9 +66,9 @@ ReadingChange change_of(const Pair& pair, double volume_sd, const Words& words) 
 void allow_for(const WaterReplaced& replaced, std::vector<Pair>& pairs) {
   for (Pair& pair : pairs) {
     if (!pair.told_any || pair.analyte == "ph") continue;
-    const double kept = pair.before.value * (1 - pair.drained) + pair.fill.value * pair.drained;
-    pair.lost = replaced.fraction * (kept - pair.fill.value);
-    pair.lost_sd = std::hypot(replaced.sd * (kept - pair.fill.value), replaced.fraction * pair.fill.sd);
+    const double span = pair.before.value - pair.fill.value;
+    pair.lost = (replaced.fraction - pair.drained) * span;
+    pair.lost_sd = std::hypot(replaced.sd * span, replaced.fraction * pair.fill.sd);
   }
 }
 

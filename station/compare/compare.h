@@ -29,7 +29,7 @@ struct ReadingChange {
   std::string text;
 };
 
-// Share of the water that was replaced, 0 to 1.
+// Share of the water that was replaced, 0 to 1; told drains included.
 struct WaterReplaced {
   double fraction = 0, sd = 0;
 };

@@ -38,7 +38,7 @@ std::vector<Pair> pairs_of(std::span<const Visit> visits);
 
 double relative_volume_sd(const Vessel& vessel);  // 0.1 where not told
 
-// Share of the water replaced beyond the told drains, from readings nothing but water takes away.
+// Share of the water replaced, told drains included, from readings nothing but water takes away.
 std::optional<WaterReplaced> replaced_water(std::span<const Pair> pairs, const Vessel& vessel);
 
 // From the pairs that told doses move, allowing for the water replaced.

@@ -16,17 +16,18 @@ bool conservative(std::string_view analyte) {
          analyte == "borate";
 }
 
-// One reading's word on the share replaced: f = (expected - now) / (expected - fill).
+// One reading's word on the share replaced: f = (kept - now) / (kept - fill).
 struct Share {
   double fraction, sd;
 };
 
 std::optional<Share> share_of(const Pair& pair, double volume_sd) {
   if (!conservative(pair.analyte) || pair.amount_missing) return std::nullopt;
-  const double span = pair.expected() - pair.fill.value;
+  const double kept = pair.before.value + pair.told;  // had no water been replaced, told drains included
+  const double span = kept - pair.fill.value;
   if (span <= 3 * std::hypot(pair.before.sd, pair.fill.sd)) return std::nullopt;
-  const double f = (pair.expected() - pair.now.value) / span;
-  // df = -dnow/span + (1 - f) dexpected/span + f dfill/span; the drift of the weeks is the very thing sought
+  const double f = (kept - pair.now.value) / span;
+  // df = -dnow/span + (1 - f) dkept/span + f dfill/span; the drift of the weeks is the very thing sought
   const double dose = pair.told * volume_sd;
   const double sd =
       std::sqrt(std::pow(pair.now.sd, 2) + std::pow((1 - f) * std::hypot(pair.before.sd, dose), 2) +
@@ -75,14 +76,14 @@ std::optional<Measured> inverse_volume(std::span<const Pair> pairs,
   for (const Pair& pair : pairs) {
     if (!pair.told_any || pair.told_per_inverse == 0 || pair.analyte == "ph") continue;
     if (pair.analyte == "free_chlorine" || pair.analyte == "total_bromine") continue;
-    const double f = replaced ? replaced->fraction : 0;
-    const double kept = pair.before.value * (1 - pair.drained) + pair.fill.value * pair.drained;
-    const double seen = pair.now.value - (kept - f * (kept - pair.fill.value));
-    double variance =
-        pair.now.sd * pair.now.sd + pair.before.sd * pair.before.sd + pair.drift_sd * pair.drift_sd;
-    if (replaced) variance += std::pow(replaced->sd * (kept - pair.fill.value), 2);
-    // a dose that was put in before the water was replaced went with it
-    if (replaced) variance += std::pow(0.5 * f * pair.told, 2);
+    const double f = replaced ? replaced->fraction : pair.drained;
+    const double f_sd = replaced ? replaced->sd : 0.1 * pair.drained;
+    const double span = pair.before.value - pair.fill.value;
+    const double seen = pair.now.value - (pair.before.value - f * span);
+    // the last term: a dose that was put in before the water was replaced went with it
+    const double variance = pair.now.sd * pair.now.sd + pair.before.sd * pair.before.sd +
+                            pair.drift_sd * pair.drift_sd + std::pow(f_sd * span, 2) +
+                            std::pow(0.5 * f * pair.told, 2);
     top += pair.told_per_inverse * seen / variance;
     bottom += pair.told_per_inverse * pair.told_per_inverse / variance;
   }

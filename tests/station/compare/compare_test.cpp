@@ -162,6 +162,27 @@ TEST(Compare, ReplacedWaterIsFoundWithinItsError) {
   EXPECT_GE(inside, found * 0.92);
 }
 
+TEST(Compare, AToldDrainIsExpectedAndSeen) {
+  Visit before = earlier_of(kPool);
+  before.plan_as_told = Plan{};
+  Step drain;
+  drain.action = Action::drain_refill;
+  drain.fraction = 0.33;
+  before.plan_as_told->steps = {drain};
+  const Values fill = {{"total_alkalinity", 90}, {"calcium_hardness", 120}, {"salt", 60}};
+  const auto now = [&](double f) {
+    Visit later = later_of(diluted(kPool, f, fill));
+    later.bottle.fill_water = visit_of(fill, "2026-06-14T08:00:00Z").bottle.readings;
+    return compare_two(before, later);
+  };
+  const Comparison done = now(0.33);
+  for (const char* analyte : {"cyanuric_acid", "calcium_hardness", "salt", "total_alkalinity"})
+    EXPECT_NEAR(done.find(analyte)->expected, done.find(analyte)->later, 1e-9) << analyte;
+  ASSERT_TRUE(done.water_replaced);
+  EXPECT_NEAR(done.water_replaced->fraction, 0.33, 1e-6);
+  EXPECT_EQ(verdict(now(0), "cyanuric_acid"), ChangeVerdict::more);  // the drain was not done
+}
+
 TEST(Compare, NoWaterIsReplacedWhereNoneWas) {
   Random random(4);
   int found = 0;
