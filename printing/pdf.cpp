@@ -16,7 +16,7 @@ namespace {
 tl::unexpected<PrintError> cannot_write(const std::string& path, const QString& why) {
   return tl::unexpected(PrintError{
       PrintError::Kind::cannot_write,
-      path + ": cannot be written: " + why.toStdString() + "; expected a folder with room for the sheet"});
+      path + ":1: cannot be written: " + why.toStdString() + "; expected a folder with room for the sheet"});
 }
 
 template <class File>

@@ -49,7 +49,9 @@ std::vector<Labelled> who_of(const Visit& visit, const Words& words) {
   const auto add = [&](const char* text, const std::optional<Instant>& when) {
     if (!when) return;
     if (!bottle.empty()) bottle += "; ";
-    bottle += words.say(kContext, text, {date_and_time_words(words, *when)});
+    const bool known_day =
+        when != visit.bottle.taken_at && visit.bottle.taken_at && same_day(*when, *visit.bottle.taken_at);
+    bottle += words.say(kContext, text, {known_day ? time_words(*when) : date_and_time_words(words, *when)});
   };
   add(phrase("sheet", "taken %1"), visit.bottle.taken_at);
   add(phrase("sheet", "tested %1"), visit.bottle.tested_at);

@@ -109,13 +109,16 @@ void add_findings(SlabBuilder& out, const Sheet& sheet) {
   // Above and not beside: a title beside lines that stand apart would be read into the sentence.
   out.space(8);
   out.wide_paragraph(break_lines(sheet.titles.findings, frame.width, head), head, true);
+  size_t last = out.size();
   for (const Sentence& finding : sheet.findings) {
-    out.space(3);
+    last = out.size();
+    out.space(5);
     out.paragraph(break_lines(finding, frame.text_width(), body), body);
   }
   if (sheet.waterline_key.empty()) return;
   out.space(3);
   out.paragraph(break_lines(sheet.waterline_key, frame.text_width(), key), key);
+  out.keep_from(last);
 }
 
 }  // namespace

@@ -40,6 +40,10 @@ std::string formatted(const Words& words, const Instant& when, const char* forma
 
 }  // namespace
 
+std::string time_words(const Instant& when) {
+  return time_of(when).toString("HH:mm").toStdString();
+}
+
 Instant later(const Instant& start, double hours) {
   using namespace std::chrono;
   constexpr double kStep = 300;  // seconds
@@ -55,7 +59,7 @@ bool same_day(const Instant& a, const Instant& b) {
 
 std::string clock_words(const Words& words, const Instant& start, const Instant& when) {
   const auto days = date_of(start).daysTo(date_of(when));
-  const std::string clock = clock_of(when);
+  const std::string clock = time_words(when);
   if (days == 0 && time_of(when).hour() >= kEvening)
     return words.say(kContext, phrase("clock", "tonight %1"), {clock});
   if (days == 0) return words.say(kContext, phrase("clock", "today %1"), {clock});
@@ -68,7 +72,7 @@ std::string date_words(const Words& words, const Instant& when) {
 }
 
 std::string date_and_time_words(const Words& words, const Instant& when) {
-  return formatted(words, when, "d MMMM yyyy") + ", " + clock_of(when);
+  return formatted(words, when, "d MMMM yyyy") + ", " + time_words(when);
 }
 
 std::string span_words(const Words& words, double hours) {

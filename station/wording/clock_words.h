@@ -21,6 +21,8 @@ std::string clock_words(const Words& words, const Instant& start, const Instant&
 std::string date_words(const Words& words, const Instant& when);
 // "14 June 2026, 08:10"
 std::string date_and_time_words(const Words& words, const Instant& when);
+// "08:10"
+std::string time_words(const Instant& when);
 // "45 minutes", "1 hour", "14 hours", from two days on "3 days" where that is exact enough
 std::string span_words(const Words& words, double hours);
 

@@ -126,7 +126,7 @@ TEST_F(Pdf, SaysWhyItCannotBeWrittenAndLeavesNothing) {
   const auto nowhere = write_pdf(sheet_of(sample_visit()), path("no/such/folder.pdf").toStdString(), {});
   ASSERT_FALSE(nowhere);
   EXPECT_EQ(nowhere.error().kind, PrintError::Kind::cannot_write);
-  EXPECT_THAT(nowhere.error().text, testing::HasSubstr("folder.pdf: cannot be written"));
+  EXPECT_THAT(nowhere.error().text, testing::HasSubstr("folder.pdf:1: cannot be written"));
   const auto full = write_pdf(sheet_of(sample_visit()), "/dev/full", {});
   ASSERT_FALSE(full);
   EXPECT_THAT(full.error().text, testing::HasSubstr("No space left"));
