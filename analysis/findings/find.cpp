@@ -160,6 +160,7 @@ class Finder {
     if (s_.vessel.use == VesselUse::public_use) add("public_vessel", Concern::upkeep, 1);
     if (s_.demand_dose_mg_l && *s_.demand_dose_mg_l > 0)
       add("chlorine_demand", Concern::health, 2, "free_chlorine", *s_.demand_dose_mg_l);
+    if (s_.demand_open) add("demand_not_found", Concern::health, 2);
     if (!s_.vessel.volume) add("volume_unknown", Concern::reading, 3);
     if (s_.refusal) add("readings_contradict", Concern::reading, 4);
   }
@@ -200,14 +201,15 @@ bool has_finding(const std::vector<Finding>& findings, std::string_view id) {
 }
 
 bool closes_water(std::string_view id) {
-  static constexpr std::string_view ids[] = {"free_chlorine_low",  "free_chlorine_high",
-                                             "total_bromine_low",  "total_bromine_high",
-                                             "biguanide_low",      "combined_chlorine_high",
-                                             "stabilizer_ratio",   "too_hot",
-                                             "green_water",        "slimy_walls",
-                                             "drain_not_visible",  "chemicals_mixed_or_fuming",
-                                             "incident",           "chlorine_demand",
-                                             "sanitizer_not_read", "sanitizer_unknown"};
+  static constexpr std::string_view ids[] = {"free_chlorine_low", "free_chlorine_high",
+                                             "total_bromine_low", "total_bromine_high",
+                                             "biguanide_low",     "combined_chlorine_high",
+                                             "stabilizer_ratio",  "too_hot",
+                                             "green_water",       "slimy_walls",
+                                             "drain_not_visible", "chemicals_mixed_or_fuming",
+                                             "incident",          "chlorine_demand",
+                                             "demand_not_found",  "sanitizer_not_read",
+                                             "sanitizer_unknown"};
   return std::find(std::begin(ids), std::end(ids), id) != std::end(ids);
 }
 

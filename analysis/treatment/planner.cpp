@@ -9,7 +9,7 @@ namespace brimline {
 
 namespace {
 
-constexpr double kHarmAllowed = 0.01;
+constexpr double kHarmAimed = 0.006;  // 0.01 is the limit; the quick draws are fewer
 constexpr int kMostCuts = 8;
 constexpr int kQuickDraws = 400;  // while cutting
 constexpr double kRoutineRetest = 168, kRetest = 24;
@@ -162,7 +162,7 @@ void prove_and_cut(DraftedPlan& plan, const Draft& empty, const PlanOptions& opt
   std::optional<Draft> draft(empty);
   plan_in_order(*draft, plan.findings);
   ProofResult proof = prove(*draft, quick, swims);
-  for (int i = 0; i < kMostCuts && proof.proof.harm > kHarmAllowed; ++i) {
+  for (int i = 0; i < kMostCuts && proof.proof.harm > kHarmAimed; ++i) {
     const auto worst = std::max_element(proof.harm_by_step.begin(), proof.harm_by_step.end());
     const auto index = static_cast<size_t>(worst - proof.harm_by_step.begin());
     const DraftStep& step = draft->steps[index];

@@ -84,6 +84,7 @@ ChlorinePlan chlorine_plan(const Draft& d) {
 
   const double free = d.amount("free_chlorine");
   if (read->value > 10) return {};
+  if (s.demand_open) return {ChlorineNeed::not_yet, 0, "demand_test_again", {"demand_not_found"}};
   if (s.demand_dose_mg_l) {
     if (*s.demand_dose_mg_l > kDemandCap)
       return {ChlorineNeed::not_yet, 0, "demand_too_high", {"chlorine_demand"}};

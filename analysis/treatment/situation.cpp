@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "analysis/panel/demand.h"
+
 namespace brimline {
 
 namespace {
@@ -111,6 +113,15 @@ std::optional<double> Situation::combined_chlorine() const {
   const Known* total = fresh("total_chlorine");
   if (!free || !total) return std::nullopt;
   return std::max(0.0, total->value - free->value);
+}
+
+void weigh_demand(Situation& s, const TargetSet& targets) {
+  const auto aim = targets.find("free_chlorine", s.where);
+  const Known* free = s.fresh("free_chlorine");
+  if (!s.bottle.demand_test || !s.chlorine() || !aim || !free) return;
+  const DemandResult result = judge_demand(*s.bottle.demand_test, {free->value, free->sd}, aim->aim);
+  s.demand_dose_mg_l = result.dose;
+  s.demand_open = !result.dose;
 }
 
 Situation make_situation(const Vessel& vessel, const Bottle& bottle, std::span<const Bottle> earlier) {

@@ -43,6 +43,8 @@ struct Situation {
   std::optional<double>
       demand_dose_mg_l;  // chlorine the demand test asks for; absent: none made or not enough
 
+  bool demand_open = false;  // a demand test was made and did not find the demand
+
   bool has(Sign sign) const;
   bool is_spa() const { return where.kind == VesselKind::spa || where.kind == VesselKind::swim_spa; }
   bool chlorine() const { return vessel.sanitizer && is_chlorine(*vessel.sanitizer); }
@@ -59,6 +61,9 @@ KnownReadings believe(const CheckedPanel& panel);
 
 // Readings for the model; `fill` readings of the same form.
 std::optional<WaterReadings> model_readings(const KnownReadings& known, Temperature at);
+
+// What the demand test asks for, with the residual these targets want.
+void weigh_demand(Situation& s, const TargetSet& targets);
 
 Situation make_situation(const Vessel& vessel, const Bottle& bottle, std::span<const Bottle> earlier);
 

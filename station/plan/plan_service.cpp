@@ -42,6 +42,7 @@ Plan make_plan(const Visit& visit, std::span<const Visit> earlier, const Shelf& 
   for (const Visit& v : earlier) bottles.push_back(v.bottle);
   Situation situation = make_situation(visit.vessel, visit.bottle, bottles);
   situation.home_at = visit.home_at;
+  weigh_demand(situation, targets);
   const DraftedPlan drafted = draft_plan(situation, targets, shelf.products, options);
   const Units units = visit.customer && visit.customer->units ? *visit.customer->units : Units::metric;
 

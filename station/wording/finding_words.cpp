@@ -76,6 +76,10 @@ constexpr Sentence kFindings[] = {
     {"too_hot", phrase("plan", "The water is at %1 degrees Celsius; %2 is the most that is safe to sit in.")},
     {"chlorine_demand",
      phrase("plan", "The overnight test shows that this water uses up %1 of chlorine before any is left.")},
+    {"demand_not_found",
+     phrase(
+         "plan",
+         "The demand test has not found how much chlorine this water uses up; no bottle held its chlorine.")},
     {"chemicals_mixed_or_fuming",
      phrase("plan", "Chemicals have been mixed or are fuming: this is an emergency.")},
     {"drain_not_visible",

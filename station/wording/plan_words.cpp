@@ -90,6 +90,8 @@ constexpr Sentence kSteps[] = {
     {"demand_test_first", phrase("plan",
                                  "Bring a litre of the water for an overnight chlorine-demand test: what it "
                                  "needs is more than is safe to add by guess.")},
+    {"demand_test_again",
+     phrase("plan", "Bring a litre of the water for another demand test, with stronger bottles.")},
     {"demand_too_high", phrase("plan",
                                "This water uses up too much chlorine to treat: bring another bottle once "
                                "part of it has been changed, or ask a licensed operator.")},

@@ -174,6 +174,32 @@ TEST(Breakpoint, IsOneDoseUpToTenTimesTheCombined) {
   EXPECT_GE(*plan.swim.not_before_h, step->start_h + 24);
 }
 
+// Demand 8 by the bottle that held (10 dosed, 2 left of none before): 8 and the residual, in one portion.
+TEST(Demand, IsMetInOneEvening) {
+  Visit v = plain();
+  read(v, "free_chlorine").value = 0.3;
+  read(v, "total_chlorine").value = 0.4;
+  v.bottle.demand_test = DemandTest{24, {}};
+  const auto bottle = [](double dose, double free, double total) {
+    DemandBottle b;
+    b.dose_mg_l = dose;
+    b.free_mg_l = free;
+    b.total_mg_l = total;
+    return b;
+  };
+  v.bottle.demand_test->bottles = {bottle(0, 0, 0.2), bottle(5, 0, 0.5), bottle(10, 2.3, 2.5),
+                                   bottle(20, 12.3, 12.5)};
+  const Plan plan = plan_of(v);
+  const auto step = std::find_if(plan.steps.begin(), plan.steps.end(),
+                                 [](const Step& s) { return s.chemical == "sodium_hypochlorite"; });
+  ASSERT_NE(step, plan.steps.end());
+  EXPECT_EQ(step->portions, 1);
+  const double aim = find_targets("household")->find("free_chlorine", case_of(v.vessel, 40, 7.5))->aim;
+  EXPECT_NEAR(step->after->readings.at("free_chlorine"), 8 + aim, 0.05);
+  v.bottle.demand_test->bottles.resize(2);
+  EXPECT_FALSE(adds(plan_of(v), "sodium_hypochlorite"));
+}
+
 TEST(Breakpoint, BeyondTheCapNothingIsAddedByGuess) {
   Visit v = plain();
   read(v, "free_chlorine").value = 1;
