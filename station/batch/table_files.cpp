@@ -15,8 +15,8 @@
 namespace brimline::batch {
 namespace {
 
-constexpr size_t kBlock = 256 * 1024;
-constexpr size_t kLongestLine = 1024 * 1024;
+constexpr size_t kBlock = 1 << 16;
+constexpr size_t kLongestLine = 1 << 20;
 
 std::string reason() {
   return std::strerror(errno);
