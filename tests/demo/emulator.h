@@ -21,7 +21,7 @@ inline QCoreApplication& application() {
   return app;
 }
 
-// Runs the event loop until `is_so`; false when it is not so within a minute, which is no pass or
+// Runs the event loop until `is_so`; false when it is not so within four minutes, which is no pass or
 // fail by speed but an end to waiting.
 inline bool wait_until(const std::function<bool()>& is_so) {
   QElapsedTimer timer;
@@ -29,7 +29,7 @@ inline bool wait_until(const std::function<bool()>& is_so) {
   QTimer tick;  // so that waiting for events ends
   tick.start(10);
   while (!is_so()) {
-    if (timer.elapsed() > 60000) return false;
+    if (timer.elapsed() > 240000) return false;
     QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
   }
   return true;
