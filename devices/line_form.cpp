@@ -129,7 +129,7 @@ namespace {
 
 std::string value_text(const LineForm& form, const MethodRow& row, const LineReading& reading) {
   char out[64];
-  std::snprintf(out, sizeof out, "%.*f", row.decimals, reading.value);
+  (void)std::snprintf(out, sizeof out, "%.*f", row.decimals, reading.value);
   std::string text = out;
   std::replace(text.begin(), text.end(), '.', form.decimal);
   if (reading.clipped && !has(form, LineField::mark))

@@ -86,7 +86,7 @@ void ModbusDecoder::end_turn(Millis at) {
 void ModbusDecoder::take_answer(Millis at, Heard& heard) {
   if (buffer_.size() < kExceptionBytes) return;
   const bool exception = byte_at(buffer_, 1) == (kReadHolding | kExceptionBit);
-  const size_t size = exception ? kExceptionBytes : static_cast<size_t>(5 + 2 * count_);
+  const size_t size = exception ? kExceptionBytes : 5 + 2 * static_cast<size_t>(count_);
   if (buffer_.size() < size) return;
   const bool sound = buffer_.size() == size && modbus_frame(buffer_.substr(0, size - 2)) == buffer_ &&
                      byte_at(buffer_, 0) == profile_.modbus.station;
@@ -106,7 +106,7 @@ void ModbusDecoder::take_answer(Millis at, Heard& heard) {
 }
 
 std::uint16_t ModbusDecoder::word(int register_at) const {
-  const size_t at = static_cast<size_t>(3 + 2 * (register_at - first_));
+  const size_t at = 3 + 2 * static_cast<size_t>(register_at - first_);
   return static_cast<std::uint16_t>(byte_at(buffer_, at) << 8 | byte_at(buffer_, at + 1));
 }
 

@@ -15,7 +15,7 @@ constexpr Millis kGarbledEvery{1000};
 
 std::string seconds_text(Millis time) {
   char out[32];
-  std::snprintf(out, sizeof out, "%g", static_cast<double>(time.count()) / 1000);
+  (void)std::snprintf(out, sizeof out, "%g", static_cast<double>(time.count()) / 1000);
   return out;
 }
 

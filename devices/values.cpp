@@ -14,7 +14,7 @@ bool all_digits(std::string_view text) {
 
 std::string fixed(double value, int decimals) {
   char out[64];
-  std::snprintf(out, sizeof out, "%.*f", decimals, value);
+  (void)std::snprintf(out, sizeof out, "%.*f", decimals, value);
   return out;
 }
 
@@ -84,7 +84,7 @@ std::uint16_t crc16_of(std::string_view bytes) {
 
 std::string hex_digits(unsigned value, int digits) {
   char out[16];
-  std::snprintf(out, sizeof out, "%0*X", digits, value);
+  (void)std::snprintf(out, sizeof out, "%0*X", digits, value);
   return out;
 }
 

@@ -121,12 +121,12 @@ bool WireRecorder::begin() {
 bool WireRecorder::write(Millis at, WireEvent event, std::string_view bytes) {
   if (!out_.good()) return false;
   char time[40];
-  std::snprintf(time, sizeof time, "%lld.%03lld ", static_cast<long long>(at.count() / 1000),
-                static_cast<long long>(at.count() % 1000));
+  (void)std::snprintf(time, sizeof time, "%lld.%03lld ", static_cast<long long>(at.count() / 1000),
+                      static_cast<long long>(at.count() % 1000));
   std::string line = time + std::string(name_of(event));
   for (const char byte : bytes) {
     char hex[4];
-    std::snprintf(hex, sizeof hex, " %02x", static_cast<unsigned char>(byte));
+    (void)std::snprintf(hex, sizeof hex, " %02x", static_cast<unsigned char>(byte));
     line += hex;
   }
   line += '\n';

@@ -81,7 +81,7 @@ std::vector<const MethodRow*> Photometer::methods(std::vector<AnalyteId>& withou
 // Beyond its range a photometer shows the range's end and a mark.
 LineReading Photometer::read(const MethodRow& row, FaultKind fault) {
   char serial[16];
-  std::snprintf(serial, sizeof serial, "%06d", ++serial_);
+  (void)std::snprintf(serial, sizeof serial, "%06d", ++serial_);
   LineReading out{serial, bottle_.code, 0, std::nullopt};
   const double truth = bottle_.water.at(row.analyte) / row.factor;
   out.value = rounded(std::normal_distribution<double>(truth, row.sd)(random_), row.decimals);
@@ -130,7 +130,7 @@ Sending Photometer::measure(const MethodRow& row, FaultKind fault) {
   out.fault = fault;
   out.bytes = damaged(line_of(profile_, sent, reading), fault);
   char value[48];
-  std::snprintf(value, sizeof value, "%.*f", row.decimals, reading.value);
+  (void)std::snprintf(value, sizeof value, "%.*f", row.decimals, reading.value);
   out.truth = reading.serial + " " + row.analyte + " " + value + " " + std::string(name_of(fault));
   return out;
 }
