@@ -3,9 +3,12 @@
 
 #include <QDir>
 #include <QFileInfo>
+#include <QSaveFile>
+#include <QThread>
 
 #include "analysis/findings/targets.h"
 #include "printing/pdf.h"
+#include "printing/queue.h"
 #include "station/plan/plan_service.h"
 #include "station/shelf/shelf.h"
 
@@ -31,6 +34,39 @@ tl::expected<Plan, std::string> plan_for(const Visit& visit, const std::vector<V
   return make_plan(visit, earlier, built_in_shelf(), *targets, Words(language), {}, settings);
 }
 
+// The queue named, else the machine's usual one.
+std::string queue_for(const SheetJob& job) {
+  if (!job.printer.empty()) return job.printer;
+  const std::vector<PrintQueue> queues = print_queues();
+  return queues.empty() ? std::string() : queues.front().name;
+}
+
+// Two seconds for the print service to say what becomes of the job; a sheet is short.
+std::string told_of(const PrintJob& job) {
+  JobReport report = job_report(job);
+  for (int i = 0; i < 20 && !is_over(report.state); ++i) {
+    QThread::msleep(100);
+    report = job_report(job);
+  }
+  return report.text;
+}
+
+tl::expected<std::string, std::string> make_paper(const SheetJob& job, const QString& out_dir) {
+  if (!QDir().mkpath(out_dir)) return tl::unexpected(out_dir.toStdString() + " cannot be made");
+  const Sheet sheet =
+      make_sheet(job.visit, job.earlier ? &*job.earlier : nullptr, job.shop, Words(job.language));
+  const QString file = free_file(out_dir, QString::fromStdString(job.visit.bottle.code));
+  const auto bytes = pdf_bytes(sheet, Edition{job.paper, job.large});
+  if (!bytes) return tl::unexpected(bytes.error().text);
+  QSaveFile out(file);
+  if (!out.open(QIODevice::WriteOnly) || out.write(*bytes) != bytes->size() || !out.commit())
+    return tl::unexpected(file.toStdString() + ": " + out.errorString().toStdString());
+  if (!job.print) return "PDF: " + file.toStdString();
+  const auto sent = send_to_queue(queue_for(job), *bytes, sheet.titles.sheet);
+  if (!sent) return tl::unexpected(sent.error().text + " (PDF: " + file.toStdString() + ")");
+  return told_of(*sent) + " (PDF: " + file.toStdString() + ")";
+}
+
 }  // namespace
 
 Services services_of_station(const QString& out_dir) {
@@ -39,15 +75,7 @@ Services services_of_station(const QString& out_dir) {
   services.compare = [](const std::vector<Visit>& visits, const std::string& language) {
     return compare(visits, Words(language));
   };
-  services.sheet = [out_dir](const SheetJob& job) -> tl::expected<std::string, std::string> {
-    if (!QDir().mkpath(out_dir)) return tl::unexpected(out_dir.toStdString() + " cannot be made");
-    const Sheet sheet =
-        make_sheet(job.visit, job.earlier ? &*job.earlier : nullptr, job.shop, Words(job.language));
-    const QString file = free_file(out_dir, QString::fromStdString(job.visit.bottle.code));
-    if (const auto written = write_pdf(sheet, file.toStdString(), Edition{job.paper, job.large}); !written)
-      return tl::unexpected(written.error().text);
-    return file.toStdString();
-  };
+  services.sheet = [out_dir](const SheetJob& job) { return make_paper(job, out_dir); };
   return services;
 }
 

@@ -11,6 +11,11 @@ QString q(const std::string& text) {
   return QString::fromStdString(text);
 }
 
+// One, many or none of something; none says nothing.
+QString some(qsizetype n, const QString& one, const QString& many) {
+  return n == 0 ? QString() : n == 1 ? one : many.arg(n);
+}
+
 }  // namespace
 
 Desk::Desk(Counter& counter, Setup setup, QObject* parent)
@@ -67,8 +72,9 @@ void Desk::refreshArrivals() {
                  {"who", visit.customer ? q(visit.customer->name.value_or("")) : tr("Not said whose")},
                  {"vessel", vessel_words_of(visit)},
                  {"taken", taken ? tr("taken %1").arg(when_words(counter_.now(), *taken)) : QString()},
-                 {"standing",
-                  read == 0 ? tr("nothing read yet") : tr("%n reading(s) kept", "", static_cast<int>(read))},
+                 {"standing", read == 0 ? tr("nothing read yet")
+                                        : some(static_cast<qsizetype>(read), tr("1 reading kept"),
+                                               tr("%1 readings kept"))},
                  {"here", here}});
   }
   arrivals_.replace(rows);
@@ -84,20 +90,16 @@ void Desk::refreshPlaces() {
   const int steps = plan_.steps()->count();
   const bool no_home = plan_.plan() && !plan_.plan()->home_plan;
   places_.replace({
-      row("arrivals", tr("Arrivals"), waiting == 0 ? QString() : tr("%n waiting", "", waiting)),
+      row("arrivals", tr("Arrivals"), some(waiting, tr("1 waiting"), tr("%1 waiting"))),
       row("bottle", tr("Bottle"),
           open ? (ticket_.customer().isEmpty() ? tr("whose?") : ticket_.customer()) : QString()),
       row("bench", tr("Bench"), open ? bench_.waitingLine() : QString()),
-      row("findings", tr("Findings"),
-          plan_.findings()->count() ? tr("%n sentence(s)", "", plan_.findings()->count()) : QString()),
+      row("findings", tr("Findings"), some(plan_.findings()->count(), tr("1 to know"), tr("%1 to know"))),
       row("take_home", tr("Take-home"),
-          no_home ? tr("no home plan")
-          : steps ? tr("%n step(s)", "", steps)
-                  : QString()),
+          no_home ? tr("no home plan") : some(steps, tr("1 step"), tr("%1 steps"))),
       row("then_now", tr("Then and now"),
-          open && counter_.earlier().size()
-              ? tr("%n earlier", "", static_cast<int>(counter_.earlier().size()))
-              : QString()),
+          open ? some(static_cast<qsizetype>(counter_.earlier().size()), tr("1 earlier"), tr("%1 earlier"))
+               : QString()),
       row("back_room", tr("Back room"), QString()),
   });
 }

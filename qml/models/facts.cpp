@@ -2,7 +2,6 @@
 #include "qml/models/facts.h"
 
 #include <QCoreApplication>
-#include <QStringList>
 
 #include <algorithm>
 #include <functional>
@@ -108,7 +107,7 @@ FactRow flag_fact() {
 FactRow signs_fact() {
   return {"signs",
           [](const Visit& visit) -> QVariant {
-            QStringList keys;
+            QVariantList keys;
             for (Sign sign : visit.bottle.signs) keys.append(text_of(name_of(sign)));
             return keys;
           },

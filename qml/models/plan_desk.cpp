@@ -23,7 +23,7 @@ PlanDesk::PlanDesk(Counter& counter, const Settings& settings, Services services
       counter_(counter),
       settings_(settings),
       services_(std::move(services)),
-      findings_({"words", "markAfter", "line", "concern", "first"}),
+      findings_({"words", "markBefore", "line", "concern", "first"}),
       steps_({"day", "clock", "text", "amount", "after", "cautions"}) {
   plans_.setMaxThreadCount(1);
   sheets_.setMaxThreadCount(1);
@@ -171,7 +171,8 @@ void PlanDesk::makeSheet(bool print) {
 
 void PlanDesk::onSheet(const tl::expected<std::string, std::string>& made) {
   busy_ = false;
-  sheet_says_ = made ? q(*made) : tr("The visit is kept, but there is no sheet: %1").arg(q(made.error()));
+  sheet_says_ =
+      made ? q(*made) : tr("The visit is kept, but the sheet is not on paper: %1").arg(q(made.error()));
   emit changed();
   if (made) emit sheetMade(q(*made));
 }

@@ -43,14 +43,14 @@ bool is_stop(QChar c) {
   return c == ',' || c == '.' || c == ';' || c == ':' || c == ')';
 }
 
-// The sentence cut at its blanks; a waterline is noted by the word before it. A stop that follows a
+// The sentence cut at its blanks; a waterline is noted by the word after it. A stop that follows a
 // waterline moves before it, to its word.
 QVariantMap words_of(const Sentence& sentence) {
   QStringList words;
-  QVariantMap out{{"markAfter", -1}, {"line", QVariantMap()}};
+  QVariantMap out{{"markBefore", -1}, {"line", QVariantMap()}};
   for (const Piece& piece : sentence) {
     if (const auto* line = std::get_if<Waterline>(&piece)) {
-      out["markAfter"] = static_cast<int>(words.size()) - 1;
+      out["markBefore"] = static_cast<int>(words.size());
       out["line"] = waterline_shares(*line);
       continue;
     }

@@ -9,7 +9,7 @@
 
 namespace brimline {
 
-// Roles: words, markAfter, line, concern, first.
+// Roles: words, markBefore, line, concern, first.
 QList<QVariantMap> finding_rows(const Plan& plan, const Visit& visit, const Visit* earlier,
                                 const Words& words);
 // Roles: day, clock, text, amount, after, cautions.

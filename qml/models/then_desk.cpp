@@ -21,7 +21,7 @@ ThenDesk::ThenDesk(Counter& counter, const Services& services, QObject* parent)
     : QObject(parent),
       counter_(counter),
       changes_({"name", "earlier", "now", "expected", "text"}),
-      explanations_({"text"}),
+      explanations_({"sentence"}),
       compare_(services.compare) {
   pool_.setMaxThreadCount(1);
   connect(&counter_, &Counter::changed, this, &ThenDesk::refresh);
@@ -105,7 +105,7 @@ void ThenDesk::show(int request, const Comparison& comparison) {
   changes_.replace(rows);
   QList<QVariantMap> sentences;
   for (const Explanation& explanation : comparison.explanations)
-    sentences.append({{"text", q(explanation.text)}});
+    sentences.append({{"sentence", q(explanation.text)}});
   explanations_.replace(sentences);
   emit changed();
 }

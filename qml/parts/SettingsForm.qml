@@ -13,33 +13,29 @@ ColumnLayout {
 
     Repeater {
         model: form.back.fields
-        delegate: Loader {
+        delegate: Column {
             id: entry
             required property string key
             required property string label
             required property string value
             required property var options
             Layout.fillWidth: true
-            sourceComponent: options.length > 0 ? choice : field
-
-            Component {
-                id: field
-                Field {
-                    name: "set_" + entry.key
-                    label: entry.label
-                    value: entry.value
-                    onEdited: text => form.back.setValue(entry.key, text)
-                }
+            Field {
+                visible: entry.options.length === 0
+                width: Math.min(parent.width, Ink.px(460))
+                name: "set_" + entry.key
+                label: entry.label
+                value: entry.value
+                onEdited: text => form.back.setValue(entry.key, text)
             }
-            Component {
-                id: choice
-                ChoiceRow {
-                    name: "set_" + entry.key
-                    label: entry.label
-                    options: entry.options
-                    current: entry.value
-                    onPicked: key => form.back.setValue(entry.key, key)
-                }
+            ChoiceRow {
+                visible: entry.options.length > 0
+                width: parent.width
+                name: "set_" + entry.key
+                label: entry.label
+                options: entry.options
+                current: entry.value
+                onPicked: key => form.back.setValue(entry.key, key)
             }
         }
     }

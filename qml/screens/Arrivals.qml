@@ -20,7 +20,8 @@ Item {
             Title {
                 Layout.fillWidth: true
                 text: screen.desk.arrivals.count === 0 ? qsTr("No bottle is waiting")
-                    : qsTr("%n bottle(s) on the counter", "", screen.desk.arrivals.count)
+                    : screen.desk.arrivals.count === 1 ? qsTr("One bottle is waiting")
+                    : qsTr("%1 bottles are waiting").arg(screen.desk.arrivals.count)
             }
             Field {
                 id: label

@@ -51,12 +51,11 @@ Popup {
         }
         GridLayout {
             Layout.fillWidth: true
-            Layout.fillHeight: true
             Layout.margins: Ink.margin
             Layout.topMargin: 0
             columns: 2
             columnSpacing: Ink.px(44)
-            rowSpacing: Ink.px(20)
+            rowSpacing: Ink.px(30)
             Repeater {
                 model: popup.cards
                 delegate: Column {
@@ -67,18 +66,20 @@ Popup {
                     Layout.alignment: Qt.AlignTop
                     spacing: Ink.px(6)
                     Rectangle { width: parent.width; height: Ink.px(3); color: Ink.accent }
-                    Line { width: parent.width; text: card.modelData.title; strong: true; font.pixelSize: Ink.large }
+                    Line { width: parent.width; text: card.modelData.title; strong: true; font.pixelSize: Ink.px(26) }
                     Repeater {
                         model: card.modelData.lines
                         delegate: Prose {
                             required property string modelData
                             width: card.width
                             text: modelData
+                            font.pixelSize: Ink.px(21)
                         }
                     }
                 }
             }
         }
+        Item { Layout.fillHeight: true }
         Prose {
             Layout.fillWidth: true
             Layout.margins: Ink.margin

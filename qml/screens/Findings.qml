@@ -40,7 +40,7 @@ Item {
             delegate: Item {
                 id: finding
                 required property var words
-                required property int markAfter
+                required property int markBefore
                 required property var line
                 required property string concern
                 required property bool first  // of its concern
@@ -62,7 +62,7 @@ Item {
                     y: Ink.px(10)
                     width: Math.min(parent.width - x - Ink.px(16), Ink.px(800))
                     words: finding.words
-                    markAfter: finding.markAfter
+                    markBefore: finding.markBefore
                     line: finding.line
                     size: Ink.px(20)
                 }

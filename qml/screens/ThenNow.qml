@@ -44,7 +44,8 @@ Item {
                     model: screen.then.explanations
                     delegate: Prose {
                         required property int index
-                        required property string text
+                        required property string sentence
+                        text: sentence
                         objectName: "explanation_" + index
                         width: Math.min(column.width, Ink.px(860))
                         font.pixelSize: Ink.px(20)
@@ -57,7 +58,7 @@ Item {
                     name: ""
                     earlier: screen.then.earlierWord
                     now: qsTr("Now")
-                    expected: qsTr("As told")
+                    expected: qsTr("Expected")
                     text: ""
                 }
                 Repeater {
