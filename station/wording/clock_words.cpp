@@ -30,10 +30,6 @@ QLocale locale_of(const Words& words) {
   return QLocale(QLocale::English);
 }
 
-std::string clock_of(const Instant& when) {
-  return time_of(when).toString("HH:mm").toStdString();
-}
-
 std::string formatted(const Words& words, const Instant& when, const char* format) {
   return locale_of(words).toString(date_of(when), QString::fromLatin1(format)).toStdString();
 }
