@@ -27,8 +27,6 @@ constexpr ShelfRow kShelves[] = {
      QT_TRANSLATE_NOOP("back", "What the shop sells. A plan names only what stands here.")},
     {"methods", QT_TRANSLATE_NOOP("back", "Methods"),
      QT_TRANSLATE_NOOP("back", "How each reading may be taken: the range, and the spread of one reading.")},
-    {"reagents", QT_TRANSLATE_NOOP("back", "Reagents"),
-     QT_TRANSLATE_NOOP("back", "Lots in use, and the day each runs out.")},
 };
 
 struct FieldRow {
