@@ -5,9 +5,9 @@
 #include <QProcess>
 #include <QTimer>
 
-#include <algorithm>
 #include <fstream>
-#include <iostream>
+#include <nlohmann/json.hpp>
+#include <ostream>
 #include <sstream>
 
 #include "analysis/panel/analyte.h"
@@ -152,8 +152,10 @@ Text tell_and_print(Store& store, Visit& visit, const std::vector<Visit>& earlie
     return tl::unexpected(told.error().text);
   for (const Step& step : visit.plan_as_told->steps) out << "step " << step.text << std::endl;
   const fs::path pdf = fs::absolute(work / (visit.bottle.code + ".pdf"));
+  // As demo/shop/settings.ini has it for the kiosk.
   ShopDetails shop;
-  shop.name = "The invented shop";
+  shop.name = "The Invented Pool Shop";
+  shop.emergency = {{"Emergency", "911"}, {"Poison line", "1-800-222-1222"}};
   const Sheet sheet = make_sheet(visit, earlier.empty() ? nullptr : &earlier.back(), shop, words);
   if (const auto written = write_pdf(sheet, pdf.string(), Edition{}); !written)
     return tl::unexpected(written.error().text);
@@ -185,6 +187,17 @@ Text whole_visit(const HeadlessTask& task, std::ostream& out) {
 }
 
 }  // namespace
+
+int write_unread(const fs::path& bottle, std::ostream& out, std::ostream& err) {
+  const auto file = read_bottle_file(bottle.string());
+  const auto visit = file ? unread_visit(*file, bottle) : tl::unexpected(first_of(file.error()));
+  if (!visit) {
+    err << "brimline-demo: " << visit.error() << "\n";
+    return 2;
+  }
+  out << visit_to_json(*visit).dump() << std::endl;
+  return 0;
+}
 
 int run_headless(const HeadlessTask& task, std::ostream& out, std::ostream& err) {
   const Text pdf = whole_visit(task, out);

@@ -19,4 +19,7 @@ struct HeadlessTask {
 // the last line the path of the PDF. Exit code: 0, or 2 after one line on `err`.
 int run_headless(const HeadlessTask& task, std::ostream& out, std::ostream& err);
 
+// Writes the visit of a bottle as it comes over the counter, nothing read yet (`brimline-visit/1`).
+int write_unread(const std::filesystem::path& bottle, std::ostream& out, std::ostream& err);
+
 }  // namespace brimline::demo

@@ -15,14 +15,16 @@ int main(int argc, char** argv) {
   parser.addHelpOption();
   parser.addOptions({{"bottle", "Bottle file of demo/bottles.", "file"},
                      {"earlier", "Earlier visits, one a line.", "file"},
-                     {"work", "Folder for the database, the port and the PDF.", "folder"}});
+                     {"work", "Folder for the database, the port and the PDF.", "folder"},
+                     {"unread", "Only writes the bottle's visit, nothing read yet, and ends."}});
   parser.process(application);
+  const auto path = [&](const char* name) { return std::filesystem::path(parser.value(name).toStdString()); };
+  if (parser.isSet("unread")) return brimline::demo::write_unread(path("bottle"), std::cout, std::cerr);
   for (const char* needed : {"bottle", "earlier", "work"})
     if (!parser.isSet(needed)) {
       std::cerr << "brimline-demo: --" << needed << " is missing; expected --bottle, --earlier and --work\n";
       return 2;
     }
-  const auto path = [&](const char* name) { return std::filesystem::path(parser.value(name).toStdString()); };
   const auto programs = std::filesystem::path(QCoreApplication::applicationDirPath().toStdString());
   return brimline::demo::run_headless(
       {path("bottle"), path("earlier"), path("work"), programs / "brimline-photometer"}, std::cout,
