@@ -140,7 +140,7 @@ constexpr Rule kRules[] = {
     {"told_dose", told_dose, phrase("compare", "The doses told explain what they should: they worked.")},
     {"water_replaced", water_replaced,
      phrase("compare",
-            "Salt, calcium and stabilizer fell together: about %1 % of the water was replaced (backwash, "
+            "What only new water brings down fell together: about %1 % of the water was replaced (backwash, "
             "splash, a leak, rain or a drain).")},
     {"dose_not_seen", dose_not_seen,
      phrase("compare",

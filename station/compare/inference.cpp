@@ -97,7 +97,10 @@ std::optional<WaterReplaced> replaced_water(std::span<const Pair> pairs, const V
   std::vector<Share> shares;
   for (const Pair& pair : pairs)
     if (const auto share = share_of(pair, relative_volume_sd(vessel))) shares.push_back(*share);
-  if (shares.size() < 2) return std::nullopt;
+  // Two readings must each be seen to fall: one alone has other causes.
+  const auto fell = std::count_if(shares.begin(), shares.end(),
+                                  [](const Share& share) { return share.fraction > share.sd; });
+  if (fell < 2) return std::nullopt;
   const Measured f = pooled(shares);
   if (f.value < kSure * f.sd || f.value < 0.03) return std::nullopt;
   double chi_square = 0;
