@@ -6,6 +6,7 @@
 #include <QElapsedTimer>
 #include <QFile>
 #include <QRandomGenerator>
+#include <QScreen>
 
 #include <cstdio>
 
@@ -125,6 +126,8 @@ void Kiosk::show(const KioskOptions& options) {
     window_->resize(options.size);
     window_->show();
   } else {
+    // Where nobody manages windows, full screen alone does not resize one.
+    if (window_->screen()) window_->setGeometry(window_->screen()->geometry());
     window_->showFullScreen();
   }
   window_->requestActivate();
