@@ -39,7 +39,7 @@ void CounterTest::close_counter() {
 }
 
 QString CounterTest::start_photometer() {
-  const QString port = path("photometer");
+  QString port = path("photometer");
   photometer_.start(
       BRIMLINE_BIN_DIR "/brimline-photometer",
       {"--bottle", BRIMLINE_SOURCE_DIR "/demo/bottles/plaster_pool.toml", "--profile", "bench_lines",
