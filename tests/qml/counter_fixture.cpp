@@ -4,15 +4,27 @@
 #include <QFile>
 #include <QQuickStyle>
 
+#include <memory>
+
 namespace brimline::test {
+namespace {
+
+// Gone before the program's own end: Qt's libraries take their globals down in an order of their own.
+std::unique_ptr<QGuiApplication> app;
+
+}  // namespace
 
 void CounterTest::SetUpTestSuite() {
   static int argc = 1;
   static char name[] = "counter_test";
   static char* argv[] = {name, nullptr};
   qputenv("QT_QUICK_BACKEND", "software");
-  static QGuiApplication app(argc, argv);
+  app = std::make_unique<QGuiApplication>(argc, argv);
   QQuickStyle::setStyle("Basic");
+}
+
+void CounterTest::TearDownTestSuite() {
+  app.reset();
 }
 
 void CounterTest::open_counter(const std::string& clock, const QString& port, QSize size) {
