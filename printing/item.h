@@ -47,4 +47,11 @@ TextItem text_ending_at(double x, double baseline, const QString& text, const Ty
 // where the text cannot be encoded.
 CellsItem qr_cells(const QString& text, double size);
 
+// Bars of `text`, `width` by `height`: EAN-13 or EAN-8 (ISO/IEC 15420) where it is such a number with its
+// check digit (a UPC-A of 12 digits is an EAN-13 that begins with 0), else Code 128 (ISO/IEC 15417). No
+// quiet zone and no figures beneath. Empty where the text cannot be encoded.
+CellsItem bar_cells(const QString& text, double width, double height);
+// 8, 12 or 13 digits whose last is right (GS1 General Specifications, 7.9: weights 3 and 1 from the right).
+bool is_ean(const QString& text);
+
 }  // namespace brimline

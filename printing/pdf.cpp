@@ -26,15 +26,14 @@ bool put(File& file, const QByteArray& bytes) {
 
 }  // namespace
 
-tl::expected<QByteArray, PrintError> pdf_bytes(const Sheet& sheet, const Edition& edition) {
-  const Pages pages = lay_out(sheet, edition);
+tl::expected<QByteArray, PrintError> pdf_bytes(const Pages& pages, const std::string& title) {
   QBuffer buffer;
   buffer.open(QIODevice::WriteOnly);
   {
     QPdfWriter writer(&buffer);
     writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
     writer.setResolution(kUnitsPerInch);
-    writer.setTitle(QString::fromStdString(sheet.titles.sheet + " " + sheet.code));
+    writer.setTitle(QString::fromStdString(title));
     writer.setCreator(QStringLiteral("Brimline"));
     const QPageSize size(QSizeF(pages.width, pages.height), QPageSize::Point, {}, QPageSize::ExactMatch);
     writer.setPageLayout(QPageLayout(size, QPageLayout::Portrait, QMarginsF(0, 0, 0, 0)));
@@ -51,21 +50,29 @@ tl::expected<QByteArray, PrintError> pdf_bytes(const Sheet& sheet, const Edition
   return buffer.data();
 }
 
+tl::expected<QByteArray, PrintError> pdf_bytes(const Sheet& sheet, const Edition& edition) {
+  return pdf_bytes(lay_out(sheet, edition), sheet.titles.sheet + " " + sheet.code);
+}
+
 tl::expected<void, PrintError> write_pdf(const Sheet& sheet, const std::string& path,
                                          const Edition& edition) {
   const auto bytes = pdf_bytes(sheet, edition);
   if (!bytes) return tl::unexpected(bytes.error());
+  return write_pdf(*bytes, path);
+}
+
+tl::expected<void, PrintError> write_pdf(const QByteArray& pdf, const std::string& path) {
   const QString name = QString::fromStdString(path);
   const QFileInfo info(name);
   if (info.exists() && !info.isFile()) {
     QFile device(name);
     if (info.isDir()) return cannot_write(path, QStringLiteral("it is a folder"));
-    if (!device.open(QIODevice::WriteOnly) || !put(device, *bytes))
+    if (!device.open(QIODevice::WriteOnly) || !put(device, pdf))
       return cannot_write(path, device.errorString());
     return {};
   }
   QSaveFile file(name);
-  if (!file.open(QIODevice::WriteOnly) || !put(file, *bytes) || !file.commit())
+  if (!file.open(QIODevice::WriteOnly) || !put(file, pdf) || !file.commit())
     return cannot_write(path, file.errorString());
   return {};
 }
