@@ -5,2389 +5,2393 @@
     <name>Arrivals</name>
     <message>
         <source>No bottle is waiting</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay frascos en espera</translation>
     </message>
     <message>
         <source>One bottle is waiting</source>
-        <translation type="unfinished"></translation>
+        <translation>Un frasco en espera</translation>
     </message>
     <message>
         <source>%1 bottles are waiting</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 frascos en espera</translation>
     </message>
     <message>
         <source>Scan or type a label</source>
-        <translation type="unfinished"></translation>
+        <translation>Escanee o escriba una etiqueta</translation>
     </message>
     <message>
         <source>New bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>Frasco nuevo</translation>
     </message>
     <message>
         <source>When one is handed over, touch “New bottle”, or scan the label on it. Overnight tests that fall due will stand here too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuando le entreguen uno, toque «Frasco nuevo» o escanee su etiqueta. Aquí aparecerán también las pruebas de un día para otro que toque leer.</translation>
     </message>
 </context>
 <context>
     <name>BackRoom</name>
     <message>
         <source>Back room</source>
-        <translation type="unfinished"></translation>
+        <translation>Trastienda</translation>
     </message>
 </context>
 <context>
     <name>Bottle</name>
     <message>
         <source>To the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Ir al análisis</translation>
     </message>
 </context>
 <context>
     <name>BottleLine</name>
     <message>
         <source>Label: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiqueta: %1</translation>
     </message>
     <message>
         <source>No bottle on the counter</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ningún frasco en el mostrador</translation>
     </message>
 </context>
 <context>
     <name>CustomerForm</name>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>Phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Teléfono</translation>
     </message>
     <message>
         <source>Street</source>
-        <translation type="unfinished"></translation>
+        <translation>Dirección</translation>
     </message>
     <message>
         <source>Reads</source>
-        <translation type="unfinished"></translation>
+        <translation>Lee en</translation>
     </message>
     <message>
         <source>Measures in</source>
-        <translation type="unfinished"></translation>
+        <translation>Mide en</translation>
     </message>
     <message>
         <source>Write down</source>
-        <translation type="unfinished"></translation>
+        <translation>Anotar</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Cancelar</translation>
     </message>
 </context>
 <context>
     <name>CustomerPart</name>
     <message>
         <source>Whose bottle?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿De quién es el frasco?</translation>
     </message>
     <message>
         <source>Someone else</source>
-        <translation type="unfinished"></translation>
+        <translation>Otra persona</translation>
     </message>
     <message>
         <source>Name, street or phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre, dirección o teléfono</translation>
     </message>
     <message>
         <source>New customer</source>
-        <translation type="unfinished"></translation>
+        <translation>Cliente nuevo</translation>
     </message>
 </context>
 <context>
     <name>Emergency</name>
     <message>
         <source>Emergency</source>
-        <translation type="unfinished"></translation>
+        <translation>Emergencia</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>The product’s label and its safety data sheet go before anything written here.</source>
-        <translation type="unfinished"></translation>
+        <translation>La etiqueta del producto y su ficha de datos de seguridad valen más que todo lo escrito aquí.</translation>
     </message>
 </context>
 <context>
     <name>Findings</name>
     <message>
         <source>Take-home</source>
-        <translation type="unfinished"></translation>
+        <translation>Indicaciones</translation>
     </message>
     <message>
         <source>On the thin rule: the bracket is the target, the filled mark this bottle and its uncertainty, the ring the last visit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sobre la línea fina: el corchete es el valor deseado; la marca llena, este frasco y su incertidumbre; el anillo, la visita anterior.</translation>
     </message>
 </context>
 <context>
     <name>NumberPad</name>
     <message>
         <source>rub out</source>
-        <translation type="unfinished"></translation>
+        <translation>borrar</translation>
     </message>
     <message>
         <source>decimal point</source>
-        <translation type="unfinished"></translation>
+        <translation>coma decimal</translation>
     </message>
 </context>
 <context>
     <name>PadPanel</name>
     <message>
         <source>type the number</source>
-        <translation type="unfinished"></translation>
+        <translation>escriba el número</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagnóstico</translation>
     </message>
 </context>
 <context>
     <name>PlaceRail</name>
     <message>
         <source>Emergency</source>
-        <translation type="unfinished"></translation>
+        <translation>Emergencia</translation>
     </message>
 </context>
 <context>
     <name>QObject</name>
     <message>
         <source>No instrument is set; type the readings. (Back room, Instrument)</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay instrumento configurado; escriba las lecturas. (Trastienda, Instrumento)</translation>
     </message>
     <message>
         <source>%1 on %2: its readings come in by themselves</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en %2: sus lecturas llegan solas</translation>
     </message>
 </context>
 <context>
     <name>SamplePart</name>
     <message>
         <source>The bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>El frasco</translation>
     </message>
     <message>
         <source>What they have seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que han visto</translation>
     </message>
 </context>
 <context>
     <name>SheetPanel</name>
     <message>
         <source>The sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>La hoja</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir</translation>
     </message>
     <message>
         <source>Make PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Crear PDF</translation>
     </message>
 </context>
 <context>
     <name>ThenNow</name>
     <message>
         <source>Beside the visit of</source>
-        <translation type="unfinished"></translation>
+        <translation>Comparar con la visita de</translation>
     </message>
     <message>
         <source>Now</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora</translation>
     </message>
     <message>
         <source>Expected</source>
-        <translation type="unfinished"></translation>
+        <translation>Esperado</translation>
     </message>
 </context>
 <context>
     <name>TroubleBanner</name>
     <message>
         <source>The instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>El instrumento</translation>
     </message>
 </context>
 <context>
     <name>VesselPart</name>
     <message>
         <source>The vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>La piscina o el spa</translation>
     </message>
     <message>
         <source>Another vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>Otra piscina u otro spa</translation>
     </message>
     <message>
         <source>Write down the vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>Anotar la piscina o el spa</translation>
     </message>
 </context>
 <context>
     <name>analyte</name>
     <message>
         <source>Biguanide</source>
-        <translation type="unfinished"></translation>
+        <translation>Biguanida</translation>
     </message>
     <message>
         <source>Borate</source>
-        <translation type="unfinished"></translation>
+        <translation>Borato</translation>
     </message>
     <message>
         <source>Bromide</source>
-        <translation type="unfinished"></translation>
+        <translation>Bromuro</translation>
     </message>
     <message>
         <source>Calcium hardness</source>
-        <translation type="unfinished"></translation>
+        <translation>Dureza cálcica</translation>
     </message>
     <message>
         <source>Conductivity</source>
-        <translation type="unfinished"></translation>
+        <translation>Conductividad</translation>
     </message>
     <message>
         <source>Copper</source>
-        <translation type="unfinished"></translation>
+        <translation>Cobre</translation>
     </message>
     <message>
         <source>Stabilizer</source>
-        <translation type="unfinished"></translation>
+        <translation>Estabilizador</translation>
     </message>
     <message>
         <source>Free chlorine</source>
-        <translation type="unfinished"></translation>
+        <translation>Cloro libre</translation>
     </message>
     <message>
         <source>Iron</source>
-        <translation type="unfinished"></translation>
+        <translation>Hierro</translation>
     </message>
     <message>
         <source>Magnesium hardness</source>
-        <translation type="unfinished"></translation>
+        <translation>Dureza magnésica</translation>
     </message>
     <message>
         <source>Manganese</source>
-        <translation type="unfinished"></translation>
+        <translation>Manganeso</translation>
     </message>
     <message>
         <source>Nitrate</source>
-        <translation type="unfinished"></translation>
+        <translation>Nitrato</translation>
     </message>
     <message>
         <source>Hydrogen peroxide</source>
-        <translation type="unfinished"></translation>
+        <translation>Peróxido de hidrógeno</translation>
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished"></translation>
+        <translation>pH</translation>
     </message>
     <message>
         <source>Phosphate</source>
-        <translation type="unfinished"></translation>
+        <translation>Fosfato</translation>
     </message>
     <message>
         <source>Salt</source>
-        <translation type="unfinished"></translation>
+        <translation>Sal</translation>
     </message>
     <message>
         <source>Sulfate</source>
-        <translation type="unfinished"></translation>
+        <translation>Sulfato</translation>
     </message>
     <message>
         <source>Dissolved solids</source>
-        <translation type="unfinished"></translation>
+        <translation>Sólidos disueltos</translation>
     </message>
     <message>
         <source>Total alkalinity</source>
-        <translation type="unfinished"></translation>
+        <translation>Alcalinidad total</translation>
     </message>
     <message>
         <source>Total bromine</source>
-        <translation type="unfinished"></translation>
+        <translation>Bromo total</translation>
     </message>
     <message>
         <source>Total chlorine</source>
-        <translation type="unfinished"></translation>
+        <translation>Cloro total</translation>
     </message>
     <message>
         <source>Total hardness</source>
-        <translation type="unfinished"></translation>
+        <translation>Dureza total</translation>
     </message>
     <message>
         <source>Turbidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Turbidez</translation>
     </message>
 </context>
 <context>
     <name>back</name>
     <message>
         <source>Instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>Instrumento</translation>
     </message>
     <message>
         <source>The photometer’s line: where it is plugged in, and which profile speaks its language.</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea del fotómetro: dónde está conectado y qué perfil habla su idioma.</translation>
     </message>
     <message>
         <source>The shop</source>
-        <translation type="unfinished"></translation>
+        <translation>La tienda</translation>
     </message>
     <message>
         <source>What every sheet is signed with. The numbers stand on the Emergency page and on paper.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con qué se firma cada hoja. Los números aparecen en la página de Emergencia y en el papel.</translation>
     </message>
     <message>
         <source>Records</source>
-        <translation type="unfinished"></translation>
+        <translation>Registros</translation>
     </message>
     <message>
         <source>Where visits are kept. A reading is shown as kept only once it is safe on the disk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dónde se guardan las visitas. Una lectura se muestra como guardada solo cuando está segura en el disco.</translation>
     </message>
     <message>
         <source>Shelf list</source>
-        <translation type="unfinished"></translation>
+        <translation>Productos</translation>
     </message>
     <message>
         <source>What the shop sells. A plan names only what stands here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que vende la tienda. Un plan nombra solo lo que figura aquí.</translation>
     </message>
     <message>
         <source>Methods</source>
-        <translation type="unfinished"></translation>
+        <translation>Métodos</translation>
     </message>
     <message>
         <source>How each reading may be taken: the range, and the spread of one reading.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo puede tomarse cada lectura: el intervalo y la dispersión de una lectura.</translation>
     </message>
     <message>
         <source>Port</source>
-        <translation type="unfinished"></translation>
+        <translation>Puerto</translation>
     </message>
     <message>
         <source>Profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Perfil</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>Street</source>
-        <translation type="unfinished"></translation>
+        <translation>Dirección</translation>
     </message>
     <message>
         <source>Phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Teléfono</translation>
     </message>
     <message>
         <source>Emergency number here</source>
-        <translation type="unfinished"></translation>
+        <translation>Número de emergencia local</translation>
     </message>
     <message>
         <source>Poison line</source>
-        <translation type="unfinished"></translation>
+        <translation>Centro de toxicología</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papel</translation>
     </message>
     <message>
         <source>Printer’s queue; empty for the usual one</source>
-        <translation type="unfinished"></translation>
+        <translation>Cola de impresión; vacío para la habitual</translation>
     </message>
     <message>
         <source>%1 to %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a %2&#xa0;%3</translation>
     </message>
     <message>
         <source>method %1</source>
-        <translation type="unfinished"></translation>
+        <translation>método %1</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;%</translation>
     </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
     <message>
         <source>Listen here</source>
-        <translation type="unfinished"></translation>
+        <translation>Escuchar aquí</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar</translation>
     </message>
     <message>
         <source>Database</source>
-        <translation type="unfinished"></translation>
+        <translation>Base de datos</translation>
     </message>
     <message>
         <source>Settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajustes</translation>
     </message>
     <message>
         <source>Kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardado.</translation>
     </message>
     <message>
         <source>The settings’ file cannot be written: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede escribir el archivo de ajustes: %1</translation>
     </message>
 </context>
 <context>
     <name>brimline::BenchDesk</name>
     <message>
         <source>%1 of %2 kept</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 lecturas</translation>
     </message>
     <message>
         <source>No bottle is on the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ningún frasco en análisis</translation>
     </message>
     <message>
         <source>Nothing is due</source>
-        <translation type="unfinished"></translation>
+        <translation>No falta ninguna lectura</translation>
     </message>
     <message>
         <source>All %1 readings are kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Las %1 lecturas están guardadas</translation>
     </message>
     <message>
         <source>%1 of %2 readings kept</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 lecturas guardadas</translation>
     </message>
     <message>
         <source>Still due: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Faltan: %1.</translation>
     </message>
     <message>
         <source>%1 cannot be %2. Please read it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 no puede ser %2. Repita la lectura.</translation>
     </message>
     <message>
         <source>Not kept: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>No se guardó: %1</translation>
     </message>
     <message>
         <source>%1 came in, but no bottle is on the counter. It was not kept; read it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Llegó %1, pero no hay ningún frasco en el mostrador. No se guardó; repita la lectura.</translation>
     </message>
     <message>
         <source>%1 came in for bottle %2, which is not waiting here. It was not kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Llegó %1 para el frasco %2, que no está en espera aquí. No se guardó.</translation>
     </message>
     <message>
         <source>%1 came in for bottle %2 and was kept there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Llegó %1 para el frasco %2 y se guardó allí.</translation>
     </message>
     <message>
         <source>%1 was not kept: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 no se guardó: %2</translation>
     </message>
 </context>
 <context>
     <name>brimline::Counter</name>
     <message>
         <source>This visit is not in the records.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta visita no está en los registros.</translation>
     </message>
     <message>
         <source>There is no bottle on the counter.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ningún frasco en el mostrador.</translation>
     </message>
 </context>
 <context>
     <name>brimline::Desk</name>
     <message>
         <source>Not said whose</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin dueño indicado</translation>
     </message>
     <message>
         <source>taken %1</source>
-        <translation type="unfinished"></translation>
+        <translation>tomado: %1</translation>
     </message>
     <message>
         <source>nothing read yet</source>
-        <translation type="unfinished"></translation>
+        <translation>sin lecturas aún</translation>
     </message>
     <message>
         <source>1 reading kept</source>
-        <translation type="unfinished"></translation>
+        <translation>1 lectura guardada</translation>
     </message>
     <message>
         <source>%1 readings kept</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lecturas guardadas</translation>
     </message>
     <message>
         <source>Arrivals</source>
-        <translation type="unfinished"></translation>
+        <translation>Llegadas</translation>
     </message>
     <message>
         <source>1 waiting</source>
-        <translation type="unfinished"></translation>
+        <translation>1 en espera</translation>
     </message>
     <message>
         <source>%1 waiting</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en espera</translation>
     </message>
     <message>
         <source>Bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>Frasco</translation>
     </message>
     <message>
         <source>whose?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿de quién?</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Análisis</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagnóstico</translation>
     </message>
     <message>
         <source>1 to know</source>
-        <translation type="unfinished"></translation>
+        <translation>1 observación</translation>
     </message>
     <message>
         <source>%1 to know</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 observaciones</translation>
     </message>
     <message>
         <source>Take-home</source>
-        <translation type="unfinished"></translation>
+        <translation>Indicaciones</translation>
     </message>
     <message>
         <source>no home plan</source>
-        <translation type="unfinished"></translation>
+        <translation>sin plan para casa</translation>
     </message>
     <message>
         <source>1 step</source>
-        <translation type="unfinished"></translation>
+        <translation>1 paso</translation>
     </message>
     <message>
         <source>%1 steps</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 pasos</translation>
     </message>
     <message>
         <source>Then and now</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes y ahora</translation>
     </message>
     <message>
         <source>1 earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>1 anterior</translation>
     </message>
     <message>
         <source>%1 earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 anteriores</translation>
     </message>
     <message>
         <source>Back room</source>
-        <translation type="unfinished"></translation>
+        <translation>Trastienda</translation>
     </message>
 </context>
 <context>
     <name>brimline::PlanDesk</name>
     <message>
         <source>They get home %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Llega a casa: %1</translation>
     </message>
     <message>
         <source>Not kept: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>No se guardó: %1</translation>
     </message>
     <message>
         <source>No bottle is on the counter</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ningún frasco en el mostrador</translation>
     </message>
     <message>
         <source>Nothing has been read yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se ha leído nada</translation>
     </message>
     <message>
         <source>Working it out</source>
-        <translation type="unfinished"></translation>
+        <translation>Calculando</translation>
     </message>
     <message>
         <source>This water is in order</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta agua está en orden</translation>
     </message>
     <message>
         <source>What this water says</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que dice esta agua</translation>
     </message>
     <message>
         <source>No sheet was made, for the visit could not be kept: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>No se hizo ninguna hoja porque la visita no pudo guardarse: %1</translation>
     </message>
     <message>
         <source>The visit is kept; making the sheet …</source>
-        <translation type="unfinished"></translation>
+        <translation>La visita está guardada; preparando la hoja …</translation>
     </message>
     <message>
         <source>The visit is kept, but the sheet is not on paper: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>La visita está guardada, pero la hoja no está en papel: %1</translation>
     </message>
 </context>
 <context>
     <name>brimline::ThenDesk</name>
     <message>
         <source>Then</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes</translation>
     </message>
     <message>
         <source>No bottle is on the counter</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ningún frasco en el mostrador</translation>
     </message>
     <message>
         <source>This vessel’s first bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>Primer frasco de esta piscina o spa</translation>
     </message>
     <message>
         <source>Then and now</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes y ahora</translation>
     </message>
 </context>
 <context>
     <name>brimline::Ticket</name>
     <message>
         <source>Taken %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomado: %1</translation>
     </message>
     <message>
         <source>When it was taken is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>No se sabe cuándo se tomó</translation>
     </message>
     <message>
         <source>A new one</source>
-        <translation type="unfinished"></translation>
+        <translation>Otra nueva</translation>
     </message>
     <message>
         <source>last here %1</source>
-        <translation type="unfinished"></translation>
+        <translation>última visita: %1</translation>
     </message>
     <message>
         <source>This could not be kept: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto no pudo guardarse: %1</translation>
     </message>
 </context>
 <context>
     <name>choices</name>
     <message>
         <source>Pool</source>
-        <translation type="unfinished"></translation>
+        <translation>Piscina</translation>
     </message>
     <message>
         <source>Spa</source>
-        <translation type="unfinished"></translation>
+        <translation>Spa</translation>
     </message>
     <message>
         <source>Swim spa</source>
-        <translation type="unfinished"></translation>
+        <translation>Spa de nado</translation>
     </message>
     <message>
         <source>Plunge</source>
-        <translation type="unfinished"></translation>
+        <translation>Tina fría</translation>
     </message>
     <message>
         <source>One household</source>
-        <translation type="unfinished"></translation>
+        <translation>Un solo hogar</translation>
     </message>
     <message>
         <source>Guests, tenants, members, pupils</source>
-        <translation type="unfinished"></translation>
+        <translation>Huéspedes, inquilinos, socios, alumnos</translation>
     </message>
     <message>
         <source>Chlorine</source>
-        <translation type="unfinished"></translation>
+        <translation>Cloro</translation>
     </message>
     <message>
         <source>Chlorine from salt</source>
-        <translation type="unfinished"></translation>
+        <translation>Cloro salino</translation>
     </message>
     <message>
         <source>Bromine</source>
-        <translation type="unfinished"></translation>
+        <translation>Bromo</translation>
     </message>
     <message>
         <source>Biguanide</source>
-        <translation type="unfinished"></translation>
+        <translation>Biguanida</translation>
     </message>
     <message>
         <source>Plaster</source>
-        <translation type="unfinished"></translation>
+        <translation>Enlucido</translation>
     </message>
     <message>
         <source>Tile</source>
-        <translation type="unfinished"></translation>
+        <translation>Azulejo</translation>
     </message>
     <message>
         <source>Vinyl</source>
-        <translation type="unfinished"></translation>
+        <translation>Vinilo</translation>
     </message>
     <message>
         <source>Fibreglass</source>
-        <translation type="unfinished"></translation>
+        <translation>Fibra de vidrio</translation>
     </message>
     <message>
         <source>Painted</source>
-        <translation type="unfinished"></translation>
+        <translation>Pintura</translation>
     </message>
     <message>
         <source>Acrylic</source>
-        <translation type="unfinished"></translation>
+        <translation>Acrílico</translation>
     </message>
     <message>
         <source>Outdoors</source>
-        <translation type="unfinished"></translation>
+        <translation>Al aire libre</translation>
     </message>
     <message>
         <source>Indoors</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajo techo</translation>
     </message>
     <message>
         <source>In the ground</source>
-        <translation type="unfinished"></translation>
+        <translation>Enterrada</translation>
     </message>
     <message>
         <source>Above it</source>
-        <translation type="unfinished"></translation>
+        <translation>Sobre el suelo</translation>
     </message>
     <message>
         <source>Metered, or the maker’s</source>
-        <translation type="unfinished"></translation>
+        <translation>Con medidor, o según fabricante</translation>
     </message>
     <message>
         <source>Measured with a tape</source>
-        <translation type="unfinished"></translation>
+        <translation>Medido con cinta</translation>
     </message>
     <message>
         <source>Guessed</source>
-        <translation type="unfinished"></translation>
+        <translation>Estimado</translation>
     </message>
     <message>
         <source>Just now</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora mismo</translation>
     </message>
     <message>
         <source>An hour ago</source>
-        <translation type="unfinished"></translation>
+        <translation>Hace una hora</translation>
     </message>
     <message>
         <source>This morning</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta mañana</translation>
     </message>
     <message>
         <source>Last night</source>
-        <translation type="unfinished"></translation>
+        <translation>Anoche</translation>
     </message>
     <message>
         <source>Two days ago</source>
-        <translation type="unfinished"></translation>
+        <translation>Hace dos días</translation>
     </message>
     <message>
         <source>Not known</source>
-        <translation type="unfinished"></translation>
+        <translation>No se sabe</translation>
     </message>
     <message>
         <source>As every month</source>
-        <translation type="unfinished"></translation>
+        <translation>Como cada mes</translation>
     </message>
     <message>
         <source>Opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Apertura</translation>
     </message>
     <message>
         <source>Closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Cierre</translation>
     </message>
     <message>
         <source>New fill</source>
-        <translation type="unfinished"></translation>
+        <translation>Llenado nuevo</translation>
     </message>
     <message>
         <source>After a storm</source>
-        <translation type="unfinished"></translation>
+        <translation>Tras una tormenta</translation>
     </message>
     <message>
         <source>Trouble</source>
-        <translation type="unfinished"></translation>
+        <translation>Problema</translation>
     </message>
     <message>
         <source>Cloudy</source>
-        <translation type="unfinished"></translation>
+        <translation>Turbia</translation>
     </message>
     <message>
         <source>Green water</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua verde</translation>
     </message>
     <message>
         <source>Stains</source>
-        <translation type="unfinished"></translation>
+        <translation>Manchas</translation>
     </message>
     <message>
         <source>Scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Sarro</translation>
     </message>
     <message>
         <source>Sore eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojos irritados</translation>
     </message>
     <message>
         <source>Strong smell</source>
-        <translation type="unfinished"></translation>
+        <translation>Olor fuerte</translation>
     </message>
     <message>
         <source>Green hair</source>
-        <translation type="unfinished"></translation>
+        <translation>Pelo verdoso</translation>
     </message>
     <message>
         <source>Foam</source>
-        <translation type="unfinished"></translation>
+        <translation>Espuma</translation>
     </message>
     <message>
         <source>Slimy walls</source>
-        <translation type="unfinished"></translation>
+        <translation>Paredes resbalosas</translation>
     </message>
     <message>
         <source>Tablets in use</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabletas en uso</translation>
     </message>
     <message>
         <source>Main drain cannot be seen</source>
-        <translation type="unfinished"></translation>
+        <translation>No se ve el desagüe de fondo</translation>
     </message>
     <message>
         <source>Chemicals mixed or fuming</source>
-        <translation type="unfinished"></translation>
+        <translation>Químicos mezclados o con humos</translation>
     </message>
     <message>
         <source>Faeces</source>
-        <translation type="unfinished"></translation>
+        <translation>Heces</translation>
     </message>
     <message>
         <source>Vomit</source>
-        <translation type="unfinished"></translation>
+        <translation>Vómito</translation>
     </message>
     <message>
         <source>Blood</source>
-        <translation type="unfinished"></translation>
+        <translation>Sangre</translation>
     </message>
     <message>
         <source>Dead animal</source>
-        <translation type="unfinished"></translation>
+        <translation>Animal muerto</translation>
     </message>
     <message>
         <source>Flood</source>
-        <translation type="unfinished"></translation>
+        <translation>Inundación</translation>
     </message>
     <message>
         <source>Sewage</source>
-        <translation type="unfinished"></translation>
+        <translation>Aguas negras</translation>
     </message>
     <message>
         <source>Swimmers ill</source>
-        <translation type="unfinished"></translation>
+        <translation>Bañistas enfermos</translation>
     </message>
     <message>
         <source>Gallons, °F</source>
-        <translation type="unfinished"></translation>
+        <translation>Galones, °F</translation>
     </message>
     <message>
         <source>Cubic metres, °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Metros cúbicos, °C</translation>
     </message>
     <message>
         <source>photometer</source>
-        <translation type="unfinished"></translation>
+        <translation>fotómetro</translation>
     </message>
     <message>
         <source>strip</source>
-        <translation type="unfinished"></translation>
+        <translation>tira</translation>
     </message>
     <message>
         <source>drop test</source>
-        <translation type="unfinished"></translation>
+        <translation>gotas</translation>
     </message>
     <message>
         <source>comparator</source>
-        <translation type="unfinished"></translation>
+        <translation>comparador</translation>
     </message>
     <message>
         <source>probe</source>
-        <translation type="unfinished"></translation>
+        <translation>sonda</translation>
     </message>
     <message>
         <source>view tube</source>
-        <translation type="unfinished"></translation>
+        <translation>tubo de visión</translation>
     </message>
     <message>
         <source>In range</source>
-        <translation type="unfinished"></translation>
+        <translation>En rango</translation>
     </message>
     <message>
         <source>Or above</source>
-        <translation type="unfinished"></translation>
+        <translation>O más</translation>
     </message>
     <message>
         <source>Or below</source>
-        <translation type="unfinished"></translation>
+        <translation>O menos</translation>
     </message>
     <message>
         <source>Undiluted</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin diluir</translation>
     </message>
     <message>
         <source>1 + 1</source>
-        <translation type="unfinished"></translation>
+        <translation>1 + 1</translation>
     </message>
     <message>
         <source>1 + 4</source>
-        <translation type="unfinished"></translation>
+        <translation>1 + 4</translation>
     </message>
     <message>
         <source>1 + 9</source>
-        <translation type="unfinished"></translation>
+        <translation>1 + 9</translation>
     </message>
     <message>
         <source>In an hour</source>
-        <translation type="unfinished"></translation>
+        <translation>En una hora</translation>
     </message>
     <message>
         <source>17:30</source>
-        <translation type="unfinished"></translation>
+        <translation>17:30</translation>
     </message>
     <message>
         <source>20:00</source>
-        <translation type="unfinished"></translation>
+        <translation>20:00</translation>
     </message>
     <message>
         <source>Tomorrow 08:00</source>
-        <translation type="unfinished"></translation>
+        <translation>Mañana 08:00</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Carta</translation>
     </message>
     <message>
         <source>A4</source>
-        <translation type="unfinished"></translation>
+        <translation>A4</translation>
     </message>
     <message>
         <source>Roll</source>
-        <translation type="unfinished"></translation>
+        <translation>Rollo</translation>
     </message>
     <message>
         <source>Usual</source>
-        <translation type="unfinished"></translation>
+        <translation>Normal</translation>
     </message>
     <message>
         <source>Large</source>
-        <translation type="unfinished"></translation>
+        <translation>Grande</translation>
     </message>
     <message>
         <source>Health</source>
-        <translation type="unfinished"></translation>
+        <translation>Salud</translation>
     </message>
     <message>
         <source>Equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Equipo</translation>
     </message>
     <message>
         <source>Surface</source>
-        <translation type="unfinished"></translation>
+        <translation>Superficie</translation>
     </message>
     <message>
         <source>Clear water</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua clara</translation>
     </message>
     <message>
         <source>Comfort</source>
-        <translation type="unfinished"></translation>
+        <translation>Confort</translation>
     </message>
     <message>
         <source>Upkeep</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuidado</translation>
     </message>
     <message>
         <source>The readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Las lecturas</translation>
     </message>
     <message>
         <source>It is a</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipo</translation>
     </message>
     <message>
         <source>Used by</source>
-        <translation type="unfinished"></translation>
+        <translation>La usan</translation>
     </message>
     <message>
         <source>Sanitized with</source>
-        <translation type="unfinished"></translation>
+        <translation>Se desinfecta con</translation>
     </message>
     <message>
         <source>Its surface</source>
-        <translation type="unfinished"></translation>
+        <translation>Revestimiento</translation>
     </message>
     <message>
         <source>It stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Ubicación</translation>
     </message>
     <message>
         <source>Built</source>
-        <translation type="unfinished"></translation>
+        <translation>Construcción</translation>
     </message>
     <message>
         <source>How the volume is known</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se conoce el volumen</translation>
     </message>
     <message>
         <source>Why it came</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué vino</translation>
     </message>
     <message>
         <source>Signs, as many as there are</source>
-        <translation type="unfinished"></translation>
+        <translation>Señales, todas las que haya</translation>
     </message>
     <message>
         <source>Something happened in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Pasó algo en el agua</translation>
     </message>
     <message>
         <source>They get home</source>
-        <translation type="unfinished"></translation>
+        <translation>Llega a casa</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papel</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation>Idioma</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Impresión</translation>
     </message>
 </context>
 <context>
     <name>clock</name>
     <message>
         <source>today %1</source>
-        <translation type="unfinished"></translation>
+        <translation>hoy %1</translation>
     </message>
     <message>
         <source>yesterday %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ayer %1</translation>
     </message>
     <message>
         <source>tonight %1</source>
-        <translation type="unfinished"></translation>
+        <translation>esta noche %1</translation>
     </message>
     <message>
         <source>tomorrow %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mañana %1</translation>
     </message>
     <message>
         <source>%1 minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 minutos</translation>
     </message>
     <message>
         <source>1 hour</source>
-        <translation type="unfinished"></translation>
+        <translation>1 hora</translation>
     </message>
     <message>
         <source>%1 days</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 días</translation>
     </message>
     <message>
         <source>%1 hours</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 horas</translation>
+    </message>
+    <message>
+        <source>1½ hours</source>
+        <translation>1 hora y media</translation>
     </message>
 </context>
 <context>
     <name>compare</name>
     <message>
         <source>%1 went from %2 to %3; about %4 was expected. That is more than expected.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 pasó de %2 a %3; se esperaba alrededor de %4. Es más de lo esperado.</translation>
     </message>
     <message>
         <source>%1 went from %2 to %3; about %4 was expected. That is less than expected.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 pasó de %2 a %3; se esperaba alrededor de %4. Es menos de lo esperado.</translation>
     </message>
     <message>
         <source>%1 went from %2 to %3, and what was told does not say why.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 pasó de %2 a %3, y lo que se indicó no explica por qué.</translation>
     </message>
     <message>
         <source>%1 went from %2 to %3, as the doses told lead to expect (%4).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 pasó de %2 a %3, como cabía esperar de las dosis indicadas (%4).</translation>
     </message>
     <message>
         <source>%1 went from %2 to %3: no change beyond error.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 pasó de %2 a %3: ningún cambio fuera del margen de error.</translation>
     </message>
     <message>
         <source>The doses told explain what they should: they worked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las dosis indicadas explican lo que debían: funcionaron.</translation>
     </message>
     <message>
         <source>What only new water brings down fell together: about %1 % of the water was replaced (backwash, splash, a leak, rain or a drain).</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que solo baja con agua nueva bajó a la vez: se cambió alrededor del %1&#xa0;% del agua (retrolavado, salpicaduras, una fuga, lluvia o un vaciado).</translation>
     </message>
     <message>
         <source>A dose that was told moved the water less than it should: perhaps part of it was not put in, or the volume on file is too small.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una dosis indicada movió el agua menos de lo debido: quizá no se agregó entera, o el volumen registrado es demasiado pequeño.</translation>
     </message>
     <message>
         <source>A dose that was told moved the water more than it should: perhaps more was put in, or the volume on file is too large.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una dosis indicada movió el agua más de lo debido: quizá se agregó de más, o el volumen registrado es demasiado grande.</translation>
     </message>
     <message>
         <source>The water answers the doses like %1 m3, which the volume on file does not fit: measure the vessel.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua responde a las dosis como si fueran %1&#xa0;m³, lo que no coincide con el volumen registrado: mida la piscina o el spa.</translation>
     </message>
     <message>
         <source>Alkalinity fell and calcium did not: acid, dry acid or trichlor tablets do that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajó la alcalinidad y no el calcio: eso hacen el ácido, el ácido seco o las tabletas de tricloro.</translation>
     </message>
     <message>
         <source>Stabilizer rose: trichlor tablets or dichlor bring it with every dose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subió el estabilizador: las tabletas de tricloro o el dicloro lo aportan con cada dosis.</translation>
     </message>
     <message>
         <source>Calcium rose and alkalinity did not: calcium hypochlorite brings 7 mg/L of calcium hardness with every 10 mg/L of chlorine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subió el calcio y no la alcalinidad: el hipoclorito de calcio aporta 7 mg/L de dureza cálcica por cada 10 mg/L de cloro.</translation>
     </message>
     <message>
         <source>Salts rose with nothing told: water evaporates and its salts stay, and the fill brings more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subieron las sales sin que se indicara nada: el agua se evapora y sus sales quedan, y la reposición trae más.</translation>
     </message>
     <message>
         <source>Chlorine did not hold: sun, bathers, too little stabilizer, or a demand in the water. A chlorine-demand test tells.</source>
-        <translation type="unfinished"></translation>
+        <translation>El cloro no se mantuvo: sol, bañistas, poco estabilizador o una demanda en el agua. Una prueba de demanda de cloro lo aclara.</translation>
     </message>
     <message>
         <source>Stabilizer fell alone. Water was not replaced; bacteria can turn stabilizer to ammonia. Meet the chlorine demand before stabilizer is added again.</source>
-        <translation type="unfinished"></translation>
+        <translation>El estabilizador bajó solo. No se cambió agua; las bacterias pueden convertir el estabilizador en amoníaco. Cubra la demanda de cloro antes de volver a agregar estabilizador.</translation>
     </message>
     <message>
         <source>pH rose without alkalinity: carbon dioxide leaves the water, faster with jets, a salt cell or a waterfall.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subió el pH sin alcalinidad: el dióxido de carbono sale del agua, más rápido con chorros, celda de sal o cascada.</translation>
     </message>
     <message>
         <source>Alkalinity rose with nothing told: bicarbonate, soda ash, fill water or dissolving plaster.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subió la alcalinidad sin que se indicara nada: bicarbonato, carbonato de sodio, agua de llenado o enlucido que se disuelve.</translation>
     </message>
     <message>
         <source>Salt rose with nothing told: ask whether salt was added.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subió la sal sin que se indicara nada: pregunte si se agregó sal.</translation>
     </message>
     <message>
         <source>A metal rose: fill water, a corroding heater at low pH, or a copper product.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subió un metal: agua de llenado, un calentador que se corroe con pH bajo o un producto de cobre.</translation>
     </message>
 </context>
 <context>
     <name>emergency</name>
     <message>
         <source>Fumes breathed in</source>
-        <translation type="unfinished"></translation>
+        <translation>Humos inhalados</translation>
     </message>
     <message>
         <source>Splash in the eyes or on the skin</source>
-        <translation type="unfinished"></translation>
+        <translation>Salpicadura en ojos o piel</translation>
     </message>
     <message>
         <source>Swallowed</source>
-        <translation type="unfinished"></translation>
+        <translation>Ingestión</translation>
     </message>
     <message>
         <source>Chemicals mixed, wet or fuming</source>
-        <translation type="unfinished"></translation>
+        <translation>Químicos mezclados, mojados o con humos</translation>
     </message>
     <message>
         <source>Get them into fresh air, and keep others out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lleve a la persona al aire libre y mantenga lejos a los demás.</translation>
     </message>
     <message>
         <source>Trouble breathing: call the emergency number at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si le cuesta respirar: llame de inmediato al número de emergencia.</translation>
     </message>
     <message>
         <source>It can get worse hours later: call the poison line even if they feel well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Puede empeorar horas después: llame al centro de toxicología aunque se sienta bien.</translation>
     </message>
     <message>
         <source>Rinse with running water at once, for at least 15 minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Enjuague de inmediato con agua corriente, al menos 15 minutos.</translation>
     </message>
     <message>
         <source>Take out contact lenses; take off what the chemical has touched.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quite las lentes de contacto; quite la ropa y lo que tocó el químico.</translation>
     </message>
     <message>
         <source>Dry powder: brush it off the skin before you rinse. Then call the poison line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Polvo seco: retírelo de la piel con un cepillo antes de enjuagar. Luego llame al centro de toxicología.</translation>
     </message>
     <message>
         <source>Do not make them vomit.</source>
-        <translation type="unfinished"></translation>
+        <translation>NO provoque el vómito.</translation>
     </message>
     <message>
         <source>Call the poison line with the label in your hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Llame al centro de toxicología con la etiqueta en la mano.</translation>
     </message>
     <message>
         <source>Unconscious, or trouble breathing: call the emergency number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si pierde el conocimiento o le cuesta respirar: llame al número de emergencia.</translation>
     </message>
     <message>
         <source>Leave at once, upwind. Keep everyone out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Salga de inmediato, contra el viento. Mantenga lejos a todos.</translation>
     </message>
     <message>
         <source>Call the emergency number from outside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Llame al número de emergencia desde afuera.</translation>
     </message>
     <message>
         <source>Do not go back to air the room. Add no water. Move nothing. Sniff at nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>No vuelva para ventilar. No agregue agua. No mueva nada. No huela nada.</translation>
     </message>
     <message>
         <source>No number is set: Back room, The shop</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay número configurado: Trastienda, La tienda</translation>
     </message>
     <message>
         <source>Your local emergency number</source>
-        <translation type="unfinished"></translation>
+        <translation>Su número de emergencia local</translation>
     </message>
 </context>
 <context>
     <name>facts</name>
     <message>
         <source>This word is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se reconoce esta palabra.</translation>
     </message>
     <message>
         <source>“%1” cannot be right here; please type it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” no puede ser correcto aquí; escríbalo de nuevo.</translation>
     </message>
     <message>
         <source>This fact is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se reconoce este dato.</translation>
     </message>
     <message>
         <source>Volume, US gallons</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen, galones EE. UU.</translation>
     </message>
     <message>
         <source>Volume, m³</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen, m³</translation>
     </message>
     <message>
         <source>Its water, °F</source>
-        <translation type="unfinished"></translation>
+        <translation>Temp. de su agua, °F</translation>
     </message>
     <message>
         <source>Its water, °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Temp. de su agua, °C</translation>
     </message>
     <message>
         <source>The bottle when read, °F</source>
-        <translation type="unfinished"></translation>
+        <translation>Temp. del frasco al leerlo, °F</translation>
     </message>
     <message>
         <source>The bottle when read, °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Temp. del frasco al leerlo, °C</translation>
     </message>
 </context>
 <context>
     <name>panel</name>
     <message>
         <source>kept</source>
-        <translation type="unfinished"></translation>
+        <translation>guardada</translation>
     </message>
     <message>
         <source>kept; read it again</source>
-        <translation type="unfinished"></translation>
+        <translation>guardada; repita la lectura</translation>
     </message>
     <message>
         <source>kept; dilute and read again</source>
-        <translation type="unfinished"></translation>
+        <translation>guardada; diluya y repita</translation>
     </message>
     <message>
         <source>kept; says nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>guardada; no dice nada</translation>
     </message>
     <message>
         <source>due</source>
-        <translation type="unfinished"></translation>
+        <translation>pendiente</translation>
     </message>
     <message>
         <source>not due</source>
-        <translation type="unfinished"></translation>
+        <translation>no pendiente</translation>
     </message>
 </context>
 <context>
     <name>plan</name>
     <message>
         <source>Afterwards, we expect: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Después esperamos: %1</translation>
     </message>
     <message>
         <source>this bottle %1</source>
-        <translation type="unfinished"></translation>
+        <translation>este frasco %1</translation>
     </message>
     <message>
         <source>target from %1</source>
-        <translation type="unfinished"></translation>
+        <translation>deseado desde %1</translation>
     </message>
     <message>
         <source>target up to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>deseado hasta %1</translation>
     </message>
     <message>
         <source>last visit %1</source>
-        <translation type="unfinished"></translation>
+        <translation>visita anterior %1</translation>
     </message>
     <message>
         <source>Free chlorine is %1; it should be at least %2. Germs and algae can grow.</source>
-        <translation type="unfinished"></translation>
+        <translation>El cloro libre es %1; debería ser al menos %2. Pueden crecer gérmenes y algas.</translation>
     </message>
     <message>
         <source>Free chlorine is %1; swim only below %2. Add none and let it fall.</source>
-        <translation type="unfinished"></translation>
+        <translation>El cloro libre es %1; báñese solo por debajo de %2. No agregue más y deje que baje.</translation>
     </message>
     <message>
         <source>Total chlorine is %1 where %2 is the most for this free chlorine: spent chlorine that stings and smells is building up.</source>
-        <translation type="unfinished"></translation>
+        <translation>El cloro total es %1, cuando lo máximo para este cloro libre es %2: se acumulan cloraminas (cloro ya gastado), que irritan y huelen.</translation>
     </message>
     <message>
         <source>Stabilizer is %1; this much free chlorine works up to %2 only. The chlorine is held back too strongly to protect anybody.</source>
-        <translation type="unfinished"></translation>
+        <translation>El estabilizador es %1; este cloro libre actúa solo hasta %2. El cloro queda demasiado retenido para proteger a nadie.</translation>
     </message>
     <message>
         <source>Bromine is %1; it should be at least %2. Germs can grow.</source>
-        <translation type="unfinished"></translation>
+        <translation>El bromo es %1; debería ser al menos %2. Pueden crecer gérmenes.</translation>
     </message>
     <message>
         <source>Bromine is %1; it should be at most %2. Add none and let it fall.</source>
-        <translation type="unfinished"></translation>
+        <translation>El bromo es %1; debería ser como máximo %2. No agregue más y deje que baje.</translation>
     </message>
     <message>
         <source>The biguanide sanitizer is %1; it should be at least %2. Germs can grow.</source>
-        <translation type="unfinished"></translation>
+        <translation>La biguanida (desinfectante) es %1; debería ser al menos %2. Pueden crecer gérmenes.</translation>
     </message>
     <message>
         <source>The biguanide sanitizer is %1; it should be at most %2. Add none; foam may come.</source>
-        <translation type="unfinished"></translation>
+        <translation>La biguanida (desinfectante) es %1; debería ser como máximo %2. No agregue más; puede formarse espuma.</translation>
     </message>
     <message>
         <source>Peroxide is %1; it should be at least %2 to keep the water clear.</source>
-        <translation type="unfinished"></translation>
+        <translation>El peróxido es %1; debería ser al menos %2 para mantener el agua clara.</translation>
     </message>
     <message>
         <source>Peroxide is %1; it should be at most %2. Add none and let it fall.</source>
-        <translation type="unfinished"></translation>
+        <translation>El peróxido es %1; debería ser como máximo %2. No agregue más y deje que baje.</translation>
     </message>
     <message>
         <source>pH is %1; it should be at least %2. Acid water attacks metal, plaster and eyes.</source>
-        <translation type="unfinished"></translation>
+        <translation>El pH es %1; debería ser al menos %2. El agua ácida ataca los metales, el enlucido y los ojos.</translation>
     </message>
     <message>
         <source>pH is %1; it should be at most %2. Chlorine works slowly and scale can form.</source>
-        <translation type="unfinished"></translation>
+        <translation>El pH es %1; debería ser como máximo %2. El cloro actúa despacio y puede formarse sarro.</translation>
     </message>
     <message>
         <source>Total alkalinity is %1; it should be at least %2. pH will not stay put.</source>
-        <translation type="unfinished"></translation>
+        <translation>La alcalinidad total es %1; debería ser al menos %2. El pH no se mantendrá estable.</translation>
     </message>
     <message>
         <source>Total alkalinity is %1; it should be at most %2. It keeps pushing pH up.</source>
-        <translation type="unfinished"></translation>
+        <translation>La alcalinidad total es %1; debería ser como máximo %2. Empuja el pH hacia arriba.</translation>
     </message>
     <message>
         <source>Calcium hardness is %1; it should be at least %2. Hungry water takes calcium from the surface.</source>
-        <translation type="unfinished"></translation>
+        <translation>La dureza cálcica es %1; debería ser al menos %2. El agua agresiva toma calcio del revestimiento.</translation>
     </message>
     <message>
         <source>Calcium hardness is %1; it should be at most %2. Scale can form.</source>
-        <translation type="unfinished"></translation>
+        <translation>La dureza cálcica es %1; debería ser como máximo %2. Puede formarse sarro.</translation>
     </message>
     <message>
         <source>Stabilizer is %1; it should be at least %2. Sunlight takes the chlorine within hours.</source>
-        <translation type="unfinished"></translation>
+        <translation>El estabilizador (ácido cianúrico) es %1; debería ser al menos %2. El sol se lleva el cloro en pocas horas.</translation>
     </message>
     <message>
         <source>Stabilizer is %1; it should be at most %2. It holds the chlorine back; only new water brings it down.</source>
-        <translation type="unfinished"></translation>
+        <translation>El estabilizador (ácido cianúrico) es %1; debería ser como máximo %2. Frena el cloro; solo el agua nueva lo baja.</translation>
     </message>
     <message>
         <source>Salt is %1; the generator wants at least %2, or as its manual says.</source>
-        <translation type="unfinished"></translation>
+        <translation>La sal es %1; el generador necesita al menos %2, o lo que indique su manual.</translation>
     </message>
     <message>
         <source>Salt is %1; the generator wants at most %2, or as its manual says. Only new water brings it down.</source>
-        <translation type="unfinished"></translation>
+        <translation>La sal es %1; el generador admite como máximo %2, o lo que indique su manual. Solo el agua nueva la baja.</translation>
     </message>
     <message>
         <source>Dissolved solids are %1; %2 is the most. The water is worn out; new water helps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los sólidos disueltos son %1; %2 es el máximo. El agua está gastada; el agua nueva ayuda.</translation>
     </message>
     <message>
         <source>Sulfate is %1; above %2 it attacks cement. Only new water brings it down.</source>
-        <translation type="unfinished"></translation>
+        <translation>El sulfato es %1; por encima de %2 ataca el cemento. Solo el agua nueva lo baja.</translation>
     </message>
     <message>
         <source>Iron is %1; from %2 on it can stain.</source>
-        <translation type="unfinished"></translation>
+        <translation>El hierro es %1; a partir de %2 puede manchar.</translation>
     </message>
     <message>
         <source>Copper is %1; from %2 on it can stain the surface and light hair.</source>
-        <translation type="unfinished"></translation>
+        <translation>El cobre es %1; a partir de %2 puede manchar el revestimiento y teñir el cabello claro.</translation>
     </message>
     <message>
         <source>Manganese is %1; from %2 on it can stain.</source>
-        <translation type="unfinished"></translation>
+        <translation>El manganeso es %1; a partir de %2 puede manchar.</translation>
     </message>
     <message>
         <source>Phosphate is %1; above %2 it feeds algae when chlorine runs low.</source>
-        <translation type="unfinished"></translation>
+        <translation>El fosfato es %1; por encima de %2 alimenta las algas cuando falta cloro.</translation>
     </message>
     <message>
         <source>Nitrate is %1; above %2 it feeds algae. Only new water brings it down.</source>
-        <translation type="unfinished"></translation>
+        <translation>El nitrato es %1; por encima de %2 alimenta las algas. Solo el agua nueva lo baja.</translation>
     </message>
     <message>
         <source>Borate is %1; it should be at most %2. Add none.</source>
-        <translation type="unfinished"></translation>
+        <translation>El borato es %1; debería ser como máximo %2. No agregue más.</translation>
     </message>
     <message>
         <source>Turbidity is %1; clear water is below %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>La turbidez es %1; el agua clara está por debajo de %2.</translation>
     </message>
     <message>
         <source>The saturation index in the vessel is %1, below %2: the water dissolves calcium.</source>
-        <translation type="unfinished"></translation>
+        <translation>El índice de saturación en la piscina o spa es %1, por debajo de %2: el agua disuelve calcio.</translation>
     </message>
     <message>
         <source>The saturation index in the vessel is %1, above %2: the water lays down scale.</source>
-        <translation type="unfinished"></translation>
+        <translation>El índice de saturación en la piscina o spa es %1, por encima de %2: el agua deposita sarro.</translation>
     </message>
     <message>
         <source>The water is at %1 degrees Celsius; %2 is the most that is safe to sit in.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua está a %1 grados Celsius; %2 es lo máximo seguro para sentarse en ella.</translation>
     </message>
     <message>
         <source>The overnight test shows that this water uses up %1 of chlorine before any is left.</source>
-        <translation type="unfinished"></translation>
+        <translation>La prueba de un día para otro muestra que esta agua consume %1 de cloro antes de que quede algo.</translation>
     </message>
     <message>
         <source>The demand test has not found how much chlorine this water uses up; no bottle held its chlorine.</source>
-        <translation type="unfinished"></translation>
+        <translation>La prueba de demanda no halló cuánto cloro consume esta agua; ningún frasco conservó su cloro.</translation>
     </message>
     <message>
         <source>Chemicals have been mixed or are fuming: this is an emergency.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se mezclaron químicos o están desprendiendo humos: es una emergencia.</translation>
     </message>
     <message>
         <source>The main drain cannot be seen: nobody could see a swimmer in trouble.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se ve el desagüe de fondo: nadie podría ver a un bañista en apuros.</translation>
     </message>
     <message>
         <source>The water is green: algae are growing.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua está verde: crecen algas.</translation>
     </message>
     <message>
         <source>The walls are slimy: algae or a film of bacteria is growing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las paredes están resbalosas: crecen algas o una película de bacterias.</translation>
     </message>
     <message>
         <source>Eyes smart after swimming.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los ojos arden después de bañarse.</translation>
     </message>
     <message>
         <source>The water smells strongly: that is spent chlorine, not too much of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua huele fuerte: son cloraminas (cloro ya gastado), no exceso de cloro.</translation>
     </message>
     <message>
         <source>The water is cloudy.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua está turbia.</translation>
     </message>
     <message>
         <source>The water foams.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua hace espuma.</translation>
     </message>
     <message>
         <source>There are stains: metals or leaves; what is in the stain no longer shows in the water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay manchas: metales u hojas; lo que está en la mancha ya no aparece en el agua.</translation>
     </message>
     <message>
         <source>There is scale on the surface.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay sarro en el revestimiento.</translation>
     </message>
     <message>
         <source>Light hair turns green: that is copper.</source>
-        <translation type="unfinished"></translation>
+        <translation>El cabello claro se pone verde: es cobre.</translation>
     </message>
     <message>
         <source>Chlorine tablets are in use: each adds acid and, for good, stabilizer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay tabletas de cloro en uso: cada una agrega ácido y, de forma permanente, estabilizador.</translation>
     </message>
     <message>
         <source>Something happened in this water that a home plan must not treat.</source>
-        <translation type="unfinished"></translation>
+        <translation>En esta agua pasó algo que un plan para casa no debe tratar.</translation>
     </message>
     <message>
         <source>This water is open to others than the household.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta agua está abierta a personas ajenas al hogar.</translation>
     </message>
     <message>
         <source>Nobody has said what keeps this water clean.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nadie ha dicho con qué se desinfecta esta agua.</translation>
     </message>
     <message>
         <source>The vessel has changed between biguanide and another sanitizer; they must not meet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se cambió entre biguanida y otro desinfectante; no deben juntarse.</translation>
     </message>
     <message>
         <source>The sanitizer was not read, so nobody knows whether the water is safe.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se leyó el desinfectante, así que nadie sabe si el agua es segura.</translation>
     </message>
     <message>
         <source>%3 was at the end of the method&apos;s range (%1): dilute the sample and read it again. Nothing is dosed on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%3 llegó al límite del método (%1): diluya la muestra y repita la lectura. No se dosifica nada con este valor.</translation>
     </message>
     <message>
         <source>%3 (%1) cannot be believed: nothing is dosed on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%3 (%1) no es creíble: no se dosifica nada con este valor.</translation>
     </message>
     <message>
         <source>%3 (%1) must be read again before anything is dosed on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%3 (%1) debe leerse de nuevo antes de dosificar nada con este valor.</translation>
     </message>
     <message>
         <source>The readings contradict each other: no water can have all of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las lecturas se contradicen: ninguna agua puede tenerlas todas.</translation>
     </message>
     <message>
         <source>The volume is not known, so no amount can be worked out. Measure length, width and average depth, or read the water meter while filling.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se conoce el volumen, así que no puede calcularse ninguna cantidad. Mida largo, ancho y profundidad media, o lea el medidor de agua al llenar.</translation>
     </message>
     <message>
         <source>Raise pH: add %1 of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subir el pH: agregue %1 de %2.</translation>
     </message>
     <message>
         <source>Raise pH and alkalinity together: add %1 of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subir el pH y la alcalinidad a la vez: agregue %1 de %2.</translation>
     </message>
     <message>
         <source>Lower pH: pour %1 of %2 slowly into the deep end, pump running.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajar el pH: vierta despacio %1 de %2 en la parte honda, con la bomba en marcha.</translation>
     </message>
     <message>
         <source>Raise alkalinity: spread %1 of %2 over the water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subir la alcalinidad: esparza %1 de %2 sobre el agua.</translation>
     </message>
     <message>
         <source>Add %1 of %2 first, so that the acid after it does not take alkalinity too low.</source>
-        <translation type="unfinished"></translation>
+        <translation>Agregue primero %1 de %2, para que el ácido que sigue no baje demasiado la alcalinidad.</translation>
     </message>
     <message>
         <source>Lower alkalinity: pour %1 of %2 slowly into the deep end, pump running. pH drops too and comes back with air.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajar la alcalinidad: vierta despacio %1 de %2 en la parte honda, con la bomba en marcha. El pH también baja y se recupera con aire.</translation>
     </message>
     <message>
         <source>Raise calcium: add %1 of %2, dissolved as its label allows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subir el calcio: agregue %1 de %2, disuelto como permita su etiqueta.</translation>
     </message>
     <message>
         <source>Raise salt: spread %1 of %2 over the floor and brush until it is gone. Generator off until then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subir la sal: esparza %1 de %2 por el fondo y cepille hasta que desaparezca. Generador apagado hasta entonces.</translation>
     </message>
     <message>
         <source>Raise chlorine: add %1 of %2, pump running.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subir el cloro: agregue %1 de %2, con la bomba en marcha.</translation>
     </message>
     <message>
         <source>Burn off the spent chlorine: add %1 of %2 all at once. Half of it would make matters worse.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eliminar las cloraminas: agregue %1 de %2 de una sola vez. La mitad empeoraría las cosas.</translation>
     </message>
     <message>
         <source>Kill the algae: add %1 of %2 all at once and leave it overnight.</source>
-        <translation type="unfinished"></translation>
+        <translation>Matar las algas: agregue %1 de %2 de una sola vez y déjelo toda la noche.</translation>
     </message>
     <message>
         <source>Meet what the water uses up: add %1 of %2 all at once and leave it overnight.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cubrir lo que el agua consume: agregue %1 de %2 de una sola vez y déjelo toda la noche.</translation>
     </message>
     <message>
         <source>Raise stabilizer: hang %1 of %2 in a sock before a return. Its reading rises within a week.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subir el estabilizador: cuelgue %1 de %2 en una media ante un retorno. Su lectura sube en una semana.</translation>
     </message>
     <message>
         <source>Lay down bromide: add %1 of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner la reserva de bromuro: agregue %1 de %2.</translation>
     </message>
     <message>
         <source>Raise bromine: give %1 of %2 by its feeder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subir el bromo: ponga %1 de %2 en su dosificador.</translation>
     </message>
     <message>
         <source>Raise the sanitizer: add %1 of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subir el desinfectante: agregue %1 de %2.</translation>
     </message>
     <message>
         <source>Raise peroxide: add %1 of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subir el peróxido: agregue %1 de %2.</translation>
     </message>
     <message>
         <source>Bind the metals before anything else: add %1 of %2, or as its label says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fijar los metales antes que nada: agregue %1 de %2, o lo que diga su etiqueta.</translation>
     </message>
     <message>
         <source>Help the filter: add %1 of %2, or as its label says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ayudar al filtro: agregue %1 de %2, o lo que diga su etiqueta.</translation>
     </message>
     <message>
         <source>Remove phosphate: add %1 of %2. The water looks worse first; clean the filter after.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar el fosfato: agregue %1 de %2. Al principio el agua se ve peor; después limpie el filtro.</translation>
     </message>
     <message>
         <source>Let out %5 of the water and fill up again. Pump, heater and generator off until it is full.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vacíe el %5 del agua y vuelva a llenar. Bomba, calentador y generador apagados hasta que esté llena.</translation>
     </message>
     <message>
         <source>Let pH rise by air: returns up, fountain or jets on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deje subir el pH con aire: retornos hacia arriba, fuente o chorros encendidos.</translation>
     </message>
     <message>
         <source>Brush walls, steps and corners.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cepille paredes, escalones y esquinas.</translation>
     </message>
     <message>
         <source>Take out leaves and vacuum the floor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saque las hojas y aspire el fondo.</translation>
     </message>
     <message>
         <source>Run the filter day and night until the water is clear.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantenga el filtro en marcha día y noche hasta que el agua esté clara.</translation>
     </message>
     <message>
         <source>Clean or backwash the filter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Limpie o retrolave el filtro.</translation>
     </message>
     <message>
         <source>Run the pump for one whole turnover.</source>
-        <translation type="unfinished"></translation>
+        <translation>Haga funcionar la bomba una recirculación completa.</translation>
     </message>
     <message>
         <source>Take tablets out of skimmer and feeder before any other chlorine goes in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saque las tabletas del skimmer y del dosificador antes de agregar cualquier otro cloro.</translation>
     </message>
     <message>
         <source>Turn the chlorine generator off until free chlorine is back in range.</source>
-        <translation type="unfinished"></translation>
+        <translation>Apague el generador de cloro hasta que el cloro libre vuelva a su intervalo.</translation>
     </message>
     <message>
         <source>Turn the chlorine generator up one step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Suba el generador de cloro un nivel.</translation>
     </message>
     <message>
         <source>Heater off; let the water cool to 40 degrees Celsius or less before anybody gets in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Calentador apagado; deje enfriar el agua a 40 grados Celsius o menos antes de que entre alguien.</translation>
     </message>
     <message>
         <source>Bring a bottle of the refilled water, and one of the tap water: the rest of the doses hang on them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Traiga un frasco del agua nueva ya llenada y otro del agua de la llave: de ellos depende el resto de las dosis.</translation>
     </message>
     <message>
         <source>Bring a bottle of the refilled water: the doses hang on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Traiga un frasco del agua después de llenar: de él dependen las dosis.</translation>
     </message>
     <message>
         <source>Bring another bottle; the rest of the dose is worked out from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Traiga otro frasco; con él se calcula el resto de la dosis.</translation>
     </message>
     <message>
         <source>Free chlorine must be read again, the sample diluted 1 + 4: strong chlorine can bleach the test and look like none.</source>
-        <translation type="unfinished"></translation>
+        <translation>El cloro libre debe leerse de nuevo, con la muestra diluida 1 + 4: mucho cloro puede blanquear la prueba y parecer que no hay.</translation>
     </message>
     <message>
         <source>Bring a litre of the water for an overnight chlorine-demand test: what it needs is more than is safe to add by guess.</source>
-        <translation type="unfinished"></translation>
+        <translation>Traiga un litro del agua para una prueba de demanda de cloro de un día para otro: lo que necesita es más de lo que es seguro agregar a ojo.</translation>
     </message>
     <message>
         <source>Bring a litre of the water for another demand test, with stronger bottles.</source>
-        <translation type="unfinished"></translation>
+        <translation>Traiga un litro del agua para otra prueba de demanda, con frascos más fuertes.</translation>
     </message>
     <message>
         <source>This water uses up too much chlorine to treat: bring another bottle once part of it has been changed, or ask a licensed operator.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta agua consume demasiado cloro para tratarla: traiga otro frasco cuando se haya cambiado una parte, o consulte a un operador autorizado.</translation>
     </message>
     <message>
         <source>Leave at once, upwind, keep others out and call the emergency number from outside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Salga de inmediato, contra el viento, mantenga lejos a los demás y llame al número de emergencia desde afuera.</translation>
     </message>
     <message>
         <source>Keep everybody out and ask the health department which procedure applies.</source>
-        <translation type="unfinished"></translation>
+        <translation>No deje entrar a nadie y pregunte a la autoridad sanitaria qué procedimiento corresponde.</translation>
     </message>
     <message>
         <source>Keep everybody out and ask the health department.</source>
-        <translation type="unfinished"></translation>
+        <translation>No deje entrar a nadie y consulte a la autoridad sanitaria.</translation>
     </message>
     <message>
         <source>Keep everybody out; have a licensed operator clear the water.</source>
-        <translation type="unfinished"></translation>
+        <translation>No deje entrar a nadie; haga que un operador autorizado aclare el agua.</translation>
     </message>
     <message>
         <source>Hand these readings to the qualified operator.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregue estas lecturas al operador calificado.</translation>
     </message>
     <message>
         <source>Find out what keeps this water clean.</source>
-        <translation type="unfinished"></translation>
+        <translation>Averigüe con qué se desinfecta esta agua.</translation>
     </message>
     <message>
         <source>Have the changeover done by somebody licensed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Encargue el cambio a un profesional autorizado.</translation>
     </message>
     <message>
         <source>Dilute the sample where the method allows it, or use one of wider range, and read again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diluya la muestra donde el método lo permita, o use uno de mayor intervalo, y lea de nuevo.</translation>
     </message>
     <message>
         <source>Take a fresh bottle and read pH, alkalinity and stabilizer again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tome un frasco nuevo y lea otra vez pH, alcalinidad y estabilizador.</translation>
     </message>
     <message>
         <source>Acid burns: goggles and gloves on, downwind of nobody.</source>
-        <translation type="unfinished"></translation>
+        <translation>El ácido provoca quemaduras: use gafas y guantes de protección, con nadie viento abajo.</translation>
     </message>
     <message>
         <source>Always chemical into water, never water into chemical.</source>
-        <translation type="unfinished"></translation>
+        <translation>Siempre el químico al agua, nunca el agua al químico.</translation>
     </message>
     <message>
         <source>Irritates the eyes: goggles on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Irrita los ojos: use gafas de protección.</translation>
     </message>
     <message>
         <source>It gets hot when it dissolves: clean bucket, cool water first, small amounts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se calienta al disolverse: balde limpio, primero agua fría, pequeñas cantidades.</translation>
     </message>
     <message>
         <source>Never in the same sock, skimmer, bucket or hour as strong chlorine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nunca en la misma media, skimmer, balde u hora que un cloro fuerte.</translation>
     </message>
     <message>
         <source>Strong oxidiser: dry hands, dry scoop of its own, away from fuel and anything that burns.</source>
-        <translation type="unfinished"></translation>
+        <translation>Oxidante fuerte: manos secas, cuchara propia y seca, lejos de combustibles y de todo lo que arda.</translation>
     </message>
     <message>
         <source>With acid it gives off chlorine gas: never the same bucket, spot or hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con ácido desprende gas de cloro (tóxico): nunca el mismo balde, lugar u hora.</translation>
     </message>
     <message>
         <source>Never wet the container or add a little water to the granules.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nunca moje el envase ni agregue un poco de agua a los gránulos.</translation>
     </message>
     <message>
         <source>Never let two kinds of chlorine meet, not even in a scoop: they can explode.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nunca deje que se junten dos tipos de cloro, ni siquiera en una cuchara: pueden explotar.</translation>
     </message>
     <message>
         <source>Generator off until the salt is dissolved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Generador apagado hasta que la sal se disuelva.</translation>
     </message>
     <message>
         <source>The product&apos;s label decides the dose.</source>
-        <translation type="unfinished"></translation>
+        <translation>La etiqueta del producto decide la dosis.</translation>
     </message>
     <message>
         <source>An empty shell can float up in wet ground, and a liner can shrink: no draining after heavy rain; ask a professional where the ground water is high.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una piscina vacía puede flotar en suelo mojado y un vinilo puede encogerse: no vacíe tras lluvias fuertes; consulte a un profesional si el agua subterránea está alta.</translation>
     </message>
     <message>
         <source>Let chlorine fall before draining, and ask the town where the water may go.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deje bajar el cloro antes de vaciar y pregunte al municipio adónde puede ir el agua.</translation>
     </message>
     <message>
         <source>Power off before draining.</source>
-        <translation type="unfinished"></translation>
+        <translation>Corte la corriente antes de vaciar.</translation>
     </message>
     <message>
         <source>Indoors: cover off, doors and windows open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajo techo: cubierta quitada, puertas y ventanas abiertas.</translation>
     </message>
     <message>
         <source>The product&apos;s label and your local code come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>La etiqueta del producto y el reglamento local están primero.</translation>
     </message>
     <message>
         <source>Never mix chemicals. One at a time, pump running, into the water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nunca mezcle químicos. Uno por vez, con la bomba en marcha, dentro del agua.</translation>
     </message>
     <message>
         <source>Nobody in the water while dosing, nor before the time on this sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nadie en el agua mientras se dosifica, ni antes de la hora de esta hoja.</translation>
     </message>
     <message>
         <source>Test again before the next treatment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Analice de nuevo antes del próximo tratamiento.</translation>
     </message>
     <message>
         <source>Trouble breathing, or chemical in eyes: fresh air, rinse for 15 minutes, call %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si le cuesta respirar o hay químico en los ojos: aire libre, enjuague 15 minutos, llame al %1.</translation>
     </message>
     <message>
         <source>This is advice for a home; where in doubt ask a licensed operator.</source>
-        <translation type="unfinished"></translation>
+        <translation>Estos consejos son para un hogar; en caso de duda consulte a un operador autorizado.</translation>
     </message>
     <message>
         <source>Chemicals have been mixed or are fuming. Leave at once, upwind; keep others out; call the emergency number from outside. Do not go back to air the room, add no water, move nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se mezclaron químicos o están desprendiendo humos. Salga de inmediato, contra el viento; mantenga lejos a los demás; llame al número de emergencia desde afuera. No vuelva para ventilar, no agregue agua, no mueva nada.</translation>
     </message>
     <message>
         <source>After faeces, vomit, blood or a dead animal the health department&apos;s procedure applies, not a home plan. Keep everybody out until it is done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Después de heces, vómito, sangre o un animal muerto rige el procedimiento de la autoridad sanitaria, no un plan para casa. No deje entrar a nadie hasta que se haya cumplido.</translation>
     </message>
     <message>
         <source>Flood, sewage or illness can bring what no home treatment removes. Keep everybody out and ask the health department.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una inundación, aguas negras o una enfermedad pueden traer lo que ningún tratamiento casero elimina. No deje entrar a nadie y consulte a la autoridad sanitaria.</translation>
     </message>
     <message>
         <source>The main drain cannot be seen, so nobody may swim and nobody could be found in the water. Close it off and have a licensed operator clear it.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se ve el desagüe de fondo: nadie debe bañarse y a nadie se le podría encontrar en el agua. Ciérrela y haga que un operador autorizado la aclare.</translation>
     </message>
     <message>
         <source>This water is open to others than the household. Local code and its qualified operator decide; here are the readings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta agua está abierta a personas ajenas al hogar. Deciden el reglamento local y su operador calificado; aquí están las lecturas.</translation>
     </message>
     <message>
         <source>What keeps this water clean is not known, and the wrong chemical can be dangerous. Ask which sanitizer is used, then come back.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se sabe con qué se desinfecta esta agua, y el químico equivocado puede ser peligroso. Pregunte qué desinfectante se usa y vuelva.</translation>
     </message>
     <message>
         <source>Biguanide and other sanitizers must not meet. Have the changeover done by somebody licensed before anything is added.</source>
-        <translation type="unfinished"></translation>
+        <translation>La biguanida y otros desinfectantes no deben juntarse. Encargue el cambio a un profesional autorizado antes de agregar nada.</translation>
     </message>
     <message>
         <source>pH, alkalinity or the sanitizer was beyond what the method can read or cannot be believed. Read it again, diluted or by a wider method; nothing is added until then.</source>
-        <translation type="unfinished"></translation>
+        <translation>El pH, la alcalinidad o el desinfectante quedaron fuera de lo que el método puede leer, o no son creíbles. Repita la lectura, con dilución o con un método más amplio; hasta entonces no se agrega nada.</translation>
     </message>
     <message>
         <source>The readings contradict each other. Take a fresh bottle and read them again; nothing is added until then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las lecturas se contradicen. Tome un frasco nuevo y léalas otra vez; hasta entonces no se agrega nada.</translation>
     </message>
     <message>
         <source>%1 fl oz</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;oz líq.</translation>
     </message>
     <message>
         <source>%1 gal</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;gal</translation>
     </message>
     <message>
         <source>%1 gal and %2 fl oz</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;gal y %2&#xa0;oz líq.</translation>
     </message>
     <message>
         <source>%1 oz</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;oz</translation>
     </message>
     <message>
         <source>%1 lb</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;lb</translation>
     </message>
     <message>
         <source>%1 lb %2 oz</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;lb %2&#xa0;oz</translation>
     </message>
     <message>
-        <source>Do this %1 times, %2 hours apart.</source>
-        <translation type="unfinished"></translation>
+        <source>Do this %1 times, %2 apart.</source>
+        <translation>Haga esto %1 veces, cada %2.</translation>
     </message>
 </context>
 <context>
     <name>product</name>
     <message>
         <source>Algaecide 60 % (polyquat)</source>
-        <translation type="unfinished"></translation>
+        <translation>Alguicida 60&#xa0;% (polyquat)</translation>
     </message>
     <message>
         <source>Bicarbonate powder (sodium bicarbonate 99 %)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bicarbonato en polvo (bicarbonato de sodio 99&#xa0;%)</translation>
     </message>
     <message>
         <source>Biguanide sanitizer 20 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Desinfectante de biguanida 20&#xa0;%</translation>
     </message>
     <message>
         <source>Borax decahydrate</source>
-        <translation type="unfinished"></translation>
+        <translation>Bórax decahidratado</translation>
     </message>
     <message>
         <source>Boric acid 99.5 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Ácido bórico 99,5&#xa0;%</translation>
     </message>
     <message>
         <source>Bromine tablets (BCDMH 96 %)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabletas de bromo (BCDMH 96&#xa0;%)</translation>
     </message>
     <message>
         <source>Calcium flake 77 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Cloruro de calcio en escamas 77&#xa0;%</translation>
     </message>
     <message>
         <source>Granular chlorine (calcium hypochlorite 65 %)</source>
-        <translation type="unfinished"></translation>
+        <translation>Cloro granulado (hipoclorito de calcio 65&#xa0;%)</translation>
     </message>
     <message>
         <source>Clarifier</source>
-        <translation type="unfinished"></translation>
+        <translation>Clarificador</translation>
     </message>
     <message>
         <source>Stabilised granules (dichlor 55 %)</source>
-        <translation type="unfinished"></translation>
+        <translation>Gránulos estabilizados (dicloro 55&#xa0;%)</translation>
     </message>
     <message>
         <source>Acid granules (sodium bisulfate 93.2 %)</source>
-        <translation type="unfinished"></translation>
+        <translation>Ácido en gránulos (bisulfato de sodio 93,2&#xa0;%)</translation>
     </message>
     <message>
         <source>Floc (alum)</source>
-        <translation type="unfinished"></translation>
+        <translation>Floculante (alumbre)</translation>
     </message>
     <message>
         <source>Liquid chlorine 10 % trade</source>
-        <translation type="unfinished"></translation>
+        <translation>Cloro líquido 10&#xa0;% comercial</translation>
     </message>
     <message>
         <source>Liquid chlorine 12.5 % trade</source>
-        <translation type="unfinished"></translation>
+        <translation>Cloro líquido 12,5&#xa0;% comercial</translation>
     </message>
     <message>
         <source>Metal binder</source>
-        <translation type="unfinished"></translation>
+        <translation>Secuestrante de metales</translation>
     </message>
     <message>
         <source>Chlorine-free oxidiser (triple salt, 43 % KHSO5)</source>
-        <translation type="unfinished"></translation>
+        <translation>Oxidante sin cloro (sal triple, 43&#xa0;% KHSO5)</translation>
     </message>
     <message>
         <source>Pool acid, half strength 14.5 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Ácido muriático rebajado 14,5&#xa0;%</translation>
     </message>
     <message>
         <source>Pool acid 31.45 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Ácido muriático 31,45&#xa0;%</translation>
     </message>
     <message>
         <source>Peroxide 27 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Peróxido 27&#xa0;%</translation>
     </message>
     <message>
         <source>Phosphate remover (lanthanum chloride 20 %)</source>
-        <translation type="unfinished"></translation>
+        <translation>Removedor de fosfatos (cloruro de lantano 20&#xa0;%)</translation>
     </message>
     <message>
         <source>Pool salt 99.5 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Sal para piscina 99,5&#xa0;%</translation>
     </message>
     <message>
         <source>Sesquicarbonate powder 98 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesquicarbonato en polvo 98&#xa0;%</translation>
     </message>
     <message>
         <source>Soda ash powder 99 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Carbonato de sodio en polvo 99&#xa0;%</translation>
     </message>
     <message>
         <source>Bromide salt 98 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Sal de bromuro 98&#xa0;%</translation>
     </message>
     <message>
         <source>Stabilizer granules 99 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Estabilizador en gránulos 99&#xa0;%</translation>
     </message>
     <message>
         <source>Chlorine remover (sodium sulfite 97 %)</source>
-        <translation type="unfinished"></translation>
+        <translation>Declorador (sulfito de sodio 97&#xa0;%)</translation>
     </message>
     <message>
         <source>Chlorine remover (sodium thiosulfate pentahydrate)</source>
-        <translation type="unfinished"></translation>
+        <translation>Declorador (tiosulfato de sodio pentahidratado)</translation>
     </message>
     <message>
         <source>Stabilised tablets (trichlor 90 %)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabletas estabilizadas (tricloro 90&#xa0;%)</translation>
     </message>
     <message>
         <source>Ascorbic acid 99 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Ácido ascórbico 99&#xa0;%</translation>
     </message>
 </context>
 <context>
     <name>sheet</name>
     <message>
         <source>%1 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 o más</translation>
     </message>
     <message>
         <source>up to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta %1</translation>
     </message>
     <message>
         <source>more than %1</source>
-        <translation type="unfinished"></translation>
+        <translation>más de %1</translation>
     </message>
     <message>
         <source>less than %1</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de %1</translation>
     </message>
     <message>
         <source>%1, again</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, repetición</translation>
     </message>
     <message>
         <source>not read</source>
-        <translation type="unfinished"></translation>
+        <translation>sin leer</translation>
     </message>
     <message>
         <source>Fill water: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua de llenado: %1</translation>
     </message>
     <message>
         <source>Take-home sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de indicaciones</translation>
     </message>
     <message>
         <source>What the water says</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que dice el agua</translation>
     </message>
     <message>
         <source>Before you start</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes de empezar</translation>
     </message>
     <message>
         <source>First of all</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero que nada</translation>
     </message>
     <message>
         <source>What to do, and when</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué hacer y cuándo</translation>
     </message>
     <message>
         <source>What to do instead</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué hacer en su lugar</translation>
     </message>
     <message>
         <source>Caution:</source>
-        <translation type="unfinished"></translation>
+        <translation>Precaución:</translation>
     </message>
     <message>
         <source>What to watch</source>
-        <translation type="unfinished"></translation>
+        <translation>A qué estar atento</translation>
     </message>
     <message>
         <source>Come back</source>
-        <translation type="unfinished"></translation>
+        <translation>Vuelva</translation>
     </message>
     <message>
         <source>All readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las lecturas</translation>
     </message>
     <message>
         <source>If something goes wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Si algo sale mal</translation>
     </message>
     <message>
         <source>page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>página %1 de %2</translation>
     </message>
     <message>
         <source>Reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Lectura</translation>
     </message>
     <message>
         <source>This bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>Este frasco</translation>
     </message>
     <message>
         <source>Give or take</source>
-        <translation type="unfinished"></translation>
+        <translation>Error</translation>
     </message>
     <message>
         <source>Target</source>
-        <translation type="unfinished"></translation>
+        <translation>Deseado</translation>
     </message>
     <message>
         <source>After the steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Tras los pasos</translation>
     </message>
     <message>
         <source>Last visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Visita anterior</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished"></translation>
+        <translation>Para</translation>
     </message>
     <message>
         <source>Water</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua</translation>
     </message>
     <message>
         <source>taken %1</source>
-        <translation type="unfinished"></translation>
+        <translation>tomado el %1</translation>
     </message>
     <message>
         <source>tested %1</source>
-        <translation type="unfinished"></translation>
+        <translation>analizado: %1</translation>
     </message>
     <message>
         <source>Bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>Frasco</translation>
     </message>
     <message>
         <source>first</source>
-        <translation type="unfinished"></translation>
+        <translation>primero</translation>
     </message>
     <message>
         <source>then</source>
-        <translation type="unfinished"></translation>
+        <translation>luego</translation>
     </message>
     <message>
         <source>%1 later</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 después</translation>
     </message>
     <message>
         <source>Bring this sheet with your next bottle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Traiga esta hoja con su próximo frasco.</translation>
     </message>
     <message>
         <source>Bring a fresh bottle and this sheet: %1 (%2) or soon after.</source>
-        <translation type="unfinished"></translation>
+        <translation>Traiga un frasco nuevo y esta hoja: %1 (%2) o poco después.</translation>
     </message>
     <message>
         <source>Bring a fresh bottle and this sheet %1 after the last step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Traiga un frasco nuevo y esta hoja %1 después del último paso.</translation>
     </message>
     <message>
         <source>We will read: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leeremos: %1.</translation>
     </message>
     <message>
         <source>No plan for home can be given.</source>
-        <translation type="unfinished"></translation>
+        <translation>No puede darse un plan para casa.</translation>
     </message>
     <message>
         <source>“Give or take” is one standard deviation: about two readings in three come that near.</source>
-        <translation type="unfinished"></translation>
+        <translation>«Error» es una desviación estándar: unas dos de cada tres lecturas caen así de cerca.</translation>
     </message>
     <message>
         <source>Read at %1 °C.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leído a %1&#xa0;°C.</translation>
     </message>
     <message>
         <source>May we swim?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Podemos bañarnos?</translation>
     </message>
     <message>
         <source>Not said: this sheet has readings only.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se indica: esta hoja solo tiene lecturas.</translation>
     </message>
     <message>
         <source>The small line under a value: what the test can read, from end to end; brackets, the target; dark mark, this bottle, as wide as its likely error; open mark, last visit.</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea pequeña bajo un valor: lo que la prueba puede leer, de punta a punta; corchetes, lo deseado; marca oscura, este frasco, tan ancha como su error probable; marca abierta, la visita anterior.</translation>
     </message>
     <message>
         <source>Emergency</source>
-        <translation type="unfinished"></translation>
+        <translation>Emergencia</translation>
     </message>
     <message>
         <source>Nobody swims unless the drain on the floor can be seen clearly from the edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nadie se baña si el desagüe del fondo no se ve con claridad desde el borde.</translation>
     </message>
     <message>
         <source>Keep to the times: going on sooner than shown is how products meet that must not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Respete los tiempos: adelantarse es la forma en que se juntan productos que no deben juntarse.</translation>
     </message>
     <message>
         <source>If the water turns brown, black or like tea after a dose, stop there and call us: that can be metal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si el agua se pone marrón, negra o como té después de una dosis, deténgase y llámenos: puede ser metal.</translation>
     </message>
     <message>
         <source>A light cloud after a dose clears with the pump running; if it is still there the next day, stop and bring us a bottle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una ligera turbidez tras una dosis se aclara con la bomba en marcha; si sigue al día siguiente, deténgase y tráiganos un frasco.</translation>
     </message>
     <message>
         <source>Watch the filter&apos;s pressure gauge, and clean the filter when its maker says so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vigile el manómetro del filtro y límpielo cuando lo indique su fabricante.</translation>
     </message>
     <message>
         <source>While draining, stop at once if the shell or liner moves, lifts or cracks, or if it rains hard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Al vaciar, deténgase de inmediato si el vaso o el vinilo se mueve, se levanta o se agrieta, o si llueve fuerte.</translation>
     </message>
     <message>
         <source>outdoor pool</source>
-        <translation type="unfinished"></translation>
+        <translation>piscina al aire libre</translation>
     </message>
     <message>
         <source>indoor pool</source>
-        <translation type="unfinished"></translation>
+        <translation>piscina techada</translation>
     </message>
     <message>
         <source>pool</source>
-        <translation type="unfinished"></translation>
+        <translation>piscina</translation>
     </message>
     <message>
         <source>outdoor spa</source>
-        <translation type="unfinished"></translation>
+        <translation>spa al aire libre</translation>
     </message>
     <message>
         <source>indoor spa</source>
-        <translation type="unfinished"></translation>
+        <translation>spa bajo techo</translation>
     </message>
     <message>
         <source>spa</source>
-        <translation type="unfinished"></translation>
+        <translation>spa</translation>
     </message>
     <message>
         <source>outdoor swim spa</source>
-        <translation type="unfinished"></translation>
+        <translation>spa de nado al aire libre</translation>
     </message>
     <message>
         <source>indoor swim spa</source>
-        <translation type="unfinished"></translation>
+        <translation>spa de nado bajo techo</translation>
     </message>
     <message>
         <source>swim spa</source>
-        <translation type="unfinished"></translation>
+        <translation>spa de nado</translation>
     </message>
     <message>
         <source>outdoor plunge</source>
-        <translation type="unfinished"></translation>
+        <translation>tina fría al aire libre</translation>
     </message>
     <message>
         <source>indoor plunge</source>
-        <translation type="unfinished"></translation>
+        <translation>tina fría bajo techo</translation>
     </message>
     <message>
         <source>plunge</source>
-        <translation type="unfinished"></translation>
+        <translation>tina fría</translation>
     </message>
     <message>
         <source>chlorine</source>
-        <translation type="unfinished"></translation>
+        <translation>cloro</translation>
     </message>
     <message>
         <source>salt chlorine</source>
-        <translation type="unfinished"></translation>
+        <translation>cloro salino</translation>
     </message>
     <message>
         <source>bromine</source>
-        <translation type="unfinished"></translation>
+        <translation>bromo</translation>
     </message>
     <message>
         <source>biguanide</source>
-        <translation type="unfinished"></translation>
+        <translation>biguanida</translation>
     </message>
     <message>
         <source>No – not before %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>No: no antes de %1.</translation>
     </message>
     <message>
         <source>No – not before %1, after step %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>No: no antes de %1, después del paso %2.</translation>
     </message>
     <message>
         <source>No – not for %1 after you start.</source>
-        <translation type="unfinished"></translation>
+        <translation>No: no hasta %1 después de empezar.</translation>
     </message>
     <message>
         <source>No – not for %1 after you start, and after step %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>No: no hasta %1 después de empezar, y después del paso %2.</translation>
     </message>
     <message>
         <source>No – not before step %1 is done.</source>
-        <translation type="unfinished"></translation>
+        <translation>No: no antes de terminar el paso %1.</translation>
     </message>
     <message>
         <source>No – not until we have tested the water again.</source>
-        <translation type="unfinished"></translation>
+        <translation>No: no hasta que hayamos analizado el agua otra vez.</translation>
     </message>
     <message>
         <source>That is for the operator of this water to say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso le corresponde decirlo al operador de esta agua.</translation>
     </message>
     <message>
         <source>No.</source>
-        <translation type="unfinished"></translation>
+        <translation>No.</translation>
     </message>
     <message>
         <source>Yes – but with nobody in the water while anything is being added.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sí, pero con nadie en el agua mientras se agrega algo.</translation>
     </message>
     <message>
         <source>Yes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sí.</translation>
     </message>
     <message>
         <source>%1 US gallons</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;galones EE. UU.</translation>
     </message>
     <message>
         <source>volume not known</source>
-        <translation type="unfinished"></translation>
+        <translation>volumen desconocido</translation>
     </message>
     <message>
         <source>your local emergency number</source>
-        <translation type="unfinished"></translation>
+        <translation>número de emergencia local</translation>
     </message>
     <message>
         <source>Fumes, fizzing, or products that have met: leave at once, upwind, keep others out and call %1 from outside. Do not go back, add no water, move nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Humos, efervescencia o productos que se juntaron: salga de inmediato, contra el viento, mantenga lejos a los demás y llame al %1 desde afuera. No vuelva, no agregue agua, no mueva nada.</translation>
     </message>
     <message>
         <source>Breathed in: fresh air; trouble breathing: call %1. Symptoms can come hours later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhalación: aire libre; si le cuesta respirar: llame al %1. Los síntomas pueden aparecer horas después.</translation>
     </message>
     <message>
         <source>In the eyes or on the skin: brush dry powder off, then rinse with running water for at least 15 minutes; take out contact lenses, take off wet clothing. Call %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>En los ojos o la piel: cepille el polvo seco y luego enjuague con agua corriente al menos 15 minutos; quite las lentes de contacto y la ropa mojada. Llame al %1.</translation>
     </message>
     <message>
         <source>Swallowed: do not make the person vomit. Call %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ingestión: NO provoque el vómito. Llame al %1.</translation>
     </message>
     <message>
         <source>Store dry, cool, locked and upright, each product in its own container and apart from the others: acid far from chlorine, liquids never above powders. Never sniff a container.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guarde en lugar seco, fresco, bajo llave y en posición vertical, cada producto en su envase y separado de los demás: el ácido lejos del cloro, los líquidos nunca encima de los polvos. Nunca huela un envase.</translation>
     </message>
     <message>
         <source>%1 each time, %2 times</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 cada vez, %2 veces</translation>
     </message>
 </context>
 </TS>

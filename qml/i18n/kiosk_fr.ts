@@ -5,2389 +5,2393 @@
     <name>Arrivals</name>
     <message>
         <source>No bottle is waiting</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun flacon en attente</translation>
     </message>
     <message>
         <source>One bottle is waiting</source>
-        <translation type="unfinished"></translation>
+        <translation>Un flacon en attente</translation>
     </message>
     <message>
         <source>%1 bottles are waiting</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;flacons en attente</translation>
     </message>
     <message>
         <source>Scan or type a label</source>
-        <translation type="unfinished"></translation>
+        <translation>Scannez ou tapez une étiquette</translation>
     </message>
     <message>
         <source>New bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouveau flacon</translation>
     </message>
     <message>
         <source>When one is handed over, touch “New bottle”, or scan the label on it. Overnight tests that fall due will stand here too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quand on vous en remet un, touchez «&#xa0;Nouveau flacon&#xa0;» ou scannez son étiquette. Les tests de la veille à relever s’afficheront aussi ici.</translation>
     </message>
 </context>
 <context>
     <name>BackRoom</name>
     <message>
         <source>Back room</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrière-boutique</translation>
     </message>
 </context>
 <context>
     <name>Bottle</name>
     <message>
         <source>To the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Vers l’analyse</translation>
     </message>
 </context>
 <context>
     <name>BottleLine</name>
     <message>
         <source>Label: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Étiquette&#xa0;: %1</translation>
     </message>
     <message>
         <source>No bottle on the counter</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun flacon sur le comptoir</translation>
     </message>
 </context>
 <context>
     <name>CustomerForm</name>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nom</translation>
     </message>
     <message>
         <source>Phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Téléphone</translation>
     </message>
     <message>
         <source>Street</source>
-        <translation type="unfinished"></translation>
+        <translation>Adresse</translation>
     </message>
     <message>
         <source>Reads</source>
-        <translation type="unfinished"></translation>
+        <translation>Lit en</translation>
     </message>
     <message>
         <source>Measures in</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesure en</translation>
     </message>
     <message>
         <source>Write down</source>
-        <translation type="unfinished"></translation>
+        <translation>Noter</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Annuler</translation>
     </message>
 </context>
 <context>
     <name>CustomerPart</name>
     <message>
         <source>Whose bottle?</source>
-        <translation type="unfinished"></translation>
+        <translation>À qui est le flacon&#x202f;?</translation>
     </message>
     <message>
         <source>Someone else</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelqu’un d’autre</translation>
     </message>
     <message>
         <source>Name, street or phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Nom, adresse ou téléphone</translation>
     </message>
     <message>
         <source>New customer</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouveau client</translation>
     </message>
 </context>
 <context>
     <name>Emergency</name>
     <message>
         <source>Emergency</source>
-        <translation type="unfinished"></translation>
+        <translation>Urgence</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermer</translation>
     </message>
     <message>
         <source>The product’s label and its safety data sheet go before anything written here.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’étiquette du produit et sa fiche de données de sécurité priment sur tout ce qui est écrit ici.</translation>
     </message>
 </context>
 <context>
     <name>Findings</name>
     <message>
         <source>Take-home</source>
-        <translation type="unfinished"></translation>
+        <translation>Consignes</translation>
     </message>
     <message>
         <source>On the thin rule: the bracket is the target, the filled mark this bottle and its uncertainty, the ring the last visit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sur le trait fin&#xa0;: le crochet est la cible, la marque pleine ce flacon et son incertitude, l’anneau la dernière visite.</translation>
     </message>
 </context>
 <context>
     <name>NumberPad</name>
     <message>
         <source>rub out</source>
-        <translation type="unfinished"></translation>
+        <translation>effacer</translation>
     </message>
     <message>
         <source>decimal point</source>
-        <translation type="unfinished"></translation>
+        <translation>virgule décimale</translation>
     </message>
 </context>
 <context>
     <name>PadPanel</name>
     <message>
         <source>type the number</source>
-        <translation type="unfinished"></translation>
+        <translation>tapez le nombre</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagnostic</translation>
     </message>
 </context>
 <context>
     <name>PlaceRail</name>
     <message>
         <source>Emergency</source>
-        <translation type="unfinished"></translation>
+        <translation>Urgence</translation>
     </message>
 </context>
 <context>
     <name>QObject</name>
     <message>
         <source>No instrument is set; type the readings. (Back room, Instrument)</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun instrument n’est réglé&#x202f;; tapez les mesures. (Arrière-boutique, Instrument)</translation>
     </message>
     <message>
         <source>%1 on %2: its readings come in by themselves</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sur %2&#xa0;: ses mesures arrivent d’elles-mêmes</translation>
     </message>
 </context>
 <context>
     <name>SamplePart</name>
     <message>
         <source>The bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>Le flacon</translation>
     </message>
     <message>
         <source>What they have seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qu’ils ont vu</translation>
     </message>
 </context>
 <context>
     <name>SheetPanel</name>
     <message>
         <source>The sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>La fiche</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimer</translation>
     </message>
     <message>
         <source>Make PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Créer le PDF</translation>
     </message>
 </context>
 <context>
     <name>ThenNow</name>
     <message>
         <source>Beside the visit of</source>
-        <translation type="unfinished"></translation>
+        <translation>Comparer à la visite de</translation>
     </message>
     <message>
         <source>Now</source>
-        <translation type="unfinished"></translation>
+        <translation>Maintenant</translation>
     </message>
     <message>
         <source>Expected</source>
-        <translation type="unfinished"></translation>
+        <translation>Attendu</translation>
     </message>
 </context>
 <context>
     <name>TroubleBanner</name>
     <message>
         <source>The instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>L’instrument</translation>
     </message>
 </context>
 <context>
     <name>VesselPart</name>
     <message>
         <source>The vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>Le bassin</translation>
     </message>
     <message>
         <source>Another vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>Un autre bassin</translation>
     </message>
     <message>
         <source>Write down the vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>Noter le bassin</translation>
     </message>
 </context>
 <context>
     <name>analyte</name>
     <message>
         <source>Biguanide</source>
-        <translation type="unfinished"></translation>
+        <translation>Biguanide</translation>
     </message>
     <message>
         <source>Borate</source>
-        <translation type="unfinished"></translation>
+        <translation>Borate</translation>
     </message>
     <message>
         <source>Bromide</source>
-        <translation type="unfinished"></translation>
+        <translation>Bromure</translation>
     </message>
     <message>
         <source>Calcium hardness</source>
-        <translation type="unfinished"></translation>
+        <translation>Dureté calcique</translation>
     </message>
     <message>
         <source>Conductivity</source>
-        <translation type="unfinished"></translation>
+        <translation>Conductivité</translation>
     </message>
     <message>
         <source>Copper</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuivre</translation>
     </message>
     <message>
         <source>Stabilizer</source>
-        <translation type="unfinished"></translation>
+        <translation>Stabilisant</translation>
     </message>
     <message>
         <source>Free chlorine</source>
-        <translation type="unfinished"></translation>
+        <translation>Chlore libre</translation>
     </message>
     <message>
         <source>Iron</source>
-        <translation type="unfinished"></translation>
+        <translation>Fer</translation>
     </message>
     <message>
         <source>Magnesium hardness</source>
-        <translation type="unfinished"></translation>
+        <translation>Dureté magnésienne</translation>
     </message>
     <message>
         <source>Manganese</source>
-        <translation type="unfinished"></translation>
+        <translation>Manganèse</translation>
     </message>
     <message>
         <source>Nitrate</source>
-        <translation type="unfinished"></translation>
+        <translation>Nitrate</translation>
     </message>
     <message>
         <source>Hydrogen peroxide</source>
-        <translation type="unfinished"></translation>
+        <translation>Peroxyde d’hydrogène</translation>
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished"></translation>
+        <translation>pH</translation>
     </message>
     <message>
         <source>Phosphate</source>
-        <translation type="unfinished"></translation>
+        <translation>Phosphate</translation>
     </message>
     <message>
         <source>Salt</source>
-        <translation type="unfinished"></translation>
+        <translation>Sel</translation>
     </message>
     <message>
         <source>Sulfate</source>
-        <translation type="unfinished"></translation>
+        <translation>Sulfate</translation>
     </message>
     <message>
         <source>Dissolved solids</source>
-        <translation type="unfinished"></translation>
+        <translation>Solides dissous</translation>
     </message>
     <message>
         <source>Total alkalinity</source>
-        <translation type="unfinished"></translation>
+        <translation>Alcalinité (TAC)</translation>
     </message>
     <message>
         <source>Total bromine</source>
-        <translation type="unfinished"></translation>
+        <translation>Brome total</translation>
     </message>
     <message>
         <source>Total chlorine</source>
-        <translation type="unfinished"></translation>
+        <translation>Chlore total</translation>
     </message>
     <message>
         <source>Total hardness</source>
-        <translation type="unfinished"></translation>
+        <translation>Dureté totale (TH)</translation>
     </message>
     <message>
         <source>Turbidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Turbidité</translation>
     </message>
 </context>
 <context>
     <name>back</name>
     <message>
         <source>Instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>Instrument</translation>
     </message>
     <message>
         <source>The photometer’s line: where it is plugged in, and which profile speaks its language.</source>
-        <translation type="unfinished"></translation>
+        <translation>La liaison du photomètre&#xa0;: où il est branché, et quel profil parle sa langue.</translation>
     </message>
     <message>
         <source>The shop</source>
-        <translation type="unfinished"></translation>
+        <translation>La boutique</translation>
     </message>
     <message>
         <source>What every sheet is signed with. The numbers stand on the Emergency page and on paper.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui signe chaque fiche. Les numéros figurent sur la page Urgence et sur le papier.</translation>
     </message>
     <message>
         <source>Records</source>
-        <translation type="unfinished"></translation>
+        <translation>Dossiers</translation>
     </message>
     <message>
         <source>Where visits are kept. A reading is shown as kept only once it is safe on the disk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Où sont gardées les visites. Une mesure n’est dite enregistrée qu’une fois à l’abri sur le disque.</translation>
     </message>
     <message>
         <source>Shelf list</source>
-        <translation type="unfinished"></translation>
+        <translation>Produits</translation>
     </message>
     <message>
         <source>What the shop sells. A plan names only what stands here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que vend la boutique. Un plan ne nomme que ce qui figure ici.</translation>
     </message>
     <message>
         <source>Methods</source>
-        <translation type="unfinished"></translation>
+        <translation>Méthodes</translation>
     </message>
     <message>
         <source>How each reading may be taken: the range, and the spread of one reading.</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment chaque mesure peut être prise&#xa0;: l’étendue, et la dispersion d’une mesure.</translation>
     </message>
     <message>
         <source>Port</source>
-        <translation type="unfinished"></translation>
+        <translation>Port</translation>
     </message>
     <message>
         <source>Profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Profil</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nom</translation>
     </message>
     <message>
         <source>Street</source>
-        <translation type="unfinished"></translation>
+        <translation>Adresse</translation>
     </message>
     <message>
         <source>Phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Téléphone</translation>
     </message>
     <message>
         <source>Emergency number here</source>
-        <translation type="unfinished"></translation>
+        <translation>Numéro d’urgence local</translation>
     </message>
     <message>
         <source>Poison line</source>
-        <translation type="unfinished"></translation>
+        <translation>Centre antipoison</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>Printer’s queue; empty for the usual one</source>
-        <translation type="unfinished"></translation>
+        <translation>File d’impression&#x202f;; vide pour l’habituelle</translation>
     </message>
     <message>
         <source>%1 to %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2&#xa0;%3</translation>
     </message>
     <message>
         <source>method %1</source>
-        <translation type="unfinished"></translation>
+        <translation>méthode %1</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;%</translation>
     </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
     <message>
         <source>Listen here</source>
-        <translation type="unfinished"></translation>
+        <translation>Écouter ici</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer</translation>
     </message>
     <message>
         <source>Database</source>
-        <translation type="unfinished"></translation>
+        <translation>Base de données</translation>
     </message>
     <message>
         <source>Settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Réglages</translation>
     </message>
     <message>
         <source>Kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistré.</translation>
     </message>
     <message>
         <source>The settings’ file cannot be written: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Impossible d’écrire le fichier de réglages&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>brimline::BenchDesk</name>
     <message>
         <source>%1 of %2 kept</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mesures sur %2</translation>
     </message>
     <message>
         <source>No bottle is on the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun flacon à analyser</translation>
     </message>
     <message>
         <source>Nothing is due</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune mesure à faire</translation>
     </message>
     <message>
         <source>All %1 readings are kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Les %1 mesures sont enregistrées</translation>
     </message>
     <message>
         <source>%1 of %2 readings kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesures enregistrées&#xa0;: %1 sur %2</translation>
     </message>
     <message>
         <source>Still due: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reste à mesurer&#xa0;: %1.</translation>
     </message>
     <message>
         <source>%1 cannot be %2. Please read it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;: %2 est impossible. Refaites la mesure.</translation>
     </message>
     <message>
         <source>Not kept: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Non enregistré&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 came in, but no bottle is on the counter. It was not kept; read it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est arrivé, mais aucun flacon n’est sur le comptoir. Rien n’a été enregistré&#x202f;; refaites la mesure.</translation>
     </message>
     <message>
         <source>%1 came in for bottle %2, which is not waiting here. It was not kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est arrivé pour le flacon %2, qui n’attend pas ici. Rien n’a été enregistré.</translation>
     </message>
     <message>
         <source>%1 came in for bottle %2 and was kept there.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est arrivé pour le flacon %2 et y a été enregistré.</translation>
     </message>
     <message>
         <source>%1 was not kept: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’a pas été enregistré&#xa0;: %2</translation>
     </message>
 </context>
 <context>
     <name>brimline::Counter</name>
     <message>
         <source>This visit is not in the records.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette visite n’est pas dans les dossiers.</translation>
     </message>
     <message>
         <source>There is no bottle on the counter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun flacon n’est sur le comptoir.</translation>
     </message>
 </context>
 <context>
     <name>brimline::Desk</name>
     <message>
         <source>Not said whose</source>
-        <translation type="unfinished"></translation>
+        <translation>Propriétaire non indiqué</translation>
     </message>
     <message>
         <source>taken %1</source>
-        <translation type="unfinished"></translation>
+        <translation>prélevé&#xa0;: %1</translation>
     </message>
     <message>
         <source>nothing read yet</source>
-        <translation type="unfinished"></translation>
+        <translation>rien de mesuré encore</translation>
     </message>
     <message>
         <source>1 reading kept</source>
-        <translation type="unfinished"></translation>
+        <translation>1 mesure enregistrée</translation>
     </message>
     <message>
         <source>%1 readings kept</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mesures enregistrées</translation>
     </message>
     <message>
         <source>Arrivals</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrivées</translation>
     </message>
     <message>
         <source>1 waiting</source>
-        <translation type="unfinished"></translation>
+        <translation>1 en attente</translation>
     </message>
     <message>
         <source>%1 waiting</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en attente</translation>
     </message>
     <message>
         <source>Bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>Flacon</translation>
     </message>
     <message>
         <source>whose?</source>
-        <translation type="unfinished"></translation>
+        <translation>à qui&#x202f;?</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Analyse</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagnostic</translation>
     </message>
     <message>
         <source>1 to know</source>
-        <translation type="unfinished"></translation>
+        <translation>1 constat</translation>
     </message>
     <message>
         <source>%1 to know</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 constats</translation>
     </message>
     <message>
         <source>Take-home</source>
-        <translation type="unfinished"></translation>
+        <translation>Consignes</translation>
     </message>
     <message>
         <source>no home plan</source>
-        <translation type="unfinished"></translation>
+        <translation>pas de plan maison</translation>
     </message>
     <message>
         <source>1 step</source>
-        <translation type="unfinished"></translation>
+        <translation>1 étape</translation>
     </message>
     <message>
         <source>%1 steps</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 étapes</translation>
     </message>
     <message>
         <source>Then and now</source>
-        <translation type="unfinished"></translation>
+        <translation>Avant, maintenant</translation>
     </message>
     <message>
         <source>1 earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>1 précédente</translation>
     </message>
     <message>
         <source>%1 earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 précédentes</translation>
     </message>
     <message>
         <source>Back room</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrière-boutique</translation>
     </message>
 </context>
 <context>
     <name>brimline::PlanDesk</name>
     <message>
         <source>They get home %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Retour à la maison&#xa0;: %1</translation>
     </message>
     <message>
         <source>Not kept: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Non enregistré&#xa0;: %1</translation>
     </message>
     <message>
         <source>No bottle is on the counter</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun flacon sur le comptoir</translation>
     </message>
     <message>
         <source>Nothing has been read yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a encore été mesuré</translation>
     </message>
     <message>
         <source>Working it out</source>
-        <translation type="unfinished"></translation>
+        <translation>Calcul en cours</translation>
     </message>
     <message>
         <source>This water is in order</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette eau est en ordre</translation>
     </message>
     <message>
         <source>What this water says</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que dit cette eau</translation>
     </message>
     <message>
         <source>No sheet was made, for the visit could not be kept: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune fiche n’a été faite, car la visite n’a pas pu être enregistrée&#xa0;: %1</translation>
     </message>
     <message>
         <source>The visit is kept; making the sheet …</source>
-        <translation type="unfinished"></translation>
+        <translation>La visite est enregistrée&#x202f;; préparation de la fiche …</translation>
     </message>
     <message>
         <source>The visit is kept, but the sheet is not on paper: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>La visite est enregistrée, mais la fiche n’est pas sur papier&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>brimline::ThenDesk</name>
     <message>
         <source>Then</source>
-        <translation type="unfinished"></translation>
+        <translation>Avant</translation>
     </message>
     <message>
         <source>No bottle is on the counter</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun flacon sur le comptoir</translation>
     </message>
     <message>
         <source>This vessel’s first bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>Premier flacon de ce bassin</translation>
     </message>
     <message>
         <source>Then and now</source>
-        <translation type="unfinished"></translation>
+        <translation>Avant et maintenant</translation>
     </message>
 </context>
 <context>
     <name>brimline::Ticket</name>
     <message>
         <source>Taken %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Prélevé&#xa0;: %1</translation>
     </message>
     <message>
         <source>When it was taken is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>L’heure du prélèvement n’est pas connue</translation>
     </message>
     <message>
         <source>A new one</source>
-        <translation type="unfinished"></translation>
+        <translation>Un nouveau</translation>
     </message>
     <message>
         <source>last here %1</source>
-        <translation type="unfinished"></translation>
+        <translation>dernière visite&#xa0;: %1</translation>
     </message>
     <message>
         <source>This could not be kept: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ceci n’a pas pu être enregistré&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>choices</name>
     <message>
         <source>Pool</source>
-        <translation type="unfinished"></translation>
+        <translation>Piscine</translation>
     </message>
     <message>
         <source>Spa</source>
-        <translation type="unfinished"></translation>
+        <translation>Spa</translation>
     </message>
     <message>
         <source>Swim spa</source>
-        <translation type="unfinished"></translation>
+        <translation>Spa de nage</translation>
     </message>
     <message>
         <source>Plunge</source>
-        <translation type="unfinished"></translation>
+        <translation>Bain froid</translation>
     </message>
     <message>
         <source>One household</source>
-        <translation type="unfinished"></translation>
+        <translation>Un seul foyer</translation>
     </message>
     <message>
         <source>Guests, tenants, members, pupils</source>
-        <translation type="unfinished"></translation>
+        <translation>Clients, locataires, membres, élèves</translation>
     </message>
     <message>
         <source>Chlorine</source>
-        <translation type="unfinished"></translation>
+        <translation>Chlore</translation>
     </message>
     <message>
         <source>Chlorine from salt</source>
-        <translation type="unfinished"></translation>
+        <translation>Électrolyse au sel</translation>
     </message>
     <message>
         <source>Bromine</source>
-        <translation type="unfinished"></translation>
+        <translation>Brome</translation>
     </message>
     <message>
         <source>Biguanide</source>
-        <translation type="unfinished"></translation>
+        <translation>Biguanide (PHMB)</translation>
     </message>
     <message>
         <source>Plaster</source>
-        <translation type="unfinished"></translation>
+        <translation>Enduit</translation>
     </message>
     <message>
         <source>Tile</source>
-        <translation type="unfinished"></translation>
+        <translation>Carrelage</translation>
     </message>
     <message>
         <source>Vinyl</source>
-        <translation type="unfinished"></translation>
+        <translation>Liner (vinyle)</translation>
     </message>
     <message>
         <source>Fibreglass</source>
-        <translation type="unfinished"></translation>
+        <translation>Polyester</translation>
     </message>
     <message>
         <source>Painted</source>
-        <translation type="unfinished"></translation>
+        <translation>Peinture</translation>
     </message>
     <message>
         <source>Acrylic</source>
-        <translation type="unfinished"></translation>
+        <translation>Acrylique</translation>
     </message>
     <message>
         <source>Outdoors</source>
-        <translation type="unfinished"></translation>
+        <translation>En extérieur</translation>
     </message>
     <message>
         <source>Indoors</source>
-        <translation type="unfinished"></translation>
+        <translation>En intérieur</translation>
     </message>
     <message>
         <source>In the ground</source>
-        <translation type="unfinished"></translation>
+        <translation>Enterré</translation>
     </message>
     <message>
         <source>Above it</source>
-        <translation type="unfinished"></translation>
+        <translation>Hors sol</translation>
     </message>
     <message>
         <source>Metered, or the maker’s</source>
-        <translation type="unfinished"></translation>
+        <translation>Au compteur, ou du fabricant</translation>
     </message>
     <message>
         <source>Measured with a tape</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesuré au mètre</translation>
     </message>
     <message>
         <source>Guessed</source>
-        <translation type="unfinished"></translation>
+        <translation>Estimé</translation>
     </message>
     <message>
         <source>Just now</source>
-        <translation type="unfinished"></translation>
+        <translation>À l’instant</translation>
     </message>
     <message>
         <source>An hour ago</source>
-        <translation type="unfinished"></translation>
+        <translation>Il y a une heure</translation>
     </message>
     <message>
         <source>This morning</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce matin</translation>
     </message>
     <message>
         <source>Last night</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier soir</translation>
     </message>
     <message>
         <source>Two days ago</source>
-        <translation type="unfinished"></translation>
+        <translation>Il y a deux jours</translation>
     </message>
     <message>
         <source>Not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Non connu</translation>
     </message>
     <message>
         <source>As every month</source>
-        <translation type="unfinished"></translation>
+        <translation>Contrôle mensuel</translation>
     </message>
     <message>
         <source>Opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Remise en route</translation>
     </message>
     <message>
         <source>Closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Hivernage</translation>
     </message>
     <message>
         <source>New fill</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau neuve</translation>
     </message>
     <message>
         <source>After a storm</source>
-        <translation type="unfinished"></translation>
+        <translation>Après un orage</translation>
     </message>
     <message>
         <source>Trouble</source>
-        <translation type="unfinished"></translation>
+        <translation>Problème</translation>
     </message>
     <message>
         <source>Cloudy</source>
-        <translation type="unfinished"></translation>
+        <translation>Trouble</translation>
     </message>
     <message>
         <source>Green water</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau verte</translation>
     </message>
     <message>
         <source>Stains</source>
-        <translation type="unfinished"></translation>
+        <translation>Taches</translation>
     </message>
     <message>
         <source>Scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Tartre</translation>
     </message>
     <message>
         <source>Sore eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>Yeux irrités</translation>
     </message>
     <message>
         <source>Strong smell</source>
-        <translation type="unfinished"></translation>
+        <translation>Odeur forte</translation>
     </message>
     <message>
         <source>Green hair</source>
-        <translation type="unfinished"></translation>
+        <translation>Cheveux verts</translation>
     </message>
     <message>
         <source>Foam</source>
-        <translation type="unfinished"></translation>
+        <translation>Mousse</translation>
     </message>
     <message>
         <source>Slimy walls</source>
-        <translation type="unfinished"></translation>
+        <translation>Parois glissantes</translation>
     </message>
     <message>
         <source>Tablets in use</source>
-        <translation type="unfinished"></translation>
+        <translation>Galets en place</translation>
     </message>
     <message>
         <source>Main drain cannot be seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Bonde de fond invisible</translation>
     </message>
     <message>
         <source>Chemicals mixed or fuming</source>
-        <translation type="unfinished"></translation>
+        <translation>Produits mélangés ou fumants</translation>
     </message>
     <message>
         <source>Faeces</source>
-        <translation type="unfinished"></translation>
+        <translation>Selles</translation>
     </message>
     <message>
         <source>Vomit</source>
-        <translation type="unfinished"></translation>
+        <translation>Vomi</translation>
     </message>
     <message>
         <source>Blood</source>
-        <translation type="unfinished"></translation>
+        <translation>Sang</translation>
     </message>
     <message>
         <source>Dead animal</source>
-        <translation type="unfinished"></translation>
+        <translation>Animal mort</translation>
     </message>
     <message>
         <source>Flood</source>
-        <translation type="unfinished"></translation>
+        <translation>Inondation</translation>
     </message>
     <message>
         <source>Sewage</source>
-        <translation type="unfinished"></translation>
+        <translation>Eaux usées</translation>
     </message>
     <message>
         <source>Swimmers ill</source>
-        <translation type="unfinished"></translation>
+        <translation>Baigneurs malades</translation>
     </message>
     <message>
         <source>Gallons, °F</source>
-        <translation type="unfinished"></translation>
+        <translation>Gallons, °F</translation>
     </message>
     <message>
         <source>Cubic metres, °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Mètres cubes, °C</translation>
     </message>
     <message>
         <source>photometer</source>
-        <translation type="unfinished"></translation>
+        <translation>photomètre</translation>
     </message>
     <message>
         <source>strip</source>
-        <translation type="unfinished"></translation>
+        <translation>bandelette</translation>
     </message>
     <message>
         <source>drop test</source>
-        <translation type="unfinished"></translation>
+        <translation>gouttes</translation>
     </message>
     <message>
         <source>comparator</source>
-        <translation type="unfinished"></translation>
+        <translation>comparateur</translation>
     </message>
     <message>
         <source>probe</source>
-        <translation type="unfinished"></translation>
+        <translation>sonde</translation>
     </message>
     <message>
         <source>view tube</source>
-        <translation type="unfinished"></translation>
+        <translation>tube de vision</translation>
     </message>
     <message>
         <source>In range</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans la plage</translation>
     </message>
     <message>
         <source>Or above</source>
-        <translation type="unfinished"></translation>
+        <translation>Ou plus</translation>
     </message>
     <message>
         <source>Or below</source>
-        <translation type="unfinished"></translation>
+        <translation>Ou moins</translation>
     </message>
     <message>
         <source>Undiluted</source>
-        <translation type="unfinished"></translation>
+        <translation>Non dilué</translation>
     </message>
     <message>
         <source>1 + 1</source>
-        <translation type="unfinished"></translation>
+        <translation>1 + 1</translation>
     </message>
     <message>
         <source>1 + 4</source>
-        <translation type="unfinished"></translation>
+        <translation>1 + 4</translation>
     </message>
     <message>
         <source>1 + 9</source>
-        <translation type="unfinished"></translation>
+        <translation>1 + 9</translation>
     </message>
     <message>
         <source>In an hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans une heure</translation>
     </message>
     <message>
         <source>17:30</source>
-        <translation type="unfinished"></translation>
+        <translation>17:30</translation>
     </message>
     <message>
         <source>20:00</source>
-        <translation type="unfinished"></translation>
+        <translation>20:00</translation>
     </message>
     <message>
         <source>Tomorrow 08:00</source>
-        <translation type="unfinished"></translation>
+        <translation>Demain 08:00</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Letter</translation>
     </message>
     <message>
         <source>A4</source>
-        <translation type="unfinished"></translation>
+        <translation>A4</translation>
     </message>
     <message>
         <source>Roll</source>
-        <translation type="unfinished"></translation>
+        <translation>Rouleau</translation>
     </message>
     <message>
         <source>Usual</source>
-        <translation type="unfinished"></translation>
+        <translation>Normale</translation>
     </message>
     <message>
         <source>Large</source>
-        <translation type="unfinished"></translation>
+        <translation>Grande</translation>
     </message>
     <message>
         <source>Health</source>
-        <translation type="unfinished"></translation>
+        <translation>Santé</translation>
     </message>
     <message>
         <source>Equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Matériel</translation>
     </message>
     <message>
         <source>Surface</source>
-        <translation type="unfinished"></translation>
+        <translation>Revêtement</translation>
     </message>
     <message>
         <source>Clear water</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau claire</translation>
     </message>
     <message>
         <source>Comfort</source>
-        <translation type="unfinished"></translation>
+        <translation>Confort</translation>
     </message>
     <message>
         <source>Upkeep</source>
-        <translation type="unfinished"></translation>
+        <translation>Entretien</translation>
     </message>
     <message>
         <source>The readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Les mesures</translation>
     </message>
     <message>
         <source>It is a</source>
-        <translation type="unfinished"></translation>
+        <translation>Type</translation>
     </message>
     <message>
         <source>Used by</source>
-        <translation type="unfinished"></translation>
+        <translation>Utilisé par</translation>
     </message>
     <message>
         <source>Sanitized with</source>
-        <translation type="unfinished"></translation>
+        <translation>Désinfecté avec</translation>
     </message>
     <message>
         <source>Its surface</source>
-        <translation type="unfinished"></translation>
+        <translation>Revêtement</translation>
     </message>
     <message>
         <source>It stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Emplacement</translation>
     </message>
     <message>
         <source>Built</source>
-        <translation type="unfinished"></translation>
+        <translation>Construction</translation>
     </message>
     <message>
         <source>How the volume is known</source>
-        <translation type="unfinished"></translation>
+        <translation>D’où vient le volume</translation>
     </message>
     <message>
         <source>Why it came</source>
-        <translation type="unfinished"></translation>
+        <translation>Motif de la visite</translation>
     </message>
     <message>
         <source>Signs, as many as there are</source>
-        <translation type="unfinished"></translation>
+        <translation>Signes, autant qu’il y en a</translation>
     </message>
     <message>
         <source>Something happened in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Un incident dans l’eau</translation>
     </message>
     <message>
         <source>They get home</source>
-        <translation type="unfinished"></translation>
+        <translation>Retour à la maison</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation>Langue</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Impression</translation>
     </message>
 </context>
 <context>
     <name>clock</name>
     <message>
         <source>today %1</source>
-        <translation type="unfinished"></translation>
+        <translation>aujourd’hui %1</translation>
     </message>
     <message>
         <source>yesterday %1</source>
-        <translation type="unfinished"></translation>
+        <translation>hier %1</translation>
     </message>
     <message>
         <source>tonight %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ce soir %1</translation>
     </message>
     <message>
         <source>tomorrow %1</source>
-        <translation type="unfinished"></translation>
+        <translation>demain %1</translation>
     </message>
     <message>
         <source>%1 minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 minutes</translation>
     </message>
     <message>
         <source>1 hour</source>
-        <translation type="unfinished"></translation>
+        <translation>1 heure</translation>
     </message>
     <message>
         <source>%1 days</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 jours</translation>
     </message>
     <message>
         <source>%1 hours</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 heures</translation>
+    </message>
+    <message>
+        <source>1½ hours</source>
+        <translation>1 heure et demie</translation>
     </message>
 </context>
 <context>
     <name>compare</name>
     <message>
         <source>%1 went from %2 to %3; about %4 was expected. That is more than expected.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;: de %2 à %3&#x202f;; on attendait environ %4. C’est plus que prévu.</translation>
     </message>
     <message>
         <source>%1 went from %2 to %3; about %4 was expected. That is less than expected.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;: de %2 à %3&#x202f;; on attendait environ %4. C’est moins que prévu.</translation>
     </message>
     <message>
         <source>%1 went from %2 to %3, and what was told does not say why.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;: de %2 à %3, et ce qui avait été conseillé ne dit pas pourquoi.</translation>
     </message>
     <message>
         <source>%1 went from %2 to %3, as the doses told lead to expect (%4).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;: de %2 à %3, comme le laissaient attendre les doses conseillées (%4).</translation>
     </message>
     <message>
         <source>%1 went from %2 to %3: no change beyond error.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;: de %2 à %3&#xa0;: aucun changement au-delà de l’erreur de mesure.</translation>
     </message>
     <message>
         <source>The doses told explain what they should: they worked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les doses conseillées expliquent ce qu’elles devaient&#xa0;: elles ont agi.</translation>
     </message>
     <message>
         <source>What only new water brings down fell together: about %1 % of the water was replaced (backwash, splash, a leak, rain or a drain).</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que seule l’eau neuve fait baisser a baissé d’un même pas&#xa0;: environ %1&#xa0;% de l’eau a été remplacé (lavage du filtre, éclaboussures, fuite, pluie ou vidange).</translation>
     </message>
     <message>
         <source>A dose that was told moved the water less than it should: perhaps part of it was not put in, or the volume on file is too small.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une dose conseillée a moins agi que prévu&#xa0;: peut-être n’a-t-elle pas été mise en entier, ou le volume noté est trop petit.</translation>
     </message>
     <message>
         <source>A dose that was told moved the water more than it should: perhaps more was put in, or the volume on file is too large.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une dose conseillée a plus agi que prévu&#xa0;: peut-être en a-t-on mis davantage, ou le volume noté est trop grand.</translation>
     </message>
     <message>
         <source>The water answers the doses like %1 m3, which the volume on file does not fit: measure the vessel.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’eau répond aux doses comme %1&#xa0;m³, ce qui ne s’accorde pas avec le volume noté&#xa0;: mesurez le bassin.</translation>
     </message>
     <message>
         <source>Alkalinity fell and calcium did not: acid, dry acid or trichlor tablets do that.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’alcalinité a baissé, le calcium non&#xa0;: c’est ce que font l’acide, l’acide sec ou les galets de trichlore.</translation>
     </message>
     <message>
         <source>Stabilizer rose: trichlor tablets or dichlor bring it with every dose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le stabilisant a monté&#xa0;: les galets de trichlore ou le dichlore en apportent à chaque dose.</translation>
     </message>
     <message>
         <source>Calcium rose and alkalinity did not: calcium hypochlorite brings 7 mg/L of calcium hardness with every 10 mg/L of chlorine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le calcium a monté, l’alcalinité non&#xa0;: l’hypochlorite de calcium apporte 7 mg/L de dureté calcique pour 10 mg/L de chlore.</translation>
     </message>
     <message>
         <source>Salts rose with nothing told: water evaporates and its salts stay, and the fill brings more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les sels ont monté sans rien de conseillé&#xa0;: l’eau s’évapore, ses sels restent, et l’appoint en apporte d’autres.</translation>
     </message>
     <message>
         <source>Chlorine did not hold: sun, bathers, too little stabilizer, or a demand in the water. A chlorine-demand test tells.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le chlore n’a pas tenu&#xa0;: soleil, baigneurs, trop peu de stabilisant ou une demande dans l’eau. Un test de demande en chlore le dira.</translation>
     </message>
     <message>
         <source>Stabilizer fell alone. Water was not replaced; bacteria can turn stabilizer to ammonia. Meet the chlorine demand before stabilizer is added again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le stabilisant a baissé seul. L’eau n’a pas été remplacée&#x202f;; des bactéries peuvent changer le stabilisant en ammoniac. Satisfaites la demande en chlore avant de remettre du stabilisant.</translation>
     </message>
     <message>
         <source>pH rose without alkalinity: carbon dioxide leaves the water, faster with jets, a salt cell or a waterfall.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le pH a monté sans l’alcalinité&#xa0;: le dioxyde de carbone quitte l’eau, plus vite avec des jets, un électrolyseur ou une cascade.</translation>
     </message>
     <message>
         <source>Alkalinity rose with nothing told: bicarbonate, soda ash, fill water or dissolving plaster.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’alcalinité a monté sans rien de conseillé&#xa0;: bicarbonate, carbonate de sodium, eau de remplissage ou enduit qui se dissout.</translation>
     </message>
     <message>
         <source>Salt rose with nothing told: ask whether salt was added.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sel a monté sans rien de conseillé&#xa0;: demandez si du sel a été ajouté.</translation>
     </message>
     <message>
         <source>A metal rose: fill water, a corroding heater at low pH, or a copper product.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un métal a monté&#xa0;: eau de remplissage, réchauffeur qui se corrode à bas pH, ou produit au cuivre.</translation>
     </message>
 </context>
 <context>
     <name>emergency</name>
     <message>
         <source>Fumes breathed in</source>
-        <translation type="unfinished"></translation>
+        <translation>Vapeurs inhalées</translation>
     </message>
     <message>
         <source>Splash in the eyes or on the skin</source>
-        <translation type="unfinished"></translation>
+        <translation>Projection dans les yeux ou sur la peau</translation>
     </message>
     <message>
         <source>Swallowed</source>
-        <translation type="unfinished"></translation>
+        <translation>Produit avalé</translation>
     </message>
     <message>
         <source>Chemicals mixed, wet or fuming</source>
-        <translation type="unfinished"></translation>
+        <translation>Produits mélangés, mouillés ou fumants</translation>
     </message>
     <message>
         <source>Get them into fresh air, and keep others out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Amenez la personne à l’air libre et tenez les autres à l’écart.</translation>
     </message>
     <message>
         <source>Trouble breathing: call the emergency number at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si elle respire mal&#xa0;: appelez aussitôt le numéro d’urgence.</translation>
     </message>
     <message>
         <source>It can get worse hours later: call the poison line even if they feel well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cela peut s’aggraver des heures plus tard&#xa0;: appelez le centre antipoison même si elle se sent bien.</translation>
     </message>
     <message>
         <source>Rinse with running water at once, for at least 15 minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rincez aussitôt à l’eau courante, pendant au moins 15 minutes.</translation>
     </message>
     <message>
         <source>Take out contact lenses; take off what the chemical has touched.</source>
-        <translation type="unfinished"></translation>
+        <translation>Enlevez les lentilles de contact&#x202f;; ôtez tout ce que le produit a touché.</translation>
     </message>
     <message>
         <source>Dry powder: brush it off the skin before you rinse. Then call the poison line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Poudre sèche&#xa0;: brossez-la de la peau avant de rincer. Appelez ensuite le centre antipoison.</translation>
     </message>
     <message>
         <source>Do not make them vomit.</source>
-        <translation type="unfinished"></translation>
+        <translation>NE faites PAS vomir.</translation>
     </message>
     <message>
         <source>Call the poison line with the label in your hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Appelez le centre antipoison, l’étiquette à la main.</translation>
     </message>
     <message>
         <source>Unconscious, or trouble breathing: call the emergency number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si la personne est inconsciente ou respire mal&#xa0;: appelez le numéro d’urgence.</translation>
     </message>
     <message>
         <source>Leave at once, upwind. Keep everyone out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Éloignez-vous aussitôt, face au vent. Tenez tout le monde à l’écart.</translation>
     </message>
     <message>
         <source>Call the emergency number from outside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Appelez le numéro d’urgence depuis l’extérieur.</translation>
     </message>
     <message>
         <source>Do not go back to air the room. Add no water. Move nothing. Sniff at nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>N’y retournez pas pour aérer. N’ajoutez pas d’eau. Ne déplacez rien. Ne reniflez rien.</translation>
     </message>
     <message>
         <source>No number is set: Back room, The shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun numéro n’est réglé&#xa0;: Arrière-boutique, La boutique</translation>
     </message>
     <message>
         <source>Your local emergency number</source>
-        <translation type="unfinished"></translation>
+        <translation>Votre numéro d’urgence local</translation>
     </message>
 </context>
 <context>
     <name>facts</name>
     <message>
         <source>This word is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce mot n’est pas connu.</translation>
     </message>
     <message>
         <source>“%1” cannot be right here; please type it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>«&#xa0;%1&#xa0;» ne peut pas être juste ici&#x202f;; tapez-le de nouveau.</translation>
     </message>
     <message>
         <source>This fact is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette donnée n’est pas connue.</translation>
     </message>
     <message>
         <source>Volume, US gallons</source>
-        <translation type="unfinished"></translation>
+        <translation>Volume, gallons US</translation>
     </message>
     <message>
         <source>Volume, m³</source>
-        <translation type="unfinished"></translation>
+        <translation>Volume, m³</translation>
     </message>
     <message>
         <source>Its water, °F</source>
-        <translation type="unfinished"></translation>
+        <translation>Temp. de son eau, °F</translation>
     </message>
     <message>
         <source>Its water, °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Temp. de son eau, °C</translation>
     </message>
     <message>
         <source>The bottle when read, °F</source>
-        <translation type="unfinished"></translation>
+        <translation>Temp. du flacon à la mesure, °F</translation>
     </message>
     <message>
         <source>The bottle when read, °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Temp. du flacon à la mesure, °C</translation>
     </message>
 </context>
 <context>
     <name>panel</name>
     <message>
         <source>kept</source>
-        <translation type="unfinished"></translation>
+        <translation>enregistrée</translation>
     </message>
     <message>
         <source>kept; read it again</source>
-        <translation type="unfinished"></translation>
+        <translation>enregistrée&#x202f;; à refaire</translation>
     </message>
     <message>
         <source>kept; dilute and read again</source>
-        <translation type="unfinished"></translation>
+        <translation>enregistrée&#x202f;; diluer et refaire</translation>
     </message>
     <message>
         <source>kept; says nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>enregistrée&#x202f;; ne dit rien</translation>
     </message>
     <message>
         <source>due</source>
-        <translation type="unfinished"></translation>
+        <translation>à faire</translation>
     </message>
     <message>
         <source>not due</source>
-        <translation type="unfinished"></translation>
+        <translation>pas demandée</translation>
     </message>
 </context>
 <context>
     <name>plan</name>
     <message>
         <source>Afterwards, we expect: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ensuite, nous attendons&#xa0;: %1</translation>
     </message>
     <message>
         <source>this bottle %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ce flacon %1</translation>
     </message>
     <message>
         <source>target from %1</source>
-        <translation type="unfinished"></translation>
+        <translation>cible à partir de %1</translation>
     </message>
     <message>
         <source>target up to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>cible jusqu’à %1</translation>
     </message>
     <message>
         <source>last visit %1</source>
-        <translation type="unfinished"></translation>
+        <translation>dernière visite %1</translation>
     </message>
     <message>
         <source>Free chlorine is %1; it should be at least %2. Germs and algae can grow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le chlore libre est de %1&#x202f;; il devrait être d’au moins %2. Germes et algues peuvent se développer.</translation>
     </message>
     <message>
         <source>Free chlorine is %1; swim only below %2. Add none and let it fall.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le chlore libre est de %1&#x202f;; baignade seulement en dessous de %2. N’en ajoutez pas et laissez-le baisser.</translation>
     </message>
     <message>
         <source>Total chlorine is %1 where %2 is the most for this free chlorine: spent chlorine that stings and smells is building up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le chlore total est de %1, alors que %2 est le maximum pour ce chlore libre&#xa0;: des chloramines (chlore usé), qui piquent et sentent, s’accumulent.</translation>
     </message>
     <message>
         <source>Stabilizer is %1; this much free chlorine works up to %2 only. The chlorine is held back too strongly to protect anybody.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le stabilisant est de %1&#x202f;; autant de chlore libre n’agit que jusqu’à %2. Le chlore est trop retenu pour protéger qui que ce soit.</translation>
     </message>
     <message>
         <source>Bromine is %1; it should be at least %2. Germs can grow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le brome est de %1&#x202f;; il devrait être d’au moins %2. Des germes peuvent se développer.</translation>
     </message>
     <message>
         <source>Bromine is %1; it should be at most %2. Add none and let it fall.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le brome est de %1&#x202f;; il devrait être d’au plus %2. N’en ajoutez pas et laissez-le baisser.</translation>
     </message>
     <message>
         <source>The biguanide sanitizer is %1; it should be at least %2. Germs can grow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le biguanide (désinfectant) est de %1&#x202f;; il devrait être d’au moins %2. Des germes peuvent se développer.</translation>
     </message>
     <message>
         <source>The biguanide sanitizer is %1; it should be at most %2. Add none; foam may come.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le biguanide (désinfectant) est de %1&#x202f;; il devrait être d’au plus %2. N’en ajoutez pas&#x202f;; de la mousse peut apparaître.</translation>
     </message>
     <message>
         <source>Peroxide is %1; it should be at least %2 to keep the water clear.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le peroxyde est de %1&#x202f;; il devrait être d’au moins %2 pour garder l’eau claire.</translation>
     </message>
     <message>
         <source>Peroxide is %1; it should be at most %2. Add none and let it fall.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le peroxyde est de %1&#x202f;; il devrait être d’au plus %2. N’en ajoutez pas et laissez-le baisser.</translation>
     </message>
     <message>
         <source>pH is %1; it should be at least %2. Acid water attacks metal, plaster and eyes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le pH est de %1&#x202f;; il devrait être d’au moins %2. Une eau acide attaque les métaux, l’enduit et les yeux.</translation>
     </message>
     <message>
         <source>pH is %1; it should be at most %2. Chlorine works slowly and scale can form.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le pH est de %1&#x202f;; il devrait être d’au plus %2. Le chlore agit lentement et du tartre peut se former.</translation>
     </message>
     <message>
         <source>Total alkalinity is %1; it should be at least %2. pH will not stay put.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’alcalinité totale (TAC) est de %1&#x202f;; elle devrait être d’au moins %2. Le pH ne tiendra pas en place.</translation>
     </message>
     <message>
         <source>Total alkalinity is %1; it should be at most %2. It keeps pushing pH up.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’alcalinité totale (TAC) est de %1&#x202f;; elle devrait être d’au plus %2. Elle pousse sans cesse le pH vers le haut.</translation>
     </message>
     <message>
         <source>Calcium hardness is %1; it should be at least %2. Hungry water takes calcium from the surface.</source>
-        <translation type="unfinished"></translation>
+        <translation>La dureté calcique est de %1&#x202f;; elle devrait être d’au moins %2. Une eau agressive prend le calcium du revêtement.</translation>
     </message>
     <message>
         <source>Calcium hardness is %1; it should be at most %2. Scale can form.</source>
-        <translation type="unfinished"></translation>
+        <translation>La dureté calcique est de %1&#x202f;; elle devrait être d’au plus %2. Du tartre peut se former.</translation>
     </message>
     <message>
         <source>Stabilizer is %1; it should be at least %2. Sunlight takes the chlorine within hours.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le stabilisant (acide cyanurique) est de %1&#x202f;; il devrait être d’au moins %2. Le soleil détruit le chlore en quelques heures.</translation>
     </message>
     <message>
         <source>Stabilizer is %1; it should be at most %2. It holds the chlorine back; only new water brings it down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le stabilisant (acide cyanurique) est de %1&#x202f;; il devrait être d’au plus %2. Il freine le chlore&#x202f;; seule l’eau neuve le fait baisser.</translation>
     </message>
     <message>
         <source>Salt is %1; the generator wants at least %2, or as its manual says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sel est de %1&#x202f;; l’électrolyseur demande au moins %2, ou ce que dit sa notice.</translation>
     </message>
     <message>
         <source>Salt is %1; the generator wants at most %2, or as its manual says. Only new water brings it down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sel est de %1&#x202f;; l’électrolyseur admet au plus %2, ou ce que dit sa notice. Seule l’eau neuve le fait baisser.</translation>
     </message>
     <message>
         <source>Dissolved solids are %1; %2 is the most. The water is worn out; new water helps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les solides dissous sont de %1&#x202f;; %2 est le maximum. L’eau est usée&#x202f;; de l’eau neuve aidera.</translation>
     </message>
     <message>
         <source>Sulfate is %1; above %2 it attacks cement. Only new water brings it down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sulfate est de %1&#x202f;; au-dessus de %2 il attaque le ciment. Seule l’eau neuve le fait baisser.</translation>
     </message>
     <message>
         <source>Iron is %1; from %2 on it can stain.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le fer est de %1&#x202f;; à partir de %2 il peut tacher.</translation>
     </message>
     <message>
         <source>Copper is %1; from %2 on it can stain the surface and light hair.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le cuivre est de %1&#x202f;; à partir de %2 il peut tacher le revêtement et verdir les cheveux clairs.</translation>
     </message>
     <message>
         <source>Manganese is %1; from %2 on it can stain.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le manganèse est de %1&#x202f;; à partir de %2 il peut tacher.</translation>
     </message>
     <message>
         <source>Phosphate is %1; above %2 it feeds algae when chlorine runs low.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le phosphate est de %1&#x202f;; au-dessus de %2 il nourrit les algues quand le chlore manque.</translation>
     </message>
     <message>
         <source>Nitrate is %1; above %2 it feeds algae. Only new water brings it down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le nitrate est de %1&#x202f;; au-dessus de %2 il nourrit les algues. Seule l’eau neuve le fait baisser.</translation>
     </message>
     <message>
         <source>Borate is %1; it should be at most %2. Add none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le borate est de %1&#x202f;; il devrait être d’au plus %2. N’en ajoutez pas.</translation>
     </message>
     <message>
         <source>Turbidity is %1; clear water is below %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>La turbidité est de %1&#x202f;; une eau claire est en dessous de %2.</translation>
     </message>
     <message>
         <source>The saturation index in the vessel is %1, below %2: the water dissolves calcium.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’indice de saturation dans le bassin est de %1, en dessous de %2&#xa0;: l’eau dissout le calcaire.</translation>
     </message>
     <message>
         <source>The saturation index in the vessel is %1, above %2: the water lays down scale.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’indice de saturation dans le bassin est de %1, au-dessus de %2&#xa0;: l’eau dépose du tartre.</translation>
     </message>
     <message>
         <source>The water is at %1 degrees Celsius; %2 is the most that is safe to sit in.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’eau est à %1 degrés Celsius&#x202f;; %2 est le maximum sans danger pour s’y asseoir.</translation>
     </message>
     <message>
         <source>The overnight test shows that this water uses up %1 of chlorine before any is left.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le test de la nuit montre que cette eau consomme %1 de chlore avant qu’il n’en reste.</translation>
     </message>
     <message>
         <source>The demand test has not found how much chlorine this water uses up; no bottle held its chlorine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le test de demande n’a pas trouvé combien de chlore cette eau consomme&#x202f;; aucun flacon n’a gardé son chlore.</translation>
     </message>
     <message>
         <source>Chemicals have been mixed or are fuming: this is an emergency.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des produits ont été mélangés ou dégagent des vapeurs&#xa0;: c’est une urgence.</translation>
     </message>
     <message>
         <source>The main drain cannot be seen: nobody could see a swimmer in trouble.</source>
-        <translation type="unfinished"></translation>
+        <translation>La bonde de fond n’est pas visible&#xa0;: personne ne verrait un baigneur en difficulté.</translation>
     </message>
     <message>
         <source>The water is green: algae are growing.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’eau est verte&#xa0;: des algues se développent.</translation>
     </message>
     <message>
         <source>The walls are slimy: algae or a film of bacteria is growing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les parois sont glissantes&#xa0;: des algues ou un film de bactéries s’y développent.</translation>
     </message>
     <message>
         <source>Eyes smart after swimming.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les yeux piquent après la baignade.</translation>
     </message>
     <message>
         <source>The water smells strongly: that is spent chlorine, not too much of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’eau sent fort&#xa0;: ce sont des chloramines (chlore usé), et non un excès de chlore.</translation>
     </message>
     <message>
         <source>The water is cloudy.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’eau est trouble.</translation>
     </message>
     <message>
         <source>The water foams.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’eau mousse.</translation>
     </message>
     <message>
         <source>There are stains: metals or leaves; what is in the stain no longer shows in the water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il y a des taches&#xa0;: métaux ou feuilles&#x202f;; ce qui est dans la tache ne se voit plus dans l’eau.</translation>
     </message>
     <message>
         <source>There is scale on the surface.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il y a du tartre sur le revêtement.</translation>
     </message>
     <message>
         <source>Light hair turns green: that is copper.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les cheveux clairs verdissent&#xa0;: c’est du cuivre.</translation>
     </message>
     <message>
         <source>Chlorine tablets are in use: each adds acid and, for good, stabilizer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des galets de chlore sont en place&#xa0;: chacun ajoute de l’acide et, pour de bon, du stabilisant.</translation>
     </message>
     <message>
         <source>Something happened in this water that a home plan must not treat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il s’est passé dans cette eau quelque chose qu’un plan maison ne doit pas traiter.</translation>
     </message>
     <message>
         <source>This water is open to others than the household.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette eau est ouverte à d’autres que le foyer.</translation>
     </message>
     <message>
         <source>Nobody has said what keeps this water clean.</source>
-        <translation type="unfinished"></translation>
+        <translation>Personne n’a dit avec quoi cette eau est désinfectée.</translation>
     </message>
     <message>
         <source>The vessel has changed between biguanide and another sanitizer; they must not meet.</source>
-        <translation type="unfinished"></translation>
+        <translation>On est passé du biguanide à un autre désinfectant, ou l’inverse&#x202f;; ils ne doivent pas se rencontrer.</translation>
     </message>
     <message>
         <source>The sanitizer was not read, so nobody knows whether the water is safe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le désinfectant n’a pas été mesuré&#xa0;: personne ne sait si l’eau est sans danger.</translation>
     </message>
     <message>
         <source>%3 was at the end of the method&apos;s range (%1): dilute the sample and read it again. Nothing is dosed on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%3&#xa0;: mesure en bout d’échelle de la méthode (%1). Diluez l’échantillon et refaites la mesure. Rien n’est dosé d’après cette valeur.</translation>
     </message>
     <message>
         <source>%3 (%1) cannot be believed: nothing is dosed on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%3 (%1)&#xa0;: valeur non crédible&#x202f;; rien n’est dosé d’après elle.</translation>
     </message>
     <message>
         <source>%3 (%1) must be read again before anything is dosed on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%3 (%1)&#xa0;: mesure à refaire avant de doser quoi que ce soit d’après elle.</translation>
     </message>
     <message>
         <source>The readings contradict each other: no water can have all of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les mesures se contredisent&#xa0;: aucune eau ne peut les avoir toutes.</translation>
     </message>
     <message>
         <source>The volume is not known, so no amount can be worked out. Measure length, width and average depth, or read the water meter while filling.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le volume n’est pas connu, aucune quantité ne peut donc être calculée. Mesurez longueur, largeur et profondeur moyenne, ou relevez le compteur d’eau au remplissage.</translation>
     </message>
     <message>
         <source>Raise pH: add %1 of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Remonter le pH&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;».</translation>
     </message>
     <message>
         <source>Raise pH and alkalinity together: add %1 of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Remonter le pH et l’alcalinité ensemble&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;».</translation>
     </message>
     <message>
         <source>Lower pH: pour %1 of %2 slowly into the deep end, pump running.</source>
-        <translation type="unfinished"></translation>
+        <translation>Baisser le pH&#xa0;: versez lentement %1 du produit «&#xa0;%2&#xa0;» dans la partie profonde, pompe en marche.</translation>
     </message>
     <message>
         <source>Raise alkalinity: spread %1 of %2 over the water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Remonter l’alcalinité&#xa0;: répandez %1 du produit «&#xa0;%2&#xa0;» sur l’eau.</translation>
     </message>
     <message>
         <source>Add %1 of %2 first, so that the acid after it does not take alkalinity too low.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajoutez d’abord %1 du produit «&#xa0;%2&#xa0;», pour que l’acide qui suit ne fasse pas trop baisser l’alcalinité.</translation>
     </message>
     <message>
         <source>Lower alkalinity: pour %1 of %2 slowly into the deep end, pump running. pH drops too and comes back with air.</source>
-        <translation type="unfinished"></translation>
+        <translation>Baisser l’alcalinité&#xa0;: versez lentement %1 du produit «&#xa0;%2&#xa0;» dans la partie profonde, pompe en marche. Le pH baisse aussi et remonte avec l’air.</translation>
     </message>
     <message>
         <source>Raise calcium: add %1 of %2, dissolved as its label allows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Remonter le calcium&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;», dissous comme l’étiquette le permet.</translation>
     </message>
     <message>
         <source>Raise salt: spread %1 of %2 over the floor and brush until it is gone. Generator off until then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Remonter le sel&#xa0;: répandez %1 du produit «&#xa0;%2&#xa0;» sur le fond et brossez jusqu’à disparition. Électrolyseur arrêté jusque-là.</translation>
     </message>
     <message>
         <source>Raise chlorine: add %1 of %2, pump running.</source>
-        <translation type="unfinished"></translation>
+        <translation>Remonter le chlore&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;», pompe en marche.</translation>
     </message>
     <message>
         <source>Burn off the spent chlorine: add %1 of %2 all at once. Half of it would make matters worse.</source>
-        <translation type="unfinished"></translation>
+        <translation>Éliminer les chloramines&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;» en une seule fois. La moitié aggraverait les choses.</translation>
     </message>
     <message>
         <source>Kill the algae: add %1 of %2 all at once and leave it overnight.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tuer les algues&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;» en une seule fois et laissez agir toute la nuit.</translation>
     </message>
     <message>
         <source>Meet what the water uses up: add %1 of %2 all at once and leave it overnight.</source>
-        <translation type="unfinished"></translation>
+        <translation>Couvrir ce que l’eau consomme&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;» en une seule fois et laissez agir toute la nuit.</translation>
     </message>
     <message>
         <source>Raise stabilizer: hang %1 of %2 in a sock before a return. Its reading rises within a week.</source>
-        <translation type="unfinished"></translation>
+        <translation>Remonter le stabilisant&#xa0;: suspendez %1 du produit «&#xa0;%2&#xa0;» dans une chaussette devant un refoulement. La mesure monte en une semaine.</translation>
     </message>
     <message>
         <source>Lay down bromide: add %1 of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Constituer la réserve de bromure&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;».</translation>
     </message>
     <message>
         <source>Raise bromine: give %1 of %2 by its feeder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Remonter le brome&#xa0;: donnez %1 du produit «&#xa0;%2&#xa0;» par son doseur.</translation>
     </message>
     <message>
         <source>Raise the sanitizer: add %1 of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Remonter le désinfectant&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;».</translation>
     </message>
     <message>
         <source>Raise peroxide: add %1 of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Remonter le peroxyde&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;».</translation>
     </message>
     <message>
         <source>Bind the metals before anything else: add %1 of %2, or as its label says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fixer les métaux avant tout&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;», ou selon son étiquette.</translation>
     </message>
     <message>
         <source>Help the filter: add %1 of %2, or as its label says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aider le filtre&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;», ou selon son étiquette.</translation>
     </message>
     <message>
         <source>Remove phosphate: add %1 of %2. The water looks worse first; clean the filter after.</source>
-        <translation type="unfinished"></translation>
+        <translation>Éliminer le phosphate&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;». L’eau paraît d’abord plus trouble&#x202f;; nettoyez ensuite le filtre.</translation>
     </message>
     <message>
         <source>Let out %5 of the water and fill up again. Pump, heater and generator off until it is full.</source>
-        <translation type="unfinished"></translation>
+        <translation>Videz %5 de l’eau et remplissez de nouveau. Pompe, réchauffeur et électrolyseur arrêtés jusqu’au plein.</translation>
     </message>
     <message>
         <source>Let pH rise by air: returns up, fountain or jets on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Laissez monter le pH par l’air&#xa0;: refoulements vers le haut, fontaine ou jets en marche.</translation>
     </message>
     <message>
         <source>Brush walls, steps and corners.</source>
-        <translation type="unfinished"></translation>
+        <translation>Brossez les parois, les marches et les angles.</translation>
     </message>
     <message>
         <source>Take out leaves and vacuum the floor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirez les feuilles et aspirez le fond.</translation>
     </message>
     <message>
         <source>Run the filter day and night until the water is clear.</source>
-        <translation type="unfinished"></translation>
+        <translation>Faites tourner le filtre jour et nuit jusqu’à ce que l’eau soit claire.</translation>
     </message>
     <message>
         <source>Clean or backwash the filter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nettoyez le filtre ou faites un contre-lavage.</translation>
     </message>
     <message>
         <source>Run the pump for one whole turnover.</source>
-        <translation type="unfinished"></translation>
+        <translation>Faites tourner la pompe pendant un cycle complet de recirculation.</translation>
     </message>
     <message>
         <source>Take tablets out of skimmer and feeder before any other chlorine goes in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirez les galets du skimmer et du doseur avant d’ajouter tout autre chlore.</translation>
     </message>
     <message>
         <source>Turn the chlorine generator off until free chlorine is back in range.</source>
-        <translation type="unfinished"></translation>
+        <translation>Baissez l’électrolyseur jusqu’à ce que le chlore libre revienne dans la plage.</translation>
     </message>
     <message>
         <source>Turn the chlorine generator up one step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Montez l’électrolyseur d’un cran.</translation>
     </message>
     <message>
         <source>Heater off; let the water cool to 40 degrees Celsius or less before anybody gets in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Réchauffeur arrêté&#x202f;; laissez l’eau descendre à 40 degrés Celsius ou moins avant que quiconque n’entre.</translation>
     </message>
     <message>
         <source>Bring a bottle of the refilled water, and one of the tap water: the rest of the doses hang on them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Apportez un flacon de l’eau après remplissage et un de l’eau du robinet&#xa0;: le reste des doses en dépend.</translation>
     </message>
     <message>
         <source>Bring a bottle of the refilled water: the doses hang on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Apportez un flacon de l’eau après remplissage&#xa0;: les doses en dépendent.</translation>
     </message>
     <message>
         <source>Bring another bottle; the rest of the dose is worked out from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Apportez un autre flacon&#x202f;; le reste de la dose en sera calculé.</translation>
     </message>
     <message>
         <source>Free chlorine must be read again, the sample diluted 1 + 4: strong chlorine can bleach the test and look like none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le chlore libre doit être mesuré de nouveau, l’échantillon dilué 1 + 4&#xa0;: un chlore fort peut décolorer le test et sembler nul.</translation>
     </message>
     <message>
         <source>Bring a litre of the water for an overnight chlorine-demand test: what it needs is more than is safe to add by guess.</source>
-        <translation type="unfinished"></translation>
+        <translation>Apportez un litre de l’eau pour un test de demande en chlore sur une nuit&#xa0;: ce qu’il lui faut dépasse ce qu’il est sûr d’ajouter au jugé.</translation>
     </message>
     <message>
         <source>Bring a litre of the water for another demand test, with stronger bottles.</source>
-        <translation type="unfinished"></translation>
+        <translation>Apportez un litre de l’eau pour un autre test de demande, avec des flacons plus forts.</translation>
     </message>
     <message>
         <source>This water uses up too much chlorine to treat: bring another bottle once part of it has been changed, or ask a licensed operator.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette eau consomme trop de chlore pour être traitée&#xa0;: apportez un autre flacon une fois qu’une partie en aura été changée, ou demandez à un professionnel agréé.</translation>
     </message>
     <message>
         <source>Leave at once, upwind, keep others out and call the emergency number from outside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Éloignez-vous aussitôt, face au vent, tenez les autres à l’écart et appelez le numéro d’urgence depuis l’extérieur.</translation>
     </message>
     <message>
         <source>Keep everybody out and ask the health department which procedure applies.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ne laissez entrer personne et demandez à l’autorité sanitaire quelle procédure s’applique.</translation>
     </message>
     <message>
         <source>Keep everybody out and ask the health department.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ne laissez entrer personne et consultez l’autorité sanitaire.</translation>
     </message>
     <message>
         <source>Keep everybody out; have a licensed operator clear the water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ne laissez entrer personne&#x202f;; faites clarifier l’eau par un professionnel agréé.</translation>
     </message>
     <message>
         <source>Hand these readings to the qualified operator.</source>
-        <translation type="unfinished"></translation>
+        <translation>Remettez ces mesures à l’exploitant qualifié.</translation>
     </message>
     <message>
         <source>Find out what keeps this water clean.</source>
-        <translation type="unfinished"></translation>
+        <translation>Renseignez-vous sur ce qui désinfecte cette eau.</translation>
     </message>
     <message>
         <source>Have the changeover done by somebody licensed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Faites faire le changement par un professionnel agréé.</translation>
     </message>
     <message>
         <source>Dilute the sample where the method allows it, or use one of wider range, and read again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diluez l’échantillon si la méthode le permet, ou prenez-en une de plage plus large, et refaites la mesure.</translation>
     </message>
     <message>
         <source>Take a fresh bottle and read pH, alkalinity and stabilizer again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prenez un nouveau flacon et remesurez pH, alcalinité et stabilisant.</translation>
     </message>
     <message>
         <source>Acid burns: goggles and gloves on, downwind of nobody.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’acide provoque des brûlures&#xa0;: portez lunettes et gants de protection, personne sous le vent.</translation>
     </message>
     <message>
         <source>Always chemical into water, never water into chemical.</source>
-        <translation type="unfinished"></translation>
+        <translation>Toujours le produit dans l’eau, jamais l’eau dans le produit.</translation>
     </message>
     <message>
         <source>Irritates the eyes: goggles on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Irrite les yeux&#xa0;: portez des lunettes de protection.</translation>
     </message>
     <message>
         <source>It gets hot when it dissolves: clean bucket, cool water first, small amounts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chauffe en se dissolvant&#xa0;: seau propre, eau froide d’abord, petites quantités.</translation>
     </message>
     <message>
         <source>Never in the same sock, skimmer, bucket or hour as strong chlorine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jamais dans la même chaussette, le même skimmer, le même seau ni la même heure qu’un chlore fort.</translation>
     </message>
     <message>
         <source>Strong oxidiser: dry hands, dry scoop of its own, away from fuel and anything that burns.</source>
-        <translation type="unfinished"></translation>
+        <translation>Oxydant puissant&#xa0;: mains sèches, pelle sèche réservée à cet usage, loin des carburants et de tout ce qui brûle.</translation>
     </message>
     <message>
         <source>With acid it gives off chlorine gas: never the same bucket, spot or hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Au contact d’un acide, dégage du chlore gazeux (toxique)&#xa0;: jamais le même seau, le même endroit ni la même heure.</translation>
     </message>
     <message>
         <source>Never wet the container or add a little water to the granules.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ne mouillez jamais le contenant et ne versez jamais un peu d’eau sur les granulés.</translation>
     </message>
     <message>
         <source>Never let two kinds of chlorine meet, not even in a scoop: they can explode.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ne laissez jamais deux sortes de chlore se toucher, pas même dans une pelle&#xa0;: elles peuvent exploser.</translation>
     </message>
     <message>
         <source>Generator off until the salt is dissolved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Électrolyseur arrêté jusqu’à ce que le sel soit dissous.</translation>
     </message>
     <message>
         <source>The product&apos;s label decides the dose.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’étiquette du produit décide de la dose.</translation>
     </message>
     <message>
         <source>An empty shell can float up in wet ground, and a liner can shrink: no draining after heavy rain; ask a professional where the ground water is high.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un bassin vide peut se soulever en sol détrempé, et un liner peut rétrécir&#xa0;: pas de vidange après de fortes pluies&#x202f;; consultez un professionnel si la nappe est haute.</translation>
     </message>
     <message>
         <source>Let chlorine fall before draining, and ask the town where the water may go.</source>
-        <translation type="unfinished"></translation>
+        <translation>Laissez baisser le chlore avant de vidanger et demandez à la mairie où l’eau peut aller.</translation>
     </message>
     <message>
         <source>Power off before draining.</source>
-        <translation type="unfinished"></translation>
+        <translation>Coupez le courant avant de vidanger.</translation>
     </message>
     <message>
         <source>Indoors: cover off, doors and windows open.</source>
-        <translation type="unfinished"></translation>
+        <translation>En intérieur&#xa0;: couverture retirée, portes et fenêtres ouvertes.</translation>
     </message>
     <message>
         <source>The product&apos;s label and your local code come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’étiquette du produit et la réglementation locale priment.</translation>
     </message>
     <message>
         <source>Never mix chemicals. One at a time, pump running, into the water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ne mélangez jamais de produits. Un seul à la fois, pompe en marche, dans l’eau.</translation>
     </message>
     <message>
         <source>Nobody in the water while dosing, nor before the time on this sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Personne dans l’eau pendant l’ajout, ni avant l’heure indiquée sur cette fiche.</translation>
     </message>
     <message>
         <source>Test again before the next treatment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Refaites une analyse avant le prochain traitement.</translation>
     </message>
     <message>
         <source>Trouble breathing, or chemical in eyes: fresh air, rinse for 15 minutes, call %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Difficulté à respirer, ou produit dans les yeux&#xa0;: air libre, rincez 15 minutes, appelez le %1.</translation>
     </message>
     <message>
         <source>This is advice for a home; where in doubt ask a licensed operator.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ces conseils valent pour un particulier&#x202f;; en cas de doute, consultez un professionnel agréé.</translation>
     </message>
     <message>
         <source>Chemicals have been mixed or are fuming. Leave at once, upwind; keep others out; call the emergency number from outside. Do not go back to air the room, add no water, move nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des produits ont été mélangés ou dégagent des vapeurs. Éloignez-vous aussitôt, face au vent&#x202f;; tenez les autres à l’écart&#x202f;; appelez le numéro d’urgence depuis l’extérieur. N’y retournez pas pour aérer, n’ajoutez pas d’eau, ne déplacez rien.</translation>
     </message>
     <message>
         <source>After faeces, vomit, blood or a dead animal the health department&apos;s procedure applies, not a home plan. Keep everybody out until it is done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Après des selles, du vomi, du sang ou un animal mort, c’est la procédure de l’autorité sanitaire qui s’applique, non un plan maison. Ne laissez entrer personne tant qu’elle n’est pas achevée.</translation>
     </message>
     <message>
         <source>Flood, sewage or illness can bring what no home treatment removes. Keep everybody out and ask the health department.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inondation, eaux usées ou maladie peuvent apporter ce qu’aucun traitement domestique n’élimine. Ne laissez entrer personne et consultez l’autorité sanitaire.</translation>
     </message>
     <message>
         <source>The main drain cannot be seen, so nobody may swim and nobody could be found in the water. Close it off and have a licensed operator clear it.</source>
-        <translation type="unfinished"></translation>
+        <translation>La bonde de fond n’est pas visible&#xa0;: personne ne doit se baigner et personne ne pourrait être retrouvé dans l’eau. Fermez l’accès et faites clarifier l’eau par un professionnel agréé.</translation>
     </message>
     <message>
         <source>This water is open to others than the household. Local code and its qualified operator decide; here are the readings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette eau est ouverte à d’autres que le foyer. La réglementation locale et son exploitant qualifié décident&#x202f;; voici les mesures.</translation>
     </message>
     <message>
         <source>What keeps this water clean is not known, and the wrong chemical can be dangerous. Ask which sanitizer is used, then come back.</source>
-        <translation type="unfinished"></translation>
+        <translation>On ne sait pas avec quoi cette eau est désinfectée, et le mauvais produit peut être dangereux. Demandez quel désinfectant est utilisé, puis revenez.</translation>
     </message>
     <message>
         <source>Biguanide and other sanitizers must not meet. Have the changeover done by somebody licensed before anything is added.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le biguanide et les autres désinfectants ne doivent pas se rencontrer. Faites faire le changement par un professionnel agréé avant tout ajout.</translation>
     </message>
     <message>
         <source>pH, alkalinity or the sanitizer was beyond what the method can read or cannot be believed. Read it again, diluted or by a wider method; nothing is added until then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le pH, l’alcalinité ou le désinfectant dépassait ce que la méthode peut lire, ou n’est pas crédible. Refaites la mesure, diluée ou par une méthode plus large&#x202f;; rien n’est ajouté d’ici là.</translation>
     </message>
     <message>
         <source>The readings contradict each other. Take a fresh bottle and read them again; nothing is added until then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les mesures se contredisent. Prenez un nouveau flacon et refaites-les&#x202f;; rien n’est ajouté d’ici là.</translation>
     </message>
     <message>
         <source>%1 fl oz</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;oz liq.</translation>
     </message>
     <message>
         <source>%1 gal</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;gal</translation>
     </message>
     <message>
         <source>%1 gal and %2 fl oz</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;gal et %2&#xa0;oz liq.</translation>
     </message>
     <message>
         <source>%1 oz</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;oz</translation>
     </message>
     <message>
         <source>%1 lb</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;lb</translation>
     </message>
     <message>
         <source>%1 lb %2 oz</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;lb %2&#xa0;oz</translation>
     </message>
     <message>
-        <source>Do this %1 times, %2 hours apart.</source>
-        <translation type="unfinished"></translation>
+        <source>Do this %1 times, %2 apart.</source>
+        <translation>Faites-le %1 fois, à %2 d’intervalle.</translation>
     </message>
 </context>
 <context>
     <name>product</name>
     <message>
         <source>Algaecide 60 % (polyquat)</source>
-        <translation type="unfinished"></translation>
+        <translation>Algicide 60&#xa0;% (polyquat)</translation>
     </message>
     <message>
         <source>Bicarbonate powder (sodium bicarbonate 99 %)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bicarbonate en poudre (bicarbonate de sodium 99&#xa0;%)</translation>
     </message>
     <message>
         <source>Biguanide sanitizer 20 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Désinfectant au biguanide 20&#xa0;%</translation>
     </message>
     <message>
         <source>Borax decahydrate</source>
-        <translation type="unfinished"></translation>
+        <translation>Borax décahydraté</translation>
     </message>
     <message>
         <source>Boric acid 99.5 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Acide borique 99,5&#xa0;%</translation>
     </message>
     <message>
         <source>Bromine tablets (BCDMH 96 %)</source>
-        <translation type="unfinished"></translation>
+        <translation>Pastilles de brome (BCDMH 96&#xa0;%)</translation>
     </message>
     <message>
         <source>Calcium flake 77 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Chlorure de calcium en paillettes 77&#xa0;%</translation>
     </message>
     <message>
         <source>Granular chlorine (calcium hypochlorite 65 %)</source>
-        <translation type="unfinished"></translation>
+        <translation>Chlore en granulés (hypochlorite de calcium 65&#xa0;%)</translation>
     </message>
     <message>
         <source>Clarifier</source>
-        <translation type="unfinished"></translation>
+        <translation>Clarifiant</translation>
     </message>
     <message>
         <source>Stabilised granules (dichlor 55 %)</source>
-        <translation type="unfinished"></translation>
+        <translation>Granulés stabilisés (dichlore 55&#xa0;%)</translation>
     </message>
     <message>
         <source>Acid granules (sodium bisulfate 93.2 %)</source>
-        <translation type="unfinished"></translation>
+        <translation>Acide en granulés (bisulfate de sodium 93,2&#xa0;%)</translation>
     </message>
     <message>
         <source>Floc (alum)</source>
-        <translation type="unfinished"></translation>
+        <translation>Floculant (alun)</translation>
     </message>
     <message>
         <source>Liquid chlorine 10 % trade</source>
-        <translation type="unfinished"></translation>
+        <translation>Chlore liquide 10&#xa0;% commercial</translation>
     </message>
     <message>
         <source>Liquid chlorine 12.5 % trade</source>
-        <translation type="unfinished"></translation>
+        <translation>Chlore liquide 12,5&#xa0;% commercial</translation>
     </message>
     <message>
         <source>Metal binder</source>
-        <translation type="unfinished"></translation>
+        <translation>Séquestrant de métaux</translation>
     </message>
     <message>
         <source>Chlorine-free oxidiser (triple salt, 43 % KHSO5)</source>
-        <translation type="unfinished"></translation>
+        <translation>Oxydant sans chlore (sel triple, 43&#xa0;% KHSO5)</translation>
     </message>
     <message>
         <source>Pool acid, half strength 14.5 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Acide chlorhydrique dilué 14,5&#xa0;%</translation>
     </message>
     <message>
         <source>Pool acid 31.45 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Acide chlorhydrique 31,45&#xa0;%</translation>
     </message>
     <message>
         <source>Peroxide 27 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Peroxyde 27&#xa0;%</translation>
     </message>
     <message>
         <source>Phosphate remover (lanthanum chloride 20 %)</source>
-        <translation type="unfinished"></translation>
+        <translation>Anti-phosphates (chlorure de lanthane 20&#xa0;%)</translation>
     </message>
     <message>
         <source>Pool salt 99.5 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Sel pour piscine 99,5&#xa0;%</translation>
     </message>
     <message>
         <source>Sesquicarbonate powder 98 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesquicarbonate en poudre 98&#xa0;%</translation>
     </message>
     <message>
         <source>Soda ash powder 99 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Carbonate de sodium en poudre 99&#xa0;%</translation>
     </message>
     <message>
         <source>Bromide salt 98 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Sel de bromure 98&#xa0;%</translation>
     </message>
     <message>
         <source>Stabilizer granules 99 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Stabilisant en granulés 99&#xa0;%</translation>
     </message>
     <message>
         <source>Chlorine remover (sodium sulfite 97 %)</source>
-        <translation type="unfinished"></translation>
+        <translation>Neutralisant de chlore (sulfite de sodium 97&#xa0;%)</translation>
     </message>
     <message>
         <source>Chlorine remover (sodium thiosulfate pentahydrate)</source>
-        <translation type="unfinished"></translation>
+        <translation>Neutralisant de chlore (thiosulfate de sodium pentahydraté)</translation>
     </message>
     <message>
         <source>Stabilised tablets (trichlor 90 %)</source>
-        <translation type="unfinished"></translation>
+        <translation>Galets stabilisés (trichlore 90&#xa0;%)</translation>
     </message>
     <message>
         <source>Ascorbic acid 99 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Acide ascorbique 99&#xa0;%</translation>
     </message>
 </context>
 <context>
     <name>sheet</name>
     <message>
         <source>%1 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ou plus</translation>
     </message>
     <message>
         <source>up to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>jusqu’à %1</translation>
     </message>
     <message>
         <source>more than %1</source>
-        <translation type="unfinished"></translation>
+        <translation>plus de %1</translation>
     </message>
     <message>
         <source>less than %1</source>
-        <translation type="unfinished"></translation>
+        <translation>moins de %1</translation>
     </message>
     <message>
         <source>%1, again</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, reprise</translation>
     </message>
     <message>
         <source>not read</source>
-        <translation type="unfinished"></translation>
+        <translation>non mesuré</translation>
     </message>
     <message>
         <source>Fill water: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau de remplissage&#xa0;: %1</translation>
     </message>
     <message>
         <source>Take-home sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Fiche de consignes</translation>
     </message>
     <message>
         <source>What the water says</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que dit l’eau</translation>
     </message>
     <message>
         <source>Before you start</source>
-        <translation type="unfinished"></translation>
+        <translation>Avant de commencer</translation>
     </message>
     <message>
         <source>First of all</source>
-        <translation type="unfinished"></translation>
+        <translation>Tout d’abord</translation>
     </message>
     <message>
         <source>What to do, and when</source>
-        <translation type="unfinished"></translation>
+        <translation>Que faire, et quand</translation>
     </message>
     <message>
         <source>What to do instead</source>
-        <translation type="unfinished"></translation>
+        <translation>Que faire à la place</translation>
     </message>
     <message>
         <source>Caution:</source>
-        <translation type="unfinished"></translation>
+        <translation>Attention&#xa0;:</translation>
     </message>
     <message>
         <source>What to watch</source>
-        <translation type="unfinished"></translation>
+        <translation>À surveiller</translation>
     </message>
     <message>
         <source>Come back</source>
-        <translation type="unfinished"></translation>
+        <translation>Revenez</translation>
     </message>
     <message>
         <source>All readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Toutes les mesures</translation>
     </message>
     <message>
         <source>If something goes wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>En cas de problème</translation>
     </message>
     <message>
         <source>page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>page %1 sur %2</translation>
     </message>
     <message>
         <source>Reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesure</translation>
     </message>
     <message>
         <source>This bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce flacon</translation>
     </message>
     <message>
         <source>Give or take</source>
-        <translation type="unfinished"></translation>
+        <translation>Écart</translation>
     </message>
     <message>
         <source>Target</source>
-        <translation type="unfinished"></translation>
+        <translation>Cible</translation>
     </message>
     <message>
         <source>After the steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Après les étapes</translation>
     </message>
     <message>
         <source>Last visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Dernière visite</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour</translation>
     </message>
     <message>
         <source>Water</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau</translation>
     </message>
     <message>
         <source>taken %1</source>
-        <translation type="unfinished"></translation>
+        <translation>prélevé&#xa0;: %1</translation>
     </message>
     <message>
         <source>tested %1</source>
-        <translation type="unfinished"></translation>
+        <translation>analysé&#xa0;: %1</translation>
     </message>
     <message>
         <source>Bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>Flacon</translation>
     </message>
     <message>
         <source>first</source>
-        <translation type="unfinished"></translation>
+        <translation>d’abord</translation>
     </message>
     <message>
         <source>then</source>
-        <translation type="unfinished"></translation>
+        <translation>ensuite</translation>
     </message>
     <message>
         <source>%1 later</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 plus tard</translation>
     </message>
     <message>
         <source>Bring this sheet with your next bottle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Apportez cette fiche avec votre prochain flacon.</translation>
     </message>
     <message>
         <source>Bring a fresh bottle and this sheet: %1 (%2) or soon after.</source>
-        <translation type="unfinished"></translation>
+        <translation>Apportez un nouveau flacon et cette fiche&#xa0;: %1 (%2) ou peu après.</translation>
     </message>
     <message>
         <source>Bring a fresh bottle and this sheet %1 after the last step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Apportez un nouveau flacon et cette fiche %1 après la dernière étape.</translation>
     </message>
     <message>
         <source>We will read: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nous mesurerons&#xa0;: %1.</translation>
     </message>
     <message>
         <source>No plan for home can be given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun plan maison ne peut être donné.</translation>
     </message>
     <message>
         <source>“Give or take” is one standard deviation: about two readings in three come that near.</source>
-        <translation type="unfinished"></translation>
+        <translation>«&#xa0;Écart&#xa0;» est un écart type&#xa0;: environ deux mesures sur trois tombent aussi près.</translation>
     </message>
     <message>
         <source>Read at %1 °C.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesuré à %1&#xa0;°C.</translation>
     </message>
     <message>
         <source>May we swim?</source>
-        <translation type="unfinished"></translation>
+        <translation>Peut-on se baigner&#x202f;?</translation>
     </message>
     <message>
         <source>Not said: this sheet has readings only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Non précisé&#xa0;: cette fiche ne porte que des mesures.</translation>
     </message>
     <message>
         <source>The small line under a value: what the test can read, from end to end; brackets, the target; dark mark, this bottle, as wide as its likely error; open mark, last visit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le petit trait sous une valeur&#xa0;: ce que le test peut lire, d’un bout à l’autre&#x202f;; crochets, la cible&#x202f;; marque pleine, ce flacon, aussi large que son erreur probable&#x202f;; marque vide, la dernière visite.</translation>
     </message>
     <message>
         <source>Emergency</source>
-        <translation type="unfinished"></translation>
+        <translation>Urgence</translation>
     </message>
     <message>
         <source>Nobody swims unless the drain on the floor can be seen clearly from the edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Personne ne se baigne si la bonde de fond ne se voit pas nettement depuis le bord.</translation>
     </message>
     <message>
         <source>Keep to the times: going on sooner than shown is how products meet that must not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Respectez les délais&#xa0;: c’est en allant trop vite que se rencontrent des produits qui ne le doivent pas.</translation>
     </message>
     <message>
         <source>If the water turns brown, black or like tea after a dose, stop there and call us: that can be metal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si l’eau devient brune, noire ou couleur de thé après une dose, arrêtez là et appelez-nous&#xa0;: ce peut être du métal.</translation>
     </message>
     <message>
         <source>A light cloud after a dose clears with the pump running; if it is still there the next day, stop and bring us a bottle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un léger trouble après une dose disparaît pompe en marche&#x202f;; s’il est encore là le lendemain, arrêtez et apportez-nous un flacon.</translation>
     </message>
     <message>
         <source>Watch the filter&apos;s pressure gauge, and clean the filter when its maker says so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Surveillez le manomètre du filtre, et nettoyez le filtre quand son fabricant le demande.</translation>
     </message>
     <message>
         <source>While draining, stop at once if the shell or liner moves, lifts or cracks, or if it rains hard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pendant la vidange, arrêtez aussitôt si la coque ou le liner bouge, se soulève ou se fissure, ou s’il pleut fort.</translation>
     </message>
     <message>
         <source>outdoor pool</source>
-        <translation type="unfinished"></translation>
+        <translation>piscine extérieure</translation>
     </message>
     <message>
         <source>indoor pool</source>
-        <translation type="unfinished"></translation>
+        <translation>piscine intérieure</translation>
     </message>
     <message>
         <source>pool</source>
-        <translation type="unfinished"></translation>
+        <translation>piscine</translation>
     </message>
     <message>
         <source>outdoor spa</source>
-        <translation type="unfinished"></translation>
+        <translation>spa extérieur</translation>
     </message>
     <message>
         <source>indoor spa</source>
-        <translation type="unfinished"></translation>
+        <translation>spa intérieur</translation>
     </message>
     <message>
         <source>spa</source>
-        <translation type="unfinished"></translation>
+        <translation>spa</translation>
     </message>
     <message>
         <source>outdoor swim spa</source>
-        <translation type="unfinished"></translation>
+        <translation>spa de nage extérieur</translation>
     </message>
     <message>
         <source>indoor swim spa</source>
-        <translation type="unfinished"></translation>
+        <translation>spa de nage intérieur</translation>
     </message>
     <message>
         <source>swim spa</source>
-        <translation type="unfinished"></translation>
+        <translation>spa de nage</translation>
     </message>
     <message>
         <source>outdoor plunge</source>
-        <translation type="unfinished"></translation>
+        <translation>bain froid extérieur</translation>
     </message>
     <message>
         <source>indoor plunge</source>
-        <translation type="unfinished"></translation>
+        <translation>bain froid intérieur</translation>
     </message>
     <message>
         <source>plunge</source>
-        <translation type="unfinished"></translation>
+        <translation>bain froid</translation>
     </message>
     <message>
         <source>chlorine</source>
-        <translation type="unfinished"></translation>
+        <translation>chlore</translation>
     </message>
     <message>
         <source>salt chlorine</source>
-        <translation type="unfinished"></translation>
+        <translation>électrolyse au sel</translation>
     </message>
     <message>
         <source>bromine</source>
-        <translation type="unfinished"></translation>
+        <translation>brome</translation>
     </message>
     <message>
         <source>biguanide</source>
-        <translation type="unfinished"></translation>
+        <translation>biguanide (PHMB)</translation>
     </message>
     <message>
         <source>No – not before %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Non – pas avant %1.</translation>
     </message>
     <message>
         <source>No – not before %1, after step %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Non – pas avant %1, après l’étape %2.</translation>
     </message>
     <message>
         <source>No – not for %1 after you start.</source>
-        <translation type="unfinished"></translation>
+        <translation>Non – pas avant %1 après le début.</translation>
     </message>
     <message>
         <source>No – not for %1 after you start, and after step %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Non – pas avant %1 après le début, et après l’étape %2.</translation>
     </message>
     <message>
         <source>No – not before step %1 is done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Non – pas avant la fin de l’étape %1.</translation>
     </message>
     <message>
         <source>No – not until we have tested the water again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Non – pas avant que nous ayons de nouveau analysé l’eau.</translation>
     </message>
     <message>
         <source>That is for the operator of this water to say.</source>
-        <translation type="unfinished"></translation>
+        <translation>C’est à l’exploitant de cette eau de le dire.</translation>
     </message>
     <message>
         <source>No.</source>
-        <translation type="unfinished"></translation>
+        <translation>Non.</translation>
     </message>
     <message>
         <source>Yes – but with nobody in the water while anything is being added.</source>
-        <translation type="unfinished"></translation>
+        <translation>Oui – mais personne dans l’eau pendant qu’on ajoute quelque chose.</translation>
     </message>
     <message>
         <source>Yes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Oui.</translation>
     </message>
     <message>
         <source>%1 US gallons</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;gallons US</translation>
     </message>
     <message>
         <source>volume not known</source>
-        <translation type="unfinished"></translation>
+        <translation>volume inconnu</translation>
     </message>
     <message>
         <source>your local emergency number</source>
-        <translation type="unfinished"></translation>
+        <translation>numéro d’urgence local</translation>
     </message>
     <message>
         <source>Fumes, fizzing, or products that have met: leave at once, upwind, keep others out and call %1 from outside. Do not go back, add no water, move nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vapeurs, effervescence ou produits mélangés&#xa0;: éloignez-vous aussitôt, face au vent, tenez les autres à l’écart et appelez le %1 depuis l’extérieur. N’y retournez pas, n’ajoutez pas d’eau, ne déplacez rien.</translation>
     </message>
     <message>
         <source>Breathed in: fresh air; trouble breathing: call %1. Symptoms can come hours later.</source>
-        <translation type="unfinished"></translation>
+        <translation>En cas d’inhalation&#xa0;: air libre&#x202f;; difficulté à respirer&#xa0;: appelez le %1. Les symptômes peuvent venir des heures plus tard.</translation>
     </message>
     <message>
         <source>In the eyes or on the skin: brush dry powder off, then rinse with running water for at least 15 minutes; take out contact lenses, take off wet clothing. Call %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans les yeux ou sur la peau&#xa0;: brossez la poudre sèche, puis rincez à l’eau courante pendant au moins 15 minutes&#x202f;; ôtez lentilles de contact et vêtements mouillés. Appelez le %1.</translation>
     </message>
     <message>
         <source>Swallowed: do not make the person vomit. Call %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>En cas d’ingestion&#xa0;: NE faites PAS vomir. Appelez le %1.</translation>
     </message>
     <message>
         <source>Store dry, cool, locked and upright, each product in its own container and apart from the others: acid far from chlorine, liquids never above powders. Never sniff a container.</source>
-        <translation type="unfinished"></translation>
+        <translation>Conservez au sec, au frais, sous clé et debout, chaque produit dans son contenant et à l’écart des autres&#xa0;: l’acide loin du chlore, les liquides jamais au-dessus des poudres. Ne reniflez jamais un contenant.</translation>
     </message>
     <message>
         <source>%1 each time, %2 times</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 chaque fois, %2 fois</translation>
     </message>
 </context>
 </TS>

@@ -30,8 +30,20 @@ QLocale locale_of(const Words& words) {
   return QLocale(QLocale::English);
 }
 
-std::string formatted(const Words& words, const Instant& when, const char* format) {
-  return locale_of(words).toString(date_of(when), QString::fromLatin1(format)).toStdString();
+// How a language writes a date, in the letters of QLocale.
+struct DateForms {
+  const char *weekday, *short_day, *day, *day_of_year;
+};
+DateForms forms_of(const Words& words, const QDate& date) {
+  if (words.language() == "es") return {"dddd", "ddd d MMM", "dddd d 'de' MMMM", "d 'de' MMMM 'de' yyyy"};
+  if (words.language() == "fr" && date.day() == 1)
+    return {"dddd", "ddd '1er' MMM", "dddd '1er' MMMM", "'1er' MMMM yyyy"};
+  return {"dddd", "ddd d MMM", "dddd d MMMM", "d MMMM yyyy"};
+}
+
+std::string formatted(const Words& words, const Instant& when, const char* DateForms::*form) {
+  const QDate date = date_of(when);
+  return locale_of(words).toString(date, QString::fromLatin1(forms_of(words, date).*form)).toStdString();
 }
 
 }  // namespace
@@ -60,15 +72,16 @@ std::string clock_words(const Words& words, const Instant& start, const Instant&
     return words.say(kContext, phrase("clock", "tonight %1"), {clock});
   if (days == 0) return words.say(kContext, phrase("clock", "today %1"), {clock});
   if (days == 1) return words.say(kContext, phrase("clock", "tomorrow %1"), {clock});
-  return formatted(words, when, days > 1 && days <= 6 ? "dddd" : "ddd d MMM") + " " + clock;
+  return formatted(words, when, days > 1 && days <= 6 ? &DateForms::weekday : &DateForms::short_day) + " " +
+         clock;
 }
 
 std::string date_words(const Words& words, const Instant& when) {
-  return formatted(words, when, "dddd d MMMM");
+  return formatted(words, when, &DateForms::day);
 }
 
 std::string date_and_time_words(const Words& words, const Instant& when) {
-  return formatted(words, when, "d MMMM yyyy") + ", " + time_words(when);
+  return formatted(words, when, &DateForms::day_of_year) + ", " + time_words(when);
 }
 
 std::string span_words(const Words& words, double hours) {
@@ -79,6 +92,8 @@ std::string span_words(const Words& words, double hours) {
   if (hours >= 48 && std::abs(std::remainder(hours, 24.0)) < 0.01)
     return words.say(kContext, phrase("clock", "%1 days"), {whole(hours / 24)});
   const bool is_whole = std::abs(hours - std::round(hours)) < 0.01;
+  // Half an hour more than one is neither one nor many: languages differ on the word.
+  if (hours < 1.5 + 0.01) return words.say(kContext, phrase("clock", "1½ hours"));
   return words.say(kContext, phrase("clock", "%1 hours"),
                    {is_whole ? whole(hours) : words.number(std::ceil(hours * 2 - 1e-6) / 2, 1)});
 }

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <iterator>
 
+#include "station/wording/clock_words.h"
+
 namespace brimline {
 
 namespace {
@@ -215,8 +217,8 @@ std::string step_text(const Words& words, const DraftStep& d, std::string_view p
                               {portion.value_or(""), std::string(product), std::to_string(s.portions),
                                words.number(s.portion_gap_h, 0), share});
   if (s.portions > 1)
-    out += " " + words.say("plan", phrase("plan", "Do this %1 times, %2 hours apart."),
-                           {std::to_string(s.portions), words.number(s.portion_gap_h, 0)});
+    out += " " + words.say("plan", phrase("plan", "Do this %1 times, %2 apart."),
+                           {std::to_string(s.portions), span_words(words, s.portion_gap_h)});
   return out;
 }
 
