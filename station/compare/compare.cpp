@@ -99,12 +99,13 @@ Comparison compare(std::span<const Visit> visits, const Words& words) {
   if (visits.size() < 2) return out;
   const Visit& later = visits.back();
   std::vector<Pair> pairs = pairs_of(visits);
-  out.water_replaced = replaced_water(pairs, later.vessel);
+  const Inference inference = infer(visits, pairs);
+  out.water_replaced = inference.replaced;
+  out.volume = inference.volume;
   if (out.water_replaced) allow_for(*out.water_replaced, pairs);
   for (const Pair& pair : pairs)
     out.changes.push_back(change_of(pair, relative_volume_sd(later.vessel), words));
-  out.volume = found_volume(pairs, later.vessel, out.water_replaced);
-  out.explanations = explain(pairs, out, later, words);
+  out.explanations = explain(pairs, out, inference, later, words);
   return out;
 }
 

@@ -125,6 +125,11 @@ std::optional<Pair> pair_of(std::span<const Visit> visits, const CheckedValue& n
       pair.drained = 1 - (1 - pair.drained) * (1 - drained_between(visits[k]));
     }
     pair.drift_sd = drift_of(now.analyte, before->value, pair.days);
+    const bool open_air =
+        visits.back().vessel.place != Place::indoor && kind_of(visits.back().vessel) == VesselKind::pool;
+    if (pair.fill_read && is_total(pair.analyte))
+      pair.evaporated = (open_air ? kEvaporatedOutdoor : kEvaporatedIndoor) * pair.fill.value *
+                        std::clamp(pair.days / 30, 0.0, 6.0);
     return pair;
   }
   return std::nullopt;
@@ -190,12 +195,17 @@ double relative_volume_sd(const Vessel& vessel) {
   return vessel.volume_relative_sd.value_or(0.1);
 }
 
-std::vector<Pair> pairs_of(std::span<const Visit> visits) {
+std::vector<Pair> totals_of(std::span<const Visit> visits) {
   std::vector<Pair> pairs;
   if (visits.size() < 2) return pairs;
   for (const CheckedValue& now : unchecked_panel(visits.back().bottle.readings, visits.back().vessel).values)
     if (auto pair = pair_of(visits, now)) pairs.push_back(std::move(*pair));
-  take_ph(visits, pairs);
+  return pairs;
+}
+
+std::vector<Pair> pairs_of(std::span<const Visit> visits) {
+  std::vector<Pair> pairs = totals_of(visits);
+  if (!pairs.empty()) take_ph(visits, pairs);
   return pairs;
 }
 

@@ -2,6 +2,7 @@
 // What an earlier reading and the told doses lead to expect: the inside of the comparison.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <span>
 #include <string_view>
@@ -9,6 +10,7 @@
 
 #include "analysis/panel/panel.h"
 #include "station/compare/compare.h"
+#include "station/compare/hypothesis.h"
 
 namespace brimline {
 
@@ -25,28 +27,43 @@ struct Pair {
   Measured fill;                // in the fill water, or what is assumed of it
   bool fill_read = false;
   double lost = 0, lost_sd = 0;  // with water found replaced, where a told dose moves the reading
+  double evaporated = 0;         // what topping up for evaporation brings, where the fill was read
   double drift_sd = 0;           // weeks of evaporation, splash, and what people do without telling
 
-  double expected() const { return before.value * (1 - drained) + fill.value * drained + told - lost; }
+  double expected() const {
+    return before.value * (1 - drained) + fill.value * drained + told - lost + evaporated;
+  }
   // Of now less expected; `relative_volume_sd` of the volume on file.
   double expected_sd(double relative_volume_sd) const;
   double distance(double relative_volume_sd) const;  // (now - expected) / sd
 };
 
+// Share of the volume that evaporates a month: 50 to 80 inches a year off pools of 60 inches would be 7 to 11
+// % in a dry summer (trade study); half of that for any month in the open is common practice, no source.
+inline constexpr double kEvaporatedOutdoor = 0.04, kEvaporatedIndoor = 0.01;
+
 // Every analyte of the last visit that an earlier one holds too, unclipped in both.
 std::vector<Pair> pairs_of(std::span<const Visit> visits);
+// The same without pH's expectation, which needs the whole model.
+std::vector<Pair> totals_of(std::span<const Visit> visits);
 
 double relative_volume_sd(const Vessel& vessel);  // 0.1 where not told
 
-// Share of the water replaced, told drains included, from readings nothing but water takes away.
-std::optional<WaterReplaced> replaced_water(std::span<const Pair> pairs, const Vessel& vessel);
+// What the visits show of the last stretch between two bottles, and of the volume over all of them.
+struct Inference {
+  std::optional<WaterReplaced> replaced;  // told drains included; absent: likelier that none was
+  std::optional<VolumeFound> volume;      // absent: no told dose shows it
+  std::array<double, kCauses> chance{};   // of each cause, 0 to 1
+  double acid_or_tablets = 0;             // of either or both
+  double of(Cause cause) const { return chance[static_cast<size_t>(cause)]; }
+};
 
-// From the pairs that told doses move, allowing for the water replaced.
-std::optional<VolumeFound> found_volume(std::span<const Pair> pairs, const Vessel& vessel,
-                                        const std::optional<WaterReplaced>& replaced);
+// Bayes' rule over a grid of volumes, visit after visit: each true value is carried on from stretch to
+// stretch.
+Inference infer(std::span<const Visit> visits, std::span<const Pair> pairs);
 
 // What may lie behind the changes, likeliest first.
 std::vector<Explanation> explain(std::span<const Pair> pairs, const Comparison& comparison,
-                                 const Visit& later, const Words& words);
+                                 const Inference& inference, const Visit& later, const Words& words);
 
 }  // namespace brimline

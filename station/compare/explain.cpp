@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What may lie behind the changes: a table of rules over which readings moved and which stayed.
+// What may lie behind the changes: the causes the inference found likelier than not, and rules of the rest.
+#include <algorithm>
 #include <cmath>
 
 #include "station/compare/expectation.h"
@@ -13,6 +14,7 @@ enum class Move { not_read, down, stayed, up };
 struct Facts {
   std::span<const Pair> pairs;
   const Comparison& comparison;
+  const Inference& inference;
   const Visit& later;
 
   const ReadingChange* change(std::string_view analyte) const { return comparison.find(analyte); }
@@ -27,21 +29,19 @@ struct Facts {
     const double z = distance(analyte);
     return z > 1.96 ? Move::up : z < -1.96 ? Move::down : Move::stayed;
   }
-  bool not_moved(std::string_view analyte) const {
-    return move(analyte) == Move::stayed || move(analyte) == Move::not_read;
-  }
   bool told(std::string_view analyte) const {
     for (const Pair& pair : pairs)
       if (pair.analyte == analyte) return pair.told_any;
     return false;
   }
   bool chlorine() const { return later.vessel.sanitizer && is_chlorine(*later.vessel.sanitizer); }
+  double of(Cause cause) const { return inference.of(cause); }
   bool replaced() const { return comparison.water_replaced.has_value(); }
 };
 
 struct Rule {
   const char* id;
-  bool (*holds)(const Facts&);
+  double (*chance)(const Facts&);  // over a half it is said
   const char* text;
 };
 
@@ -71,95 +71,63 @@ bool dose_beyond(const Facts& f) {
   return false;
 }
 
+double one_if(bool holds, double chance) {
+  return holds ? chance : 0;
+}
+
 // Salt and calcium rising together show what neither shows alone: their distances add in quadrature.
 bool rose_together(const Facts& f) {
   const double calcium = f.distance("calcium_hardness"), salt = f.distance("salt");
-  return calcium > 1 && salt > 1 && (calcium + salt) / std::sqrt(2.0) > 1.96 && !f.told("calcium_hardness") &&
-         !f.told("salt");
+  return calcium > 1 && salt > 1 && (calcium + salt) / std::sqrt(2.0) > 2.5 && !f.told("calcium_hardness") &&
+         !f.told("salt") && f.move("cyanuric_acid") != Move::down && !f.replaced();
 }
 
-bool evaporation(const Facts& f) {
-  const bool calcium = f.move("calcium_hardness") == Move::up && !f.told("calcium_hardness");
-  const bool salt = f.move("salt") == Move::up && !f.told("salt");
-  return (calcium || salt || rose_together(f)) && f.move("cyanuric_acid") != Move::down &&
-         f.move("total_alkalinity") != Move::down && !f.replaced();
+double evaporation(const Facts& f) {
+  return std::max(f.of(Cause::evaporation), one_if(rose_together(f), 0.55));
 }
 
-bool calcium_hypochlorite(const Facts& f) {
-  return f.chlorine() && f.move("calcium_hardness") == Move::up && !f.told("calcium_hardness") &&
-         f.not_moved("total_alkalinity") && f.not_moved("salt");
-}
-
-bool acid_or_tablets(const Facts& f) {
-  return f.move("total_alkalinity") == Move::down && f.move("calcium_hardness") != Move::down &&
-         !f.replaced();
-}
-
-bool tablets(const Facts& f) {
-  return f.chlorine() && f.move("cyanuric_acid") == Move::up && !f.told("cyanuric_acid");
-}
-
-bool chlorine_demand(const Facts& f) {
-  const ReadingChange* free = f.change("free_chlorine");
-  const bool lost = free && f.move("free_chlorine") == Move::down;
-  const bool eaten =
-      f.move("cyanuric_acid") == Move::down && !f.replaced() && f.not_moved("calcium_hardness");
-  return f.chlorine() && (lost || eaten);
-}
-
-bool stabilizer_lost(const Facts& f) {
-  return f.move("cyanuric_acid") == Move::down && !f.replaced() &&
-         (f.move("calcium_hardness") == Move::stayed || f.move("salt") == Move::stayed);
+double chlorine_demand(const Facts& f) {
+  const bool lost = f.change("free_chlorine") && f.move("free_chlorine") == Move::down;
+  return f.chlorine() ? std::max(one_if(lost, 0.8), f.of(Cause::stabilizer_eaten)) : 0;
 }
 
 bool outgassing(const Facts& f) {
   return f.move("ph") == Move::up && f.move("total_alkalinity") != Move::up;
 }
 
-bool alkali_added(const Facts& f) {
-  return f.move("total_alkalinity") == Move::up && !f.told("total_alkalinity");
-}
-
 bool metal_source(const Facts& f) {
   return (f.move("iron") == Move::up || f.move("copper") == Move::up) && !f.told("copper");
-}
-
-bool salt_added(const Facts& f) {
-  return f.move("salt") == Move::up && !f.told("salt") && f.not_moved("calcium_hardness");
 }
 
 bool volume_differs(const Facts& f) {
   return f.comparison.volume && !f.comparison.volume->agrees;
 }
 
-bool water_replaced(const Facts& f) {
-  return f.replaced();
-}
-
 constexpr Rule kRules[] = {
-    {"told_dose", told_dose, phrase("compare", "The doses told explain what they should: they worked.")},
-    {"water_replaced", water_replaced,
+    {"told_dose", [](const Facts& f) { return one_if(told_dose(f), 0.6); },
+     phrase("compare", "The doses told explain what they should: they worked.")},
+    {"water_replaced", [](const Facts& f) { return one_if(f.replaced(), f.of(Cause::replaced)); },
      phrase("compare",
             "What only new water brings down fell together: about %1 % of the water was replaced (backwash, "
             "splash, a leak, rain or a drain).")},
-    {"dose_not_seen", dose_not_seen,
+    {"dose_not_seen", [](const Facts& f) { return one_if(dose_not_seen(f), 0.75); },
      phrase("compare",
             "A dose that was told moved the water less than it should: perhaps part of it was not put in, or "
             "the volume on file is too small.")},
-    {"dose_beyond", dose_beyond,
+    {"dose_beyond", [](const Facts& f) { return one_if(dose_beyond(f), 0.75); },
      phrase(
          "compare",
          "A dose that was told moved the water more than it should: perhaps more was put in, or the volume "
          "on file is too large.")},
-    {"volume_differs", volume_differs,
+    {"volume_differs", [](const Facts& f) { return one_if(volume_differs(f), 0.7); },
      phrase("compare",
             "The water answers the doses like %1 m3, which the volume on file does not fit: measure the "
             "vessel.")},
-    {"acid_or_tablets", acid_or_tablets,
+    {"acid_or_tablets", [](const Facts& f) { return f.inference.acid_or_tablets; },
      phrase("compare", "Alkalinity fell and calcium did not: acid, dry acid or trichlor tablets do that.")},
-    {"tablets", tablets,
+    {"tablets", [](const Facts& f) { return f.of(Cause::tablets); },
      phrase("compare", "Stabilizer rose: trichlor tablets or dichlor bring it with every dose.")},
-    {"calcium_hypochlorite", calcium_hypochlorite,
+    {"calcium_hypochlorite", [](const Facts& f) { return f.of(Cause::calcium_hypochlorite); },
      phrase(
          "compare",
          "Calcium rose and alkalinity did not: calcium hypochlorite brings 7 mg/L of calcium hardness with "
@@ -171,20 +139,21 @@ constexpr Rule kRules[] = {
      phrase("compare",
             "Chlorine did not hold: sun, bathers, too little stabilizer, or a demand in the water. A "
             "chlorine-demand test tells.")},
-    {"stabilizer_lost", stabilizer_lost,
+    {"stabilizer_lost", [](const Facts& f) { return 0.99 * f.of(Cause::stabilizer_eaten); },
      phrase(
          "compare",
          "Stabilizer fell alone. Water was not replaced; bacteria can turn stabilizer to ammonia. Meet the "
          "chlorine demand before stabilizer is added again.")},
-    {"outgassing", outgassing,
+    {"outgassing", [](const Facts& f) { return one_if(outgassing(f), 0.55); },
      phrase("compare",
             "pH rose without alkalinity: carbon dioxide leaves the water, faster with jets, a salt cell or a "
             "waterfall.")},
-    {"alkali_added", alkali_added,
+    {"alkali_added", [](const Facts& f) { return f.of(Cause::alkali); },
      phrase("compare",
             "Alkalinity rose with nothing told: bicarbonate, soda ash, fill water or dissolving plaster.")},
-    {"salt_added", salt_added, phrase("compare", "Salt rose with nothing told: ask whether salt was added.")},
-    {"metal_source", metal_source,
+    {"salt_added", [](const Facts& f) { return f.of(Cause::salt_added); },
+     phrase("compare", "Salt rose with nothing told: ask whether salt was added.")},
+    {"metal_source", [](const Facts& f) { return one_if(metal_source(f), 0.7); },
      phrase("compare", "A metal rose: fill water, a corroding heater at low pH, or a copper product.")}};
 
 std::vector<std::string> values_for(const Rule& rule, const Comparison& comparison, const Words& words) {
@@ -197,15 +166,21 @@ std::vector<std::string> values_for(const Rule& rule, const Comparison& comparis
 }  // namespace
 
 std::vector<Explanation> explain(std::span<const Pair> pairs, const Comparison& comparison,
-                                 const Visit& later, const Words& words) {
-  const Facts facts{pairs, comparison, later};
-  std::vector<Explanation> out;
+                                 const Inference& inference, const Visit& later, const Words& words) {
+  const Facts facts{pairs, comparison, inference, later};
+  std::vector<std::pair<double, Explanation>> found;
   for (const Rule& rule : kRules) {
-    if (!rule.holds(facts)) continue;
+    const double chance = rule.chance(facts);
+    if (chance <= 0.5) continue;
     const std::vector<std::string> values = values_for(rule, comparison, words);
-    out.push_back({rule.id, values.empty() ? words.say("compare", rule.text)
-                                           : words.say("compare", rule.text, {values.front()})});
+    found.push_back({chance,
+                     {rule.id, values.empty() ? words.say("compare", rule.text)
+                                              : words.say("compare", rule.text, {values.front()})}});
   }
+  std::stable_sort(found.begin(), found.end(),
+                   [](const auto& a, const auto& b) { return a.first > b.first; });
+  std::vector<Explanation> out;
+  for (auto& [chance, explanation] : found) out.push_back(std::move(explanation));
   return out;
 }
 

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How much water was replaced, and what volume the doses show. Dilution: C1 = C0 (1 - f) + Cfill f.
+// Bayes' rule over the volume, the share replaced and the causes, visit after visit.
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 #include "station/compare/expectation.h"
 
@@ -10,117 +11,284 @@ namespace brimline {
 namespace {
 
 constexpr double kSure = 1.96;
+constexpr double kNotPutIn = 0.05;  // chance that told doses were not put in; common practice, no source
+constexpr size_t kMostLegs = 16;    // older ones say little that the volume on file does not hold
+constexpr double kNamed = 0.5;      // a cause likelier than not is named
 
-bool conservative(std::string_view analyte) {
-  return analyte == "salt" || analyte == "cyanuric_acid" || analyte == "calcium_hardness" ||
-         analyte == "borate";
+bool answers(std::string_view analyte) {
+  for (const char* one : {"total_alkalinity", "calcium_hardness", "cyanuric_acid", "salt", "borate",
+                          "magnesium_hardness", "sulfate"})
+    if (analyte == one) return true;
+  return false;
 }
 
-// One reading's word on the share replaced: f = (kept - now) / (kept - fill).
-struct Share {
-  double fraction, sd;
+// What a month moves each reading that no cause explains: share of the value, units.
+double left_over(const Pair& pair) {
+  const double months = std::sqrt(std::clamp(pair.days, 1.0, 180.0) / 30);
+  if (pair.analyte == "total_alkalinity") return std::hypot(0.02 * pair.before.value, 1.5) * months;
+  if (pair.analyte == "salt") return std::hypot(0.005 * pair.before.value, 5) * months;
+  return std::hypot(0.008 * pair.before.value, 0.5) * months;
+}
+
+Leg leg_of(std::span<const Pair> pairs, const Visit& later) {
+  Leg leg;
+  double days = 0;
+  for (const Pair& pair : pairs) {
+    if (!answers(pair.analyte) || pair.amount_missing) continue;
+    leg.readings.push_back(
+        {pair.analyte, pair.before, pair.now, pair.fill, pair.told_per_inverse, left_over(pair)});
+    leg.told_drain = std::max(leg.told_drain, pair.drained);
+    days = std::max(days, pair.days);
+  }
+  const Vessel& vessel = later.vessel;
+  leg.months = days / 30;
+  leg.chlorine = vessel.sanitizer && is_chlorine(*vessel.sanitizer);
+  leg.salt_cell = vessel.sanitizer == Sanitizer::salt_chlorine;
+  leg.indoor = vessel.place == Place::indoor || kind_of(vessel) != VesselKind::pool;
+  leg.small_and_warm = kind_of(vessel) != VesselKind::pool;
+  leg.after_storm = later.bottle.occasion == Occasion::after_storm;
+  const auto& signs = later.bottle.signs;
+  leg.tablets_in_use = std::find(signs.begin(), signs.end(), Sign::tablets_in_use) != signs.end();
+  return leg;
+}
+
+// A volume that is tried, with what is believed of it.
+struct Tried {
+  double volume = 0;
+  double log_width = 0;                   // of its cell, in the volume's logarithm
+  double log_prior = 0;                   // by the volume on file
+  double log_likelihood = 0;              // by the water's answers
+  std::map<std::string, Measured> truth;  // of the latest bottle, were this the volume
 };
 
-std::optional<Share> share_of(const Pair& pair, double volume_sd) {
-  if (!conservative(pair.analyte) || pair.amount_missing) return std::nullopt;
-  const double kept = pair.before.value + pair.told;  // had no water been replaced, told drains included
-  const double span = kept - pair.fill.value;
-  if (span <= 3 * std::hypot(pair.before.sd, pair.fill.sd)) return std::nullopt;
-  const double f = (kept - pair.now.value) / span;
-  // df = -dnow/span + (1 - f) dkept/span + f dfill/span; the drift of the weeks is the very thing sought
-  const double dose = pair.told * volume_sd;
-  const double sd =
-      std::sqrt(std::pow(pair.now.sd, 2) + std::pow((1 - f) * std::hypot(pair.before.sd, dose), 2) +
-                std::pow(f * pair.fill.sd, 2)) /
-      span;
-  return Share{f, sd};
-}
-
-Measured pooled(const std::vector<Share>& shares) {
-  double sum = 0, weights = 0;
-  for (const Share& share : shares) {
-    sum += share.fraction / (share.sd * share.sd);
-    weights += 1 / (share.sd * share.sd);
+// Close around the volume on file, where most are; wide beyond, where a wrong entry lies.
+std::vector<Tried> tried_volumes(const Vessel& vessel) {
+  const double on_file = vessel.volume ? vessel.volume->cubic_metres() : 10;
+  const double share = std::max(1e-3, relative_volume_sd(vessel));
+  const double reach = std::log(vessel.volume ? 5 : 60), near = vessel.volume ? 0.4 : reach;
+  std::vector<double> logs = {-reach};
+  while (logs.back() < reach)
+    logs.push_back(logs.back() + (std::abs(logs.back() + 0.02) < near ? 0.04 : 0.15));
+  std::vector<Tried> out;
+  for (size_t i = 0; i < logs.size(); ++i) {
+    const double width = logs[std::min(i + 1, logs.size() - 1)] - logs[i > 0 ? i - 1 : 0];
+    Tried one{on_file * std::exp(logs[i]), std::log(width / 2), 0, 0, {}};
+    if (vessel.volume)
+      one.log_prior = -0.5 * std::pow((one.volume / on_file - 1) / share, 2) + std::log(one.volume);
+    out.push_back(std::move(one));
   }
-  return {sum / weights, 1 / std::sqrt(weights)};
+  return out;
 }
 
-// Gaussian prior on the volume, likelihood of the doses' answer in 1/volume, integrated over a grid of
-// volumes.
-Measured posterior(const Vessel& vessel, const Measured& inverse) {
-  const double on_file = vessel.volume->cubic_metres(), sd = on_file * relative_volume_sd(vessel);
-  constexpr int kSteps = 4000;
-  if (sd < 1e-3 * on_file) return {on_file, sd};  // a metered volume: no dose tells more
-  const double low = on_file / 5, high = on_file * 5;
-  const auto volume = [&](int i) { return low + (high - low) * i / kSteps; };
-  const auto chi = [&](double v) {
-    return std::pow((v - on_file) / sd, 2) + std::pow((1 / v - inverse.value) / inverse.sd, 2);
+// Sums of exponentials that neither under- nor overflow.
+class LogSum {
+ public:
+  // The factor that what was summed before has to be scaled by, and the weight of what is added now.
+  std::pair<double, double> add(double log_weight) {
+    const double top = std::max(top_, log_weight);
+    const double scale = std::isinf(top_) ? 0 : std::exp(top_ - top), weight = std::exp(log_weight - top);
+    sum_ = sum_ * scale + weight;
+    top_ = top;
+    return {scale, weight};
+  }
+  double log() const { return top_ + std::log(sum_); }
+  double sum() const { return sum_; }
+
+ private:
+  double top_ = -HUGE_VAL, sum_ = 0;
+};
+
+// What one leg says at one volume: its likelihood, and the true values at its end.
+struct Moments {
+  LogSum total;
+  std::vector<double> first, second;
+  explicit Moments(size_t n) : first(n), second(n) {}
+  void add(const Weighed& weighed, double log_prior) {
+    const auto [scale, weight] = total.add(weighed.log_weight + log_prior);
+    for (size_t i = 0; i < first.size(); ++i) {
+      const Measured& m = (*weighed.truth)[i];
+      first[i] = first[i] * scale + weight * m.value;
+      second[i] = second[i] * scale + weight * (m.value * m.value + m.sd * m.sd);
+    }
+  }
+  Measured truth(size_t i) const {
+    const double mean = first[i] / total.sum();
+    return {mean, std::sqrt(std::max(1e-12, second[i] / total.sum() - mean * mean))};
+  }
+};
+
+bool doses_told(const Leg& leg) {
+  return std::any_of(leg.readings.begin(), leg.readings.end(),
+                     [](const LegReading& r) { return r.told_per_inverse != 0; });
+}
+
+Leg with_truth(Leg leg, const std::map<std::string, Measured>& truth) {
+  for (LegReading& reading : leg.readings)
+    if (const auto known = truth.find(reading.analyte); known != truth.end()) reading.before = known->second;
+  return leg;
+}
+
+// The volume most believed in so far. What no dose was put into does not depend on the volume but through the
+// true values carried on: this one's stand for all.
+const Tried& likeliest(const std::vector<Tried>& volumes) {
+  return *std::max_element(volumes.begin(), volumes.end(), [](const Tried& a, const Tried& b) {
+    return a.log_likelihood + a.log_prior < b.log_likelihood + b.log_prior;
+  });
+}
+
+void pass(const Leg& told, std::vector<Tried>& volumes) {
+  if (told.readings.empty()) return;
+  Moments without(told.readings.size());
+  const bool doses = doses_told(told);
+  if (doses)
+    weigh(with_truth(told, likeliest(volumes).truth), 0, Detail::coarse, true,
+          [&](const Weighed& w) { without.add(w, std::log(kNotPutIn)); });
+  for (Tried& tried : volumes) {
+    const Leg leg = with_truth(told, tried.truth);
+    Moments moments = without;
+    weigh(leg, 1 / tried.volume, Detail::coarse, true,
+          [&](const Weighed& v) { moments.add(v, std::log(doses ? 1 - kNotPutIn : 1.0)); });
+    tried.log_likelihood += moments.total.log();
+    for (size_t i = 0; i < leg.readings.size(); ++i) tried.truth[leg.readings[i].analyte] = moments.truth(i);
+  }
+}
+
+// The last leg, over all volumes: causes and the share replaced.
+struct Last {
+  LogSum total;
+  std::array<double, kCauses> chance{};
+  double either = 0;             // acid or tablets
+  double first = 0, second = 0;  // of the share, where replaced
+  void add(const Weighed& w, double log_prior) {
+    const auto [scale, weight] = total.add(w.log_weight + log_prior);
+    take(scale, weight, w.causes, w.fraction, w.fraction * w.fraction);
+  }
+  void add(const Last& more, double log_prior) {
+    const auto [scale, weight] = total.add(more.total.log() + log_prior);
+    const double share = weight / more.total.sum();
+    for (size_t c = 0; c < kCauses; ++c) chance[c] = chance[c] * scale + share * more.chance[c];
+    either = either * scale + share * more.either;
+    first = first * scale + share * more.first;
+    second = second * scale + share * more.second;
+  }
+
+ private:
+  void take(double scale, double weight, CauseSet causes, double f, double ff) {
+    for (size_t c = 0; c < kCauses; ++c)
+      chance[c] = chance[c] * scale + ((causes >> c & 1u) != 0 ? weight : 0);
+    either = either * scale + ((causes & (bit(Cause::acid) | bit(Cause::tablets))) != 0 ? weight : 0);
+    first = first * scale + weight * f;
+    second = second * scale + weight * ff;
+  }
+};
+
+void pass_last(const Leg& told, std::vector<Tried>& volumes, Last& last) {
+  const bool doses = doses_told(told);
+  Last without;
+  if (doses)
+    weigh(with_truth(told, likeliest(volumes).truth), 0, Detail::fine, false,
+          [&](const Weighed& w) { without.add(w, std::log(kNotPutIn)); });
+  for (Tried& tried : volumes) {
+    const Leg leg = with_truth(told, tried.truth);
+    Last here = without;
+    weigh(leg, 1 / tried.volume, Detail::fine, false,
+          [&](const Weighed& w) { here.add(w, std::log(doses ? 1 - kNotPutIn : 1.0)); });
+    last.add(here, tried.log_width + tried.log_prior + tried.log_likelihood);
+    tried.log_likelihood += here.total.log();
+  }
+}
+
+// Mean and sd over the volumes tried of `value(tried)`, weighted by exp(log_weight(tried)).
+template <class Value, class Weight>
+Measured over(const std::vector<Tried>& volumes, Value value, Weight log_weight) {
+  double top = -HUGE_VAL, sum = 0, first = 0, second = 0;
+  for (const Tried& tried : volumes) top = std::max(top, log_weight(tried));
+  for (const Tried& tried : volumes) {
+    const double weight = std::exp(log_weight(tried) - top), v = value(tried);
+    sum += weight;
+    first += weight * v;
+    second += weight * v * v;
+  }
+  const double mean = first / sum;
+  return {mean, std::sqrt(std::max(0.0, second / sum - mean * mean))};
+}
+
+// Median and half of what holds the middle 68 % of 1/volume by the doses alone, every 1/volume alike at first
+// (what a change by told / V is linear in): a wide tail of unlikely causes does not count.
+Measured inverse_by_doses(const std::vector<Tried>& volumes) {
+  double top = -HUGE_VAL, sum = 0;
+  const auto log_weight = [](const Tried& t) { return t.log_likelihood + t.log_width - std::log(t.volume); };
+  for (const Tried& tried : volumes) top = std::max(top, log_weight(tried));
+  for (const Tried& tried : volumes) sum += std::exp(log_weight(tried) - top);
+  const auto quantile = [&](double share) {
+    double before = 0, least = 1 / volumes.back().volume;
+    for (auto tried = volumes.rbegin(); tried != volumes.rend(); ++tried) {  // 1/volume rising
+      const double weight = std::exp(log_weight(*tried) - top) / sum, inverse = 1 / tried->volume;
+      if (before + weight / 2 >= share) {
+        const double step = weight / 2 > 0 ? std::clamp((share - before) / (weight / 2), 0.0, 1.0) : 1;
+        return least + (inverse - least) * step;
+      }
+      before += weight;
+      least = inverse;
+    }
+    return least;
   };
-  double least = HUGE_VAL;  // taken off, so that a volume far from both does not underflow
-  for (int i = 0; i <= kSteps; ++i) least = std::min(least, chi(volume(i)));
-  double weight = 0, first = 0, second = 0;
-  for (int i = 0; i <= kSteps; ++i) {
-    const double v = volume(i), w = std::exp((least - chi(v)) / 2);
-    weight += w;
-    first += w * v;
-    second += w * v * v;
-  }
-  const double mean = first / weight;
-  return {mean, std::sqrt(std::max(0.0, second / weight - mean * mean))};
+  return {quantile(0.5), (quantile(0.84) - quantile(0.16)) / 2};
 }
 
-// 1/volume in 1/m3 by least squares: the change seen is told_per_inverse times it.
-std::optional<Measured> inverse_volume(std::span<const Pair> pairs,
-                                       const std::optional<WaterReplaced>& replaced) {
-  double top = 0, bottom = 0;
-  for (const Pair& pair : pairs) {
-    if (!pair.told_any || pair.told_per_inverse == 0 || pair.analyte == "ph") continue;
-    if (pair.analyte == "free_chlorine" || pair.analyte == "total_bromine") continue;
-    const double f = replaced ? replaced->fraction : pair.drained;
-    const double f_sd = replaced ? replaced->sd : 0.1 * pair.drained;
-    const double span = pair.before.value - pair.fill.value;
-    const double seen = pair.now.value - (pair.before.value - f * span);
-    // the last term: a dose that was put in before the water was replaced went with it
-    const double variance = pair.now.sd * pair.now.sd + pair.before.sd * pair.before.sd +
-                            pair.drift_sd * pair.drift_sd + std::pow(f_sd * span, 2) +
-                            std::pow(0.5 * f * pair.told, 2);
-    top += pair.told_per_inverse * seen / variance;
-    bottom += pair.told_per_inverse * pair.told_per_inverse / variance;
-  }
-  if (bottom <= 0) return std::nullopt;
-  return Measured{top / bottom, 1 / std::sqrt(bottom)};
+std::optional<VolumeFound> volume_of(const std::vector<Tried>& volumes, const Vessel& vessel) {
+  const auto volume = [](const Tried& t) { return t.volume; };
+  const Measured inverse = inverse_by_doses(volumes);
+  if (inverse.value < kSure * inverse.sd) return std::nullopt;  // the water did not answer
+  const Measured doses{1 / inverse.value, inverse.sd / (inverse.value * inverse.value)};
+  if (!vessel.volume) return VolumeFound{doses.value, doses.sd, true};
+  const Measured both =
+      over(volumes, volume, [](const Tried& t) { return t.log_likelihood + t.log_prior + t.log_width; });
+  const double on_file = vessel.volume->cubic_metres();
+  if (relative_volume_sd(vessel) < 0.005)  // a metered volume: no dose tells more
+    return VolumeFound{on_file, on_file * relative_volume_sd(vessel),
+                       std::abs(doses.value - on_file) <= kSure * doses.sd};
+  const double combined = std::hypot(on_file * relative_volume_sd(vessel), doses.sd);
+  return VolumeFound{both.value, both.sd, std::abs(doses.value - on_file) <= kSure * combined};
+}
+
+// The first visit whose answers the volume on file does not hold yet: what was found before the clerk
+// agreed to it is in that volume already.
+size_t first_of_volume(std::span<const Visit> visits) {
+  const size_t last = visits.size() - 1;
+  size_t first = last;
+  while (first > 0 && last - first < kMostLegs && visits[first].vessel.volume == visits[last].vessel.volume)
+    --first;
+  return first;
 }
 
 }  // namespace
 
-std::optional<WaterReplaced> replaced_water(std::span<const Pair> pairs, const Vessel& vessel) {
-  std::vector<Share> shares;
-  for (const Pair& pair : pairs)
-    if (const auto share = share_of(pair, relative_volume_sd(vessel))) shares.push_back(*share);
-  // Two readings must each be seen to fall: one alone has other causes.
-  const auto fell = std::count_if(shares.begin(), shares.end(),
-                                  [](const Share& share) { return share.fraction > share.sd; });
-  if (fell < 2) return std::nullopt;
-  const Measured f = pooled(shares);
-  if (f.value < kSure * f.sd || f.value < 0.03) return std::nullopt;
-  double chi_square = 0;
-  for (const Share& share : shares) chi_square += std::pow((share.fraction - f.value) / share.sd, 2);
-  const double freedom = static_cast<double>(shares.size() - 1);
-  if (chi_square > 6.63 + 3 * (freedom - 1))
-    return std::nullopt;  // chi-square, 99 %: they did not fall together
-  return WaterReplaced{std::min(1.0, f.value), f.sd * std::sqrt(std::max(1.0, chi_square / freedom))};
-}
-
-std::optional<VolumeFound> found_volume(std::span<const Pair> pairs, const Vessel& vessel,
-                                        const std::optional<WaterReplaced>& replaced) {
-  const auto inverse = inverse_volume(pairs, replaced);
-  if (!inverse || inverse->value < kSure * inverse->sd) return std::nullopt;  // the water did not answer
-  const Measured doses{1 / inverse->value, inverse->sd / (inverse->value * inverse->value)};
-  if (!vessel.volume) return VolumeFound{doses.value, doses.sd, true};
-  const double on_file = vessel.volume->cubic_metres();
-  const double combined = std::hypot(on_file * relative_volume_sd(vessel), doses.sd);
-  const Measured both = posterior(vessel, *inverse);
-  return VolumeFound{both.value, both.sd, std::abs(doses.value - on_file) <= kSure * combined};
+Inference infer(std::span<const Visit> visits, std::span<const Pair> pairs) {
+  Inference out;
+  const Visit& later = visits.back();
+  const Leg leg = leg_of(pairs, later);
+  if (leg.readings.empty()) return out;
+  std::vector<Tried> volumes = tried_volumes(later.vessel);
+  bool doses = doses_told(leg);
+  for (size_t k = first_of_volume(visits) + 1; k + 1 < visits.size(); ++k) {
+    const auto before = visits.first(k + 1);
+    const Leg earlier = leg_of(totals_of(before), before.back());
+    doses = doses || doses_told(earlier);
+    pass(earlier, volumes);
+  }
+  if (!doses && volumes.size() > 1) volumes = {volumes[volumes.size() / 2]};
+  Last last;
+  pass_last(leg, volumes, last);
+  for (size_t c = 0; c < kCauses; ++c) out.chance[c] = last.chance[c] / last.total.sum();
+  out.acid_or_tablets = last.either / last.total.sum();
+  const double weight = last.chance[static_cast<size_t>(Cause::replaced)];
+  if (out.of(Cause::replaced) > kNamed) {
+    const double mean = last.first / weight;
+    out.replaced = WaterReplaced{mean, std::sqrt(std::max(1e-8, last.second / weight - mean * mean))};
+  }
+  if (doses) out.volume = volume_of(volumes, later.vessel);
+  return out;
 }
 
 }  // namespace brimline
