@@ -36,16 +36,15 @@ void lend_from_earlier(Situation& s, std::span<const Bottle> earlier) {
 }
 
 void solve_water(Situation& s) {
-  const auto readings = model_readings(s.known, s.bottle_temperature);
-  if (!readings) return;
-  auto water = water_from_readings(*readings);
+  s.readings = model_readings(s.known, s.bottle_temperature);
+  if (!s.readings) return;
+  auto water = water_from_readings(*s.readings);
   if (!water && water.error() == Refusal::negative_sodium_chloride) {
     // Salt and dissolved solids hardly move what is dosed: the water is judged without them.
-    WaterReadings plain = *readings;
-    plain.salt.reset();
-    plain.tds.reset();
-    plain.conductivity.reset();
-    water = water_from_readings(plain);
+    s.readings->salt.reset();
+    s.readings->tds.reset();
+    s.readings->conductivity.reset();
+    water = water_from_readings(*s.readings);
   }
   if (water)
     s.water = *water;

@@ -36,9 +36,10 @@ struct Situation {
   TargetCase where;
   Temperature bottle_temperature = Temperature::celsius(25);
   Temperature vessel_temperature = Temperature::celsius(25);
-  std::optional<Water> water;      // absent: pH or alkalinity not known, or they contradict
-  std::optional<Refusal> refusal;  // why, where they contradict
-  std::optional<Water> fill;       // absent: the fill water's pH, alkalinity or hardness is not known
+  std::optional<WaterReadings> readings;  // that the water is solved from; absent: pH or alkalinity not known
+  std::optional<Water> water;             // absent: pH or alkalinity not known, or they contradict
+  std::optional<Refusal> refusal;         // why, where they contradict
+  std::optional<Water> fill;              // absent: the fill water's pH, alkalinity or hardness is not known
   KnownReadings fill_known;
   std::optional<double>
       demand_dose_mg_l;  // chlorine the demand test asks for; absent: none made or not enough

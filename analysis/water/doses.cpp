@@ -175,11 +175,13 @@ std::optional<Totals> add(const Totals& before, std::string_view chemical, doubl
   if (!row) return std::nullopt;
   Totals after = before + row->per_mole * mol_per_kgw;
   if (row->removes_chlorine > 0 && after.chlorine < 0) {
-    // Chlorine that was not there to take: its acid and chloride were not made either.
+    // Chlorine that was not there to take: its acid and chloride were not made either. Bromine goes the same
+    // way, to bromide.
     const double missing = -after.chlorine;
     after.chlorine = 0;
     after.chloride -= missing;
     after.alkalinity += missing;
+    after = spend_bromine(after, missing);
   }
   return oxidise_bromide(after);
 }

@@ -29,8 +29,9 @@ const DoseRow* find_dose(std::string_view chemical);
 // Change per mole by id or formula; none if unknown ("aeration" is not a dose: use aerate()).
 std::optional<Totals> dose_vector(std::string_view chemical);
 
-// The totals after `mol_per_kgw` of a chemical. A reducer takes no more chlorine than there is (what is left
-// over is oxidised by air), and chlorine turns bromide into bromine. None if the chemical is unknown.
+// The totals after `mol_per_kgw` of a chemical. A reducer takes chlorine, then bromine, no more than there is
+// (what is left over is oxidised by air), and chlorine turns bromide into bromine. None if the chemical is
+// unknown.
 std::optional<Totals> add(const Totals& before, std::string_view chemical, double mol_per_kgw);
 
 // Chlorine used up by what it oxidises: HOCl -> Cl- + H+ (the reductant gives the electrons with their

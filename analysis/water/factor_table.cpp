@@ -73,9 +73,11 @@ std::optional<double> factor_table_index(double ph, Temperature temperature, dou
 }
 
 std::optional<double> factor_table_index(const Water& water) {
-  // Freezing water is the table's first row whatever the rounding of its conversion.
+  // A water told, or assumed, to hold 1,000 mg/L comes out of the solver within rounding of it: it stands on
+  // the upper side of the step.
+  constexpr double kRounding = 1e-3;  // mg/L
   return factor_table_index(water.ph, water.temperature, water.calcium_hardness(),
-                            water.carbonate_alkalinity(), water.dissolved_solids());
+                            water.carbonate_alkalinity(), water.dissolved_solids() + kRounding);
 }
 
 }  // namespace brimline

@@ -8,7 +8,6 @@
 namespace brimline {
 namespace {
 
-constexpr double kAssumedSolids = 1000e-6;           // kg/kgw, where nothing was told
 constexpr double kStrengthPerConductivity = 1.6e-5;  // mol/kgw per uS/cm: Langelier 1936; from memory
 
 bool usable(const std::optional<double>& v, bool may_be_negative = false) {
@@ -55,23 +54,21 @@ double least_salt(const Totals& t) {
 
 void set_background(Problem& problem, const WaterReadings& r) {
   Totals& t = problem.totals;
-  if (r.background_nacl) return add_salt(t, *r.background_nacl * 1e-3 / weight::kSalt);
-  if (r.salt) return add_salt(t, *r.salt * 1e-3 / weight::kSalt - t.chloride);
-  if (!r.tds && r.conductivity) {
+  const BackgroundReading from = background_reading(r);
+  if (from == BackgroundReading::background_nacl)
+    return add_salt(t, *r.background_nacl * 1e-3 / weight::kSalt);
+  if (from == BackgroundReading::salt) return add_salt(t, *r.salt * 1e-3 / weight::kSalt - t.chloride);
+  if (from == BackgroundReading::conductivity) {
     problem.background = Background::ionic_strength;
     problem.background_target = *r.conductivity * kStrengthPerConductivity;
     return add_salt(t, std::max(problem.background_target - 3 * t.calcium - t.alkalinity, least_salt(t)));
   }
   problem.background = Background::dissolved_solids;
-  const double told = r.tds ? *r.tds * 1e-6 : kAssumedSolids;
+  const double told = r.tds.value_or(kAssumedSolids) * 1e-6;
   problem.background_target = told - detail::dissolved_solids(t) + t.chloride * weight::kSalt * 1e-3;
   const double carbon = t.alkalinity;  // for a first guess
   const double salt = (problem.background_target - carbon * 61.0168e-3) / (weight::kSalt * 1e-3) - t.chloride;
   add_salt(t, std::max(salt, least_salt(t)));
-}
-
-bool has_background(const WaterReadings& r) {
-  return r.background_nacl || r.salt || r.tds || r.conductivity;
 }
 
 bool salt_negative(const Totals& t) {
@@ -79,6 +76,13 @@ bool salt_negative(const Totals& t) {
 }
 
 }  // namespace
+
+BackgroundReading background_reading(const WaterReadings& r) {
+  if (r.background_nacl) return BackgroundReading::background_nacl;
+  if (r.salt) return BackgroundReading::salt;
+  if (r.tds) return BackgroundReading::tds;
+  return r.conductivity ? BackgroundReading::conductivity : BackgroundReading::assumed;
+}
 
 tl::expected<Water, Refusal> water_from_readings(const WaterReadings& r) {
   if (!detail::temperature_inside(r.temperature)) return tl::unexpected(Refusal::temperature_outside);
@@ -93,7 +97,8 @@ tl::expected<Water, Refusal> water_from_readings(const WaterReadings& r) {
   if (problem.background == Background::fixed && salt_negative(problem.totals))
     return tl::unexpected(Refusal::negative_sodium_chloride);
   Solution s = solve_equilibrium(problem, k);
-  if (!has_background(r) && !s.alkalinity_short && (!s.found || salt_negative(s.totals))) {
+  if (background_reading(r) == BackgroundReading::assumed && !s.alkalinity_short &&
+      (!s.found || salt_negative(s.totals))) {
     // The assumed solids are less than hardness and alkalinity bring: as little salt as there can be.
     problem.totals = totals_without_background(r);
     add_salt(problem.totals, least_salt(problem.totals));
@@ -101,8 +106,10 @@ tl::expected<Water, Refusal> water_from_readings(const WaterReadings& r) {
     s = solve_equilibrium(problem, k);
   }
   if (s.alkalinity_short)
-    return tl::unexpected(problem.totals.cyanurate > 0 ? Refusal::alkalinity_contradicts
-                                                       : Refusal::alkalinity_below_ph);
+    return tl::unexpected(s.cyanurate_alkalinity >= problem.totals.alkalinity && problem.totals.cyanurate > 0
+                              ? Refusal::alkalinity_contradicts
+                              : Refusal::alkalinity_below_acids);
+  if (s.too_salty || s.state.ionic_strength > detail::kSaltiest) return tl::unexpected(Refusal::too_salty);
   if (!s.found) return tl::unexpected(Refusal::does_not_balance);
   if (salt_negative(s.totals)) return tl::unexpected(Refusal::negative_sodium_chloride);
   return detail::water_of(s, k);

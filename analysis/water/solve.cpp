@@ -71,10 +71,14 @@ tl::expected<Water, Refusal> solved(const Problem& problem, Temperature temperat
   if (impossible(problem.totals)) return tl::unexpected(Refusal::negative_reading);
   if (problem.totals.sodium < -1e-9 || problem.totals.chloride + problem.totals.bromide < -1e-9)
     return tl::unexpected(Refusal::negative_sodium_chloride);
+  // Chloride and bromide pair with nothing here: half of them is a floor of the ionic strength.
+  if (0.5 * (problem.totals.chloride + problem.totals.bromide) > detail::kSaltiestSolved)
+    return tl::unexpected(Refusal::too_salty);
   const Constants& k = constants_at(temperature.celsius());
-  return detail::solve_for_ph(problem, k, start).map([&](const Solution& s) {
-    return detail::water_of(s, k);
-  });
+  const auto s = detail::solve_for_ph(problem, k, start);
+  if (!s) return tl::unexpected(s.error());
+  if (s->state.ionic_strength > detail::kSaltiestSolved) return tl::unexpected(Refusal::too_salty);
+  return detail::water_of(*s, k);
 }
 
 }  // namespace

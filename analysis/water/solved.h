@@ -11,6 +11,11 @@ inline constexpr double kColdest = 0, kWarmest = 45;                 // Celsius
 inline constexpr double kLowestPh = 4, kHighestPh = 11;              // of readings
 inline constexpr double kLowestSolvedPh = 3, kHighestSolvedPh = 12;  // of what doses may lead to
 
+// Ionic strength, mol/kgw, to which the activity model is held good; a little more for what doses, and
+// rounding, may lead to. Davies 1962 is commonly given to 0.5 and Truesdell & Jones 1974 to about 1; from
+// memory.
+inline constexpr double kSaltiest = 1, kSaltiestSolved = 1.1;
+
 inline bool temperature_inside(Temperature t) {
   return t.celsius() >= kColdest && t.celsius() <= kWarmest;
 }

@@ -332,6 +332,8 @@ Solution solve_equilibrium(const Problem& problem, const Constants& k, const Sta
     const double found = now.ionic_strength(step) + salt, scale = std::max(found, 1e-9);
     // What the acids take already exceeds the alkalinity: carbonate would have to be negative.
     out.alkalinity_short = problem.given == Given::ph && (step.carbonate < -1e6 || s.carbonate < 1e-22);
+    out.too_salty = found >= 10;
+    out.cyanurate_alkalinity = now.chlorine().cyanurate_alkalinity;
     if (out.alkalinity_short || !(step.size() < 1e9) || !(found < 10)) return out;
     if (problem.given == Given::totals && out.totals.carbon > 0 && std::abs(step.hydrogen) > kFar) {
       take_far(step, out.totals, out.constants, now.balances(), s);

@@ -40,6 +40,7 @@ struct State {
 
 struct Solution {
   bool found = false;
+  bool too_salty = false;         // found is false because ionic strength ran beyond all use
   bool alkalinity_short = false;  // found is false because nothing is left for carbonate
   State state;
   Conditional constants;

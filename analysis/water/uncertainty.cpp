@@ -1,18 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "analysis/water/uncertainty.h"
 
-#include <array>
 #include <cmath>
-#include <optional>
 
 namespace brimline {
 namespace {
 
+struct Bottle {
+  WaterReadings readings;
+  std::optional<Temperature> vessel;
+};
+
 // One reading that may be off, and how far it is moved either way.
 struct Lever {
-  double Sensitivity::*slope;
   double step;
-  bool (*move)(WaterReadings&, double);  // false: the reading is absent and stays exact
+  bool (*move)(Bottle&, double);  // false: the reading is absent and stays exact
 };
 
 bool move(std::optional<double>& reading, double by) {
@@ -20,67 +22,99 @@ bool move(std::optional<double>& reading, double by) {
   return reading.has_value();
 }
 
-constexpr std::array<Lever, 9> kLevers = {{
-    {&Sensitivity::temperature, 0.05,
-     [](WaterReadings& r, double by) {
-       r.temperature = Temperature::celsius(r.temperature.celsius() + by);
-       return true;
+template <std::optional<double> WaterReadings::*member>
+bool move_reading(Bottle& b, double by) {
+  return move(b.readings.*member, by);
+}
+
+bool move_background(Bottle& b, double by) {
+  WaterReadings& r = b.readings;
+  switch (background_reading(r)) {
+    case BackgroundReading::background_nacl:
+      return move(r.background_nacl, by);
+    case BackgroundReading::salt:
+      return move(r.salt, by);
+    case BackgroundReading::tds:
+      return move(r.tds, by);
+    case BackgroundReading::conductivity:
+      return move(r.conductivity, by);
+    case BackgroundReading::assumed:
+      break;
+  }
+  r.tds = kAssumedSolids + by;
+  return true;
+}
+
+Temperature warmer(Temperature t, double by) {
+  return Temperature::celsius(t.celsius() + by);
+}
+
+// In the order of kReadingMembers.
+constexpr std::array<Lever, kReadingMembers.size()> kLevers = {{
+    {0.05,
+     [](Bottle& b, double by) { return b.readings.temperature = warmer(b.readings.temperature, by), true; }},
+    {0.05,
+     [](Bottle& b, double by) {
+       if (b.vessel) b.vessel = warmer(*b.vessel, by);
+       return b.vessel.has_value();
      }},
-    {&Sensitivity::ph, 1e-3, [](WaterReadings& r, double by) { return r.ph += by, true; }},
-    {&Sensitivity::total_alkalinity, 0.05,
-     [](WaterReadings& r, double by) { return r.total_alkalinity += by, true; }},
-    {&Sensitivity::calcium_hardness, 0.05,
-     [](WaterReadings& r, double by) { return move(r.calcium_hardness, by); }},
-    {&Sensitivity::cyanuric_acid, 0.02,
-     [](WaterReadings& r, double by) { return move(r.cyanuric_acid, by); }},
-    {&Sensitivity::borate, 0.02, [](WaterReadings& r, double by) { return move(r.borate, by); }},
-    {&Sensitivity::free_chlorine, 0.002,
-     [](WaterReadings& r, double by) { return move(r.free_chlorine, by); }},
-    {&Sensitivity::total_bromine, 0.002,
-     [](WaterReadings& r, double by) { return move(r.total_bromine, by); }},
-    {&Sensitivity::salt_or_tds, 1,
-     [](WaterReadings& r, double by) {
-       if (r.background_nacl) return move(r.background_nacl, by);
-       return r.salt ? move(r.salt, by) : move(r.tds, by);
-     }},
+    {1e-3, [](Bottle& b, double by) { return b.readings.ph += by, true; }},
+    {0.05, [](Bottle& b, double by) { return b.readings.total_alkalinity += by, true; }},
+    {0.05, move_reading<&WaterReadings::calcium_hardness>},
+    {0.05, move_reading<&WaterReadings::magnesium_hardness>},
+    {0.02, move_reading<&WaterReadings::cyanuric_acid>},
+    {0.02, move_reading<&WaterReadings::borate>},
+    {0.002, move_reading<&WaterReadings::free_chlorine>},
+    {0.002, move_reading<&WaterReadings::total_bromine>},
+    {0.05, move_reading<&WaterReadings::sulfate>},
+    {1, move_background},
 }};
+
+tl::expected<Water, Refusal> solved(const Bottle& b) {
+  auto water = water_from_readings(b.readings);
+  return water && b.vessel ? at_temperature(*water, *b.vessel) : water;
+}
+
+std::optional<Water> moved(Bottle bottle, const Lever& lever, double by) {
+  if (!lever.move(bottle, by)) return std::nullopt;
+  const auto water = solved(bottle);
+  return water ? std::optional(*water) : std::nullopt;
+}
 
 }  // namespace
 
-tl::expected<Sensitivities, Refusal> sensitivities(const WaterReadings& readings) {
-  const auto centre = water_from_readings(readings);
+tl::expected<MovedWaters, Refusal> MovedWaters::of(const WaterReadings& readings,
+                                                   std::optional<Temperature> vessel) {
+  const Bottle bottle{readings, vessel};
+  const auto centre = solved(bottle);
   if (!centre) return tl::unexpected(centre.error());
-  Sensitivities out;
-  for (const Lever& lever : kLevers) {
-    WaterReadings up = readings, down = readings;
-    if (!lever.move(up, lever.step) || !lever.move(down, -lever.step)) continue;
-    const auto above = water_from_readings(up), below = water_from_readings(down);
-    if (!above && !below) return tl::unexpected(above.error());
-    // At the edge of what can be, one-sided.
-    const Water& a = above ? *above : *centre;
-    const Water& b = below ? *below : *centre;
-    const double width = lever.step * (above && below ? 2 : 1);
-    if (a.si_calcite() && b.si_calcite())
-      out.si_calcite.*lever.slope = (*a.si_calcite() - *b.si_calcite()) / width;
-    out.hocl.*lever.slope = (a.hocl() - b.hocl()) / width;
-    if (a.hocl() > 0 && b.hocl() > 0)
-      out.log10_hocl.*lever.slope = (std::log10(a.hocl()) - std::log10(b.hocl())) / width;
+  MovedWaters out;
+  out.centre_ = *centre;
+  for (size_t i = 0; i < kLevers.size(); ++i)
+    out.moved_[i] = {moved(bottle, kLevers[i], kLevers[i].step), moved(bottle, kLevers[i], -kLevers[i].step)};
+  return out;
+}
+
+std::optional<Sensitivity> MovedWaters::slopes_of(const Results& results) {
+  if (!results.centre) return std::nullopt;
+  const double centre = *results.centre;
+  Sensitivity out;
+  for (size_t i = 0; i < kLevers.size(); ++i) {
+    const auto& [up, down] = results.moved[i];
+    const int sides = (up ? 1 : 0) + (down ? 1 : 0);
+    if (sides == 0) continue;
+    out.*kReadingMembers[i] = (up.value_or(centre) - down.value_or(centre)) / (sides * kLevers[i].step);
   }
   return out;
 }
 
-double combined(const Sensitivity& slope, const ReadingErrors& e) {
-  const double parts[] = {slope.temperature * e.temperature,
-                          slope.ph * e.ph,
-                          slope.total_alkalinity * e.total_alkalinity,
-                          slope.calcium_hardness * e.calcium_hardness,
-                          slope.cyanuric_acid * e.cyanuric_acid,
-                          slope.borate * e.borate,
-                          slope.free_chlorine * e.free_chlorine,
-                          slope.total_bromine * e.total_bromine,
-                          slope.salt_or_tds * e.salt_or_tds};
+std::optional<double> combined(const std::optional<Sensitivity>& slope, const ReadingErrors& errors) {
+  if (!slope) return std::nullopt;
   double sum = 0;
-  for (const double part : parts) sum += part * part;
+  for (const auto member : kReadingMembers) {
+    const double part = (*slope).*member * errors.*member;
+    sum += part * part;
+  }
   return std::sqrt(sum);
 }
 

@@ -17,14 +17,35 @@ std::string_view text(Refusal refusal) {
       return "a reading is negative or not a number";
     case Refusal::alkalinity_contradicts:
       return "the readings contradict: alkalinity is less than the stabilizer alone accounts for";
-    case Refusal::alkalinity_below_ph:
-      return "the readings contradict: alkalinity is less than pH, borate and chlorine alone account for";
+    case Refusal::alkalinity_below_acids:
+      return "the readings contradict: alkalinity is less than stabilizer, borate, chlorine and pH account "
+             "for";
     case Refusal::negative_sodium_chloride:
       return "the salt or dissolved solids are too low for the hardness and alkalinity: sodium or chloride "
              "would "
              "be negative";
+    case Refusal::too_salty:
+      return "the water is too salty for the model: its ionic strength is over 1 mol/kg, about 58,000 mg/L "
+             "of salt";
     case Refusal::does_not_balance:
       return "no water has these totals";
+  }
+  return "";
+}
+
+std::string_view text(BackgroundReading from) {
+  switch (from) {
+    case BackgroundReading::background_nacl:
+      return "the background salt is as told";
+    case BackgroundReading::salt:
+      return "the background salt follows from the salt reading, all chloride counted as NaCl";
+    case BackgroundReading::tds:
+      return "the background salt follows from the dissolved solids";
+    case BackgroundReading::conductivity:
+      return "the background salt follows from the conductivity, by 1.6e-5 mol/kgw of ionic strength per "
+             "uS/cm";
+    case BackgroundReading::assumed:
+      return "no salt, dissolved solids or conductivity was read: 1,000 mg/L of dissolved solids are assumed";
   }
   return "";
 }
@@ -42,6 +63,14 @@ std::optional<double> Water::si_calcite() const {
 double Water::chlorinated_cyanurates() const {
   const double bound = totals.chlorine - hypochlorous - hypochlorite;
   return totals.cyanurate > 0 ? std::max(bound, 0.0) * 1e3 * weight::kChlorine : 0;
+}
+
+std::optional<double> Water::hocl_share() const {
+  return totals.chlorine > 0 ? std::optional(hypochlorous / totals.chlorine) : std::nullopt;
+}
+
+std::optional<double> Water::chlorine_to_stabilizer() const {
+  return totals.cyanurate > 0 ? std::optional(free_chlorine() / cyanuric_acid()) : std::nullopt;
 }
 
 double Water::log10_pco2() const {

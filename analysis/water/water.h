@@ -26,12 +26,15 @@ enum class Refusal {
   temperature_outside,       // not 0-45 C
   ph_outside,                // not 4-11
   negative_reading,          // a reading below zero or not a number
-  alkalinity_contradicts,    // what the stabilizer, borate, chlorine and pH account for exceeds it
-  alkalinity_below_ph,       // the same where there is no stabilizer
+  alkalinity_contradicts,    // what the stabilizer accounts for exceeds it
+  alkalinity_below_acids,    // what stabilizer, borate, chlorine and pH account for together exceeds it
   negative_sodium_chloride,  // the salt, dissolved solids or background would make one negative
+  too_salty,                 // ionic strength over 1 mol/kgw: beyond the activity model
   does_not_balance           // the solver found no water with these totals
 };
 std::string_view text(Refusal);  // one English clause
+
+inline constexpr double kAssumedSolids = 1000;  // mg/L of dissolved solids, where nothing was told
 
 // What the bench read. Absent readings count as none of it, except where said.
 struct WaterReadings {
@@ -46,12 +49,17 @@ struct WaterReadings {
   std::optional<double> total_bromine;       // mg/L Br2
   std::optional<double> bromide;             // mg/L
   std::optional<double> sulfate;             // mg/L
-  // The first of these that is present is used; with none, 1,000 mg/L of dissolved solids are assumed.
+  // The first of these that is present is used; with none, kAssumedSolids.
   std::optional<double> background_nacl;  // mg/L beyond what hardness and alkalinity bring; may be negative
   std::optional<double> salt;             // mg/L, all chloride as NaCl
   std::optional<double> tds;              // mg/L dissolved solids
   std::optional<double> conductivity;     // uS/cm at 25 C
 };
+
+// Which of the readings the background salt of a water follows from.
+enum class BackgroundReading { background_nacl, salt, tds, conductivity, assumed };
+BackgroundReading background_reading(const WaterReadings&);
+std::string_view text(BackgroundReading);  // one English clause
 
 // A solved water: plain numbers, nothing computed lazily. Amounts in mol/kgw, activities molal.
 struct Water {
@@ -89,6 +97,8 @@ struct Water {
   double chlorinated_cyanurates() const;                                  // mg/L Cl2
   double hobr() const { return hypobromous * 1e3 * weight::kBromine; }    // mg/L Br2
   double obr() const { return hypobromite * 1e3 * weight::kBromine; }     // mg/L Br2
+  std::optional<double> hocl_share() const;              // of free chlorine, 0-1; none without chlorine
+  std::optional<double> chlorine_to_stabilizer() const;  // mg/L over mg/L; none without stabilizer
   double carbonate_alkalinity() const { return carbonate_alkalinity_eq * 1e3 * weight::kAlkalinity; }
   double cyanurate_alkalinity() const { return cyanurate_alkalinity_eq * 1e3 * weight::kAlkalinity; }
   double borate_alkalinity() const { return borate_alkalinity_eq * 1e3 * weight::kAlkalinity; }

@@ -204,6 +204,71 @@ TEST(WaterLaws, TheIndexMovesAsItMust) {
   });
 }
 
+TEST(WaterLaws, TheIndexRisesWithAlkalinityAtFixedPh) {
+  holds("alkalinity", [] {
+    WaterReadings r = drawn_readings();
+    const auto water = water_from_readings(r);
+    if (!water || water->carbonate_alkalinity() < 1) RC_DISCARD();
+    r.total_alkalinity += drawn(0.5, 50);
+    RC_ASSERT(water_from_readings(r)->si_calcite().value() > water->si_calcite().value());
+  });
+}
+
+TEST(WaterLaws, TheIndexRisesWithPhAtConstantCarbon) {
+  holds("pH at constant carbon", [] {
+    const Water water = drawn_water();
+    const auto raised = solve(*add(water.totals, "sodium_hydroxide", drawn(1e-6, 3e-4)), water);
+    if (!raised) RC_DISCARD();
+    RC_ASSERT(raised->totals.carbon == water.totals.carbon && raised->ph > water.ph);
+    RC_ASSERT(raised->si_calcite().value() > water.si_calcite().value());
+  });
+}
+
+// Not so in general: warmth also takes protons from cyanurate, borate and hydroxide.
+TEST(WaterLaws, TheIndexRisesWithTemperatureWhereCarbonateLeads) {
+  holds("temperature", [] {
+    WaterReadings r = drawn_readings();
+    r.ph = drawn(6.2, 8.2);
+    const auto water = water_from_readings(r);
+    if (!water || water->carbonate_alkalinity() < 0.5 * water->total_alkalinity()) RC_DISCARD();
+    const double celsius = r.temperature.celsius();
+    r.temperature = Temperature::celsius(std::min(45.0, celsius + drawn(0.1, 10)));
+    if (r.temperature.celsius() <= celsius) RC_DISCARD();
+    const auto warmer = water_from_readings(r);
+    RC_ASSERT(warmer.has_value());
+    RC_ASSERT(warmer->si_calcite().value() > water->si_calcite().value());
+  });
+}
+
+// A dosed water read again - its pH, and the rest as the totals say - has the totals it was dosed to.
+TEST(WaterLaws, ThePhFoundLeadsBackToTheTotals) {
+  holds("pH to totals", [] {
+    const Water water = drawn_water();
+    const auto dosed = solve(*add(water.totals, "hydrochloric_acid", drawn(0, 2e-4)), water);
+    if (!dosed || dosed->ph < 4 || dosed->total_alkalinity() < 0) RC_DISCARD();
+    WaterReadings r;
+    r.temperature = dosed->temperature;
+    r.ph = dosed->ph;
+    r.total_alkalinity = dosed->total_alkalinity();
+    r.calcium_hardness = dosed->calcium_hardness();
+    r.magnesium_hardness = dosed->magnesium_hardness();
+    r.cyanuric_acid = dosed->cyanuric_acid();
+    r.borate = dosed->borate();
+    r.free_chlorine = dosed->free_chlorine();
+    r.total_bromine = dosed->total_bromine();
+    r.sulfate = dosed->sulfate();
+    r.salt = dosed->salt();
+    const auto again = water_from_readings(r);
+    RC_ASSERT(again.has_value());
+    // Carbon is what other acids leave of the alkalinity: where that is little, rounding of the whole shows.
+    const double rounding = 3e-11 * dosed->totals.alkalinity;
+    for (const auto member : kTotalMembers) {
+      const double is = again->totals.*member, was = dosed->totals.*member;
+      RC_ASSERT(std::abs(is - was) <= 1e-9 * std::abs(was) + rounding);
+    }
+  });
+}
+
 TEST(WaterLaws, ChlorineIsAllAccountedFor) {
   holds("chlorine", [] {
     const Water water = drawn_water();

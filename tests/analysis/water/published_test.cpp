@@ -183,6 +183,20 @@ TEST(Doses, AReducerTakesNoMoreChlorineThanThereIs) {
   EXPECT_NEAR(charge_left(after), after.alkalinity, 1e-15);
 }
 
+TEST(Doses, AReducerTakesBromineOnceChlorineIsGone) {
+  // SO3-2 + HOBr -> SO4-2 + H+ + Br-, as with HOCl.
+  const Totals spa{.alkalinity = 1e-3, .carbon = 1e-3, .sodium = 1e-3, .chlorine = 1e-5, .bromine = 3e-5};
+  const Totals after = *add(spa, "sodium_sulfite", 3e-5);
+  EXPECT_EQ(after.chlorine, 0);
+  EXPECT_NEAR(after.bromine, 1e-5, 1e-15);
+  EXPECT_NEAR(after.bromide, 2e-5, 1e-15);
+  EXPECT_NEAR(after.alkalinity, 1e-3 - 3e-5, 1e-15);
+  EXPECT_NEAR(charge_left(after), after.alkalinity, 1e-15);
+  const Totals more = *add(spa, "sodium_sulfite", 9e-5);
+  EXPECT_EQ(more.bromine, 0);
+  EXPECT_NEAR(more.alkalinity, 1e-3 - 4e-5, 1e-15);
+}
+
 TEST(Doses, ChlorineTurnsBromideIntoBromine) {
   const Totals bank{.alkalinity = 1e-3, .carbon = 1e-3, .sodium = 1.4e-3, .bromide = 4e-4};
   const Totals after = *add(bank, "sodium_hypochlorite", 1e-4);

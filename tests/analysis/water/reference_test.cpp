@@ -76,6 +76,27 @@ TEST(ReferenceTables, CalciteSaturation) {
   EXPECT_EQ(wrong_status, 0);
 }
 
+// The dissolved solids of a row stand for its background: both lead to the same water, and its sodium and
+// chloride are those that the reference balanced.
+TEST(ReferenceTables, DissolvedSolidsStandForTheBackground) {
+  Worst si, strength, sodium, chloride;
+  for (const Row& row : reference::rows("calcite_saturation_open.csv")) {
+    const std::string& id = row.text("id");
+    WaterReadings r = reference::readings(row);
+    r.background_nacl.reset();
+    const auto water = water_from_readings(r);
+    ASSERT_TRUE(water) << id << " " << text(water.error());
+    si.see(water->si_calcite().value() - row.need("si_calcite"), id);
+    strength.see(water->ionic_strength / row.need("ionic_strength_mol_kgw") - 1, id);
+    sodium.see(water->totals.sodium * 1e3 - row.need("na_mmol_kgw"), id);
+    chloride.see(water->totals.chloride * 1e3 - row.need("cl_mmol_kgw"), id);
+  }
+  hold("by solids", "SI", si, 0.005);
+  hold("by solids", "ionic strength, relative", strength, 0.005);
+  hold("by solids", "sodium, mmol", sodium, 0.02);
+  hold("by solids", "chloride, mmol", chloride, 0.02);
+}
+
 TEST(ReferenceTables, FreeChlorineSpeciation) {
   Worst hocl, ocl, chlorinated, strength;
   for (const Row& row : reference::rows("free_chlorine_speciation_open.csv")) {
