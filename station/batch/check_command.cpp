@@ -9,6 +9,7 @@
 #include "analysis/panel/panel.h"
 #include "station/batch/usage.h"
 #include "station/batch/visit_input.h"
+#include "station/batch/water_json.h"
 
 namespace brimline::batch {
 
@@ -58,7 +59,8 @@ int check_command(const Arguments& arguments) {
   const Json answer = {
       {"checks", checks_to_json(check_bottle(visit.bottle, visit.vessel, earlier, machine_clock()))},
       {"panel_due", panel_due(visit.bottle, visit.vessel, earlier)},
-      {"uncertainty", uncertainty_to_json(visit)}};
+      {"uncertainty", uncertainty_to_json(visit)},
+      {"water", water_to_json(make_situation(visit.vessel, visit.bottle, earlier))}};
   std::cout << answer.dump() << "\n";
   return kDone;
 }

@@ -27,7 +27,7 @@ std::span<const Command> commands() {
       {"check", "VISIT [--earlier VISIT]...", check_command},
       {"compare", "EARLIER LATER ...", compare_command},
       {"demand", "VISIT", demand_command},
-      {"dose", "[--in F] [--out F] [--threads N]", dose_command},
+      {"dose", "[--in F] [--out F] [--threads N] [--columns a,b,c]", dose_command},
       {"export", "--database URL [--out F]", export_command},
       {"find", "--database URL TEXT | --batch", find_command},
       {"keep", "--database URL", keep_command},

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "station/batch/out_file.h"
 
+#include "station/batch/unfinished_file.h"
+
 #include <fcntl.h>
 #include <sys/stat.h>
 #include <unistd.h>
@@ -47,7 +49,9 @@ tl::expected<OutFile, Fault> OutFile::open(const std::optional<std::string>& pat
   if (there && S_ISDIR(info.st_mode)) return tl::unexpected(fault(*path, "is a folder"));
   const bool plain = !there || S_ISREG(info.st_mode);
   if (plain) out.beside_ = out.path_ + "." + std::to_string(::getpid()) + ".part";
+  const SignalsHeld held;
   out.file_.open(plain ? out.beside_ : out.path_, std::ios::binary | std::ios::trunc);
+  if (plain && out.file_) note_unfinished(out.beside_);
   if (!out.file_) return tl::unexpected(fault(*path, std::string("cannot be made: ") + std::strerror(errno)));
   return out;
 }
@@ -58,7 +62,9 @@ OutFile::OutFile(OutFile&& other) noexcept
       file_(std::move(other.file_)) {}
 
 OutFile::~OutFile() {
-  if (!beside_.empty()) std::remove(beside_.c_str());
+  if (beside_.empty()) return;
+  std::remove(beside_.c_str());
+  forget_unfinished();
 }
 
 std::ostream& OutFile::stream() {
@@ -77,6 +83,7 @@ tl::expected<void, Fault> OutFile::commit() {
   if (!good)
     return tl::unexpected(fault(path_, "cannot be written: the disk may be full or the reader gone"));
   beside_.clear();
+  forget_unfinished();
   return {};
 }
 

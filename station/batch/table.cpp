@@ -147,6 +147,17 @@ void Cells::fault(size_t column, std::string_view expected) {
        std::string(expected));
 }
 
+std::vector<std::string_view> column_names(std::string_view names) {
+  std::vector<std::string_view> out;
+  while (!names.empty()) {
+    const size_t comma = std::min(names.find(','), names.size());
+    const std::string_view name = names.substr(0, comma);
+    names.remove_prefix(std::min(comma + 1, names.size()));
+    if (name != "id" && name != "refused") out.push_back(name);
+  }
+  return out;
+}
+
 void append_number(std::string& out, double value) {
   char digits[40];
   out.append(digits, static_cast<size_t>(std::to_chars(digits, digits + sizeof digits, value).ptr - digits));

@@ -62,6 +62,9 @@ class Cells {
   std::optional<std::string> fault_;
 };
 
+// The names in the text of --columns, without `id` and `refused`, which always stand first and last.
+std::vector<std::string_view> column_names(std::string_view names);
+
 // The shortest digits that read back as the same number.
 void append_number(std::string& out, double value);
 void append_number(std::string& out, std::optional<double> value);  // nothing if absent

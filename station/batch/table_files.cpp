@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "station/batch/table_files.h"
 
+#include "station/batch/unfinished_file.h"
+
 #include <fcntl.h>
 #include <poll.h>
 #include <sys/stat.h>
@@ -101,10 +103,13 @@ tl::expected<OutputFile, std::string> OutputFile::open_plain(const std::string& 
   const size_t slash = target.rfind('/');
   const std::string folder = slash == std::string::npos ? "" : target.substr(0, slash + 1);
   std::string temporary = folder + ".brimline-XXXXXX";
+  const SignalsHeld held;
+  std::signal(SIGXFSZ, SIG_IGN);  // a file that may not grow is a fault to tell
   const int fd = ::mkostemp(temporary.data(), O_CLOEXEC);
   OutputFile out(fd, target);
   if (fd < 0) return tl::unexpected(out.failed("written"));
   out.temporary_ = temporary;
+  note_unfinished(temporary);
   if (::fchmod(fd, mode) != 0) return tl::unexpected(out.failed("given its mode"));
   return out;
 }
@@ -116,7 +121,9 @@ OutputFile::OutputFile(OutputFile&& other) noexcept
 
 OutputFile::~OutputFile() {
   if (fd_ > STDERR_FILENO) ::close(fd_);
-  if (!temporary_.empty()) ::unlink(temporary_.c_str());
+  if (temporary_.empty()) return;
+  ::unlink(temporary_.c_str());
+  forget_unfinished();
 }
 
 tl::expected<void, std::string> OutputFile::write(std::string_view bytes) {
@@ -134,6 +141,7 @@ tl::expected<void, std::string> OutputFile::commit() {
   if (::fsync(fd_) != 0) return tl::unexpected(failed("kept"));
   if (::rename(temporary_.c_str(), name_.c_str()) != 0) return tl::unexpected(failed("named"));
   temporary_.clear();
+  forget_unfinished();
   return {};
 }
 

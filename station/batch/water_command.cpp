@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "analysis/water/saturation.h"
+#include "analysis/water/uncertainty.h"
 #include "analysis/water/water.h"
 #include "station/batch/usage.h"
 
@@ -27,7 +28,11 @@ enum In : size_t {
   kBackground,
   kSalt,
   kTds,
-  kVesselTemperature
+  kVesselTemperature,
+  kBromine,
+  kBromide,
+  kConductivity,
+  kFirstError  // then a standard deviation for each of kErrors
 };
 
 constexpr std::array kInput = {
@@ -45,9 +50,47 @@ constexpr std::array kInput = {
     InputColumn{"salt_mg_l"},
     InputColumn{"tds_mg_l"},
     InputColumn{"vessel_temperature_c"},
+    InputColumn{"total_bromine_mg_l_br2"},
+    InputColumn{"bromide_mg_l"},
+    InputColumn{"conductivity_us_cm"},
+    InputColumn{"temperature_c_sd"},
+    InputColumn{"ph_sd"},
+    InputColumn{"total_alkalinity_mg_l_caco3_sd"},
+    InputColumn{"calcium_hardness_mg_l_caco3_sd"},
+    InputColumn{"cyanuric_acid_mg_l_sd"},
+    InputColumn{"borate_mg_l_b_sd"},
+    InputColumn{"free_chlorine_mg_l_cl2_sd"},
+    InputColumn{"magnesium_hardness_mg_l_caco3_sd"},
+    InputColumn{"sulfate_mg_l_sd"},
+    InputColumn{"background_nacl_mg_l_sd"},
+    InputColumn{"salt_mg_l_sd"},
+    InputColumn{"tds_mg_l_sd"},
+    InputColumn{"vessel_temperature_c_sd"},
+    InputColumn{"total_bromine_mg_l_br2_sd"},
+    InputColumn{"conductivity_us_cm_sd"},
 };
 
+// What each column from kFirstError on is the error of; the background's four are told apart by which was
+// read.
+constexpr std::array kErrors = {&ReadingErrors::temperature,
+                                &ReadingErrors::ph,
+                                &ReadingErrors::total_alkalinity,
+                                &ReadingErrors::calcium_hardness,
+                                &ReadingErrors::cyanuric_acid,
+                                &ReadingErrors::borate,
+                                &ReadingErrors::free_chlorine,
+                                &ReadingErrors::magnesium_hardness,
+                                &ReadingErrors::sulfate,
+                                &ReadingErrors::background,
+                                &ReadingErrors::background,
+                                &ReadingErrors::background,
+                                &ReadingErrors::vessel_temperature,
+                                &ReadingErrors::total_bromine,
+                                &ReadingErrors::background};
+static_assert(kInput.size() == kFirstError + kErrors.size());
+
 constexpr double kAbsoluteZero = -273.15;
+constexpr std::string_view kError = "_sd";
 
 WaterReadings readings_of(Cells& cells) {
   WaterReadings r;
@@ -63,7 +106,28 @@ WaterReadings readings_of(Cells& cells) {
   r.background_nacl = cells.number(kBackground, -std::numeric_limits<double>::infinity());
   r.salt = cells.number(kSalt);
   r.tds = cells.number(kTds);
+  r.total_bromine = cells.number(kBromine);
+  r.bromide = cells.number(kBromide);
+  r.conductivity = cells.number(kConductivity);
   return r;
+}
+
+// Absent errors are none. Of the background the error of the reading that is used, or with none read that of
+// the dissolved solids.
+ReadingErrors errors_of(Cells& cells, const WaterReadings& readings) {
+  const BackgroundReading used = background_reading(readings);
+  const std::string_view background = used == BackgroundReading::background_nacl ? "background_nacl_mg_l_sd"
+                                      : used == BackgroundReading::salt          ? "salt_mg_l_sd"
+                                      : used == BackgroundReading::conductivity  ? "conductivity_us_cm_sd"
+                                                                                 : "tds_mg_l_sd";
+  ReadingErrors out;
+  for (size_t i = 0; i < kErrors.size(); ++i) {
+    const auto error = cells.number(kFirstError + i);
+    const bool of_used =
+        kErrors[i] != &ReadingErrors::background || kInput[kFirstError + i].name == background;
+    if (error && of_used) out.*kErrors[i] = *error;
+  }
+  return out;
 }
 
 // One solved row; what costs more is computed once, when a column asks for it.
@@ -73,7 +137,7 @@ class Solved {
   const WaterReadings& readings;
   const Water& water;
 
-  std::optional<double> saturation() {
+  const std::optional<double>& saturation() {
     if (!saturation_) saturation_.emplace(saturation_ph(water));
     return *saturation_;
   }
@@ -87,77 +151,87 @@ class Solved {
   std::optional<std::optional<CalciteEquilibrium>> calcite_;
 };
 
+using Number = std::optional<double>;
+
 // What hangs on a reading that was not taken is left empty, not computed as if it were zero.
+Number if_read(const std::optional<double>& reading, double result) {
+  return reading ? Number(result) : std::nullopt;
+}
 bool knows_calcium(const Solved& s) {
   return s.readings.calcium_hardness.has_value();
 }
-bool knows_chlorine(const Solved& s) {
-  return s.readings.free_chlorine.has_value();
-}
+
+enum class Shown { always, in_the_vessel, when_asked };  // the second: or when asked for
 
 struct OutputColumn {
   std::string_view name;
-  bool always;  // false: only where asked for, or where the vessel's temperature is told
-  void (*write)(Solved&, std::string& out);
+  Shown shown;
+  Number (*number)(Solved&);  // null: it is words
+  std::string_view (*words)(Solved&) = nullptr;
 };
 
 constexpr std::array kOutput = {
-    OutputColumn{"si_calcite", true,
-                 [](Solved& s, std::string& o) { append_number(o, s.water.si_calcite()); }},
-    OutputColumn{"si_factor_table", true,
-                 [](Solved& s, std::string& o) { append_number(o, factor_table_index(s.water)); }},
-    OutputColumn{"ionic_strength_mol_kgw", true,
-                 [](Solved& s, std::string& o) { append_number(o, s.water.ionic_strength); }},
-    OutputColumn{"dic_mmol_kgw", true,
-                 [](Solved& s, std::string& o) { append_number(o, s.water.dic_mmol()); }},
-    OutputColumn{"carbonate_alkalinity_mg_l_caco3", true,
-                 [](Solved& s, std::string& o) { append_number(o, s.water.carbonate_alkalinity()); }},
-    OutputColumn{"ph_saturation_const_alk", true,
-                 [](Solved& s, std::string& o) {
-                   if (knows_calcium(s)) append_number(o, s.saturation());
+    OutputColumn{"si_calcite", Shown::always, [](Solved& s) { return s.water.si_calcite(); }},
+    OutputColumn{"si_factor_table", Shown::always, [](Solved& s) { return factor_table_index(s.water); }},
+    OutputColumn{"ionic_strength_mol_kgw", Shown::always,
+                 [](Solved& s) { return Number(s.water.ionic_strength); }},
+    OutputColumn{"dic_mmol_kgw", Shown::always, [](Solved& s) { return Number(s.water.dic_mmol()); }},
+    OutputColumn{"carbonate_alkalinity_mg_l_caco3", Shown::always,
+                 [](Solved& s) { return Number(s.water.carbonate_alkalinity()); }},
+    OutputColumn{"ph_saturation_const_alk", Shown::always,
+                 [](Solved& s) { return knows_calcium(s) ? s.saturation() : Number(); }},
+    OutputColumn{"ph_saturation_status", Shown::always, nullptr,
+                 [](Solved& s) -> std::string_view {
+                   if (!knows_calcium(s)) return "";
+                   return s.saturation() ? "ok" : "none";
                  }},
-    OutputColumn{"ph_saturation_status", true,
-                 [](Solved& s, std::string& o) {
-                   if (knows_calcium(s)) o += s.saturation() ? "ok" : "none";
-                 }},
-    OutputColumn{"ccpp_mg_l_caco3", true,
-                 [](Solved& s, std::string& o) {
-                   if (knows_calcium(s) && s.calcite()) append_number(o, s.calcite()->ccpp());
-                 }},
-    OutputColumn{"hocl_mg_l_cl2", true,
-                 [](Solved& s, std::string& o) {
-                   if (knows_chlorine(s)) append_number(o, s.water.hocl());
-                 }},
-    OutputColumn{"ocl_mg_l_cl2", true,
-                 [](Solved& s, std::string& o) {
-                   if (knows_chlorine(s)) append_number(o, s.water.ocl());
-                 }},
-    OutputColumn{"chlorinated_cyanurates_mg_l_cl2", true,
-                 [](Solved& s, std::string& o) {
-                   if (knows_chlorine(s)) append_number(o, s.water.chlorinated_cyanurates());
-                 }},
-    OutputColumn{"ph_vessel", false, [](Solved& s, std::string& o) { append_number(o, s.water.ph); }},
-    OutputColumn{"ph_at_calcite_equilibrium", false,
-                 [](Solved& s, std::string& o) {
-                   if (knows_calcium(s) && s.calcite()) append_number(o, s.calcite()->ph);
-                 }},
+    OutputColumn{
+        "ccpp_mg_l_caco3", Shown::always,
+        [](Solved& s) { return knows_calcium(s) && s.calcite() ? Number(s.calcite()->ccpp()) : Number(); }},
+    OutputColumn{"hocl_mg_l_cl2", Shown::always,
+                 [](Solved& s) { return if_read(s.readings.free_chlorine, s.water.hocl()); }},
+    OutputColumn{"ocl_mg_l_cl2", Shown::always,
+                 [](Solved& s) { return if_read(s.readings.free_chlorine, s.water.ocl()); }},
+    OutputColumn{
+        "chlorinated_cyanurates_mg_l_cl2", Shown::always,
+        [](Solved& s) { return if_read(s.readings.free_chlorine, s.water.chlorinated_cyanurates()); }},
+    OutputColumn{"ph_vessel", Shown::in_the_vessel, [](Solved& s) { return Number(s.water.ph); }},
+    OutputColumn{
+        "ph_at_calcite_equilibrium", Shown::in_the_vessel,
+        [](Solved& s) { return knows_calcium(s) && s.calcite() ? Number(s.calcite()->ph) : Number(); }},
+    OutputColumn{"hocl_share", Shown::when_asked, [](Solved& s) { return s.water.hocl_share(); }},
+    OutputColumn{"hobr_mg_l_br2", Shown::when_asked,
+                 [](Solved& s) { return if_read(s.readings.total_bromine, s.water.hobr()); }},
+    OutputColumn{"free_chlorine_to_stabilizer", Shown::when_asked,
+                 [](Solved& s) { return s.water.chlorine_to_stabilizer(); }},
+    OutputColumn{"background_from", Shown::when_asked, nullptr,
+                 [](Solved& s) { return text(background_reading(s.readings)); }},
 };
 
-using Chosen = std::vector<const OutputColumn*>;
+// A column to write: a result itself, or its standard deviation.
+struct Column {
+  const OutputColumn* of;
+  bool error = false;
 
-// The columns named, in that order; `id` and `refused` always stand first and last.
+  std::string name() const { return std::string(of->name).append(error ? kError : ""); }
+};
+using Chosen = std::vector<Column>;
+
+std::optional<Column> column_named(std::string_view name) {
+  for (const OutputColumn& column : kOutput) {
+    if (column.name == name) return Column{&column};
+    if (column.number && name.ends_with(kError) && column.name == name.substr(0, name.size() - kError.size()))
+      return Column{&column, true};
+  }
+  return std::nullopt;
+}
+
 tl::expected<Chosen, std::string> chosen(std::string_view names) {
   Chosen out;
-  while (!names.empty()) {
-    const size_t comma = std::min(names.find(','), names.size());
-    const std::string_view name = names.substr(0, comma);
-    names.remove_prefix(std::min(comma + 1, names.size()));
-    if (name == "id" || name == "refused") continue;
-    const auto found =
-        std::find_if(kOutput.begin(), kOutput.end(), [&](const auto& c) { return c.name == name; });
-    if (found == kOutput.end())
-      return tl::unexpected("--columns names no column `" + std::string(name) + "`");
-    out.push_back(&*found);
+  for (const std::string_view name : column_names(names)) {
+    const auto found = column_named(name);
+    if (!found) return tl::unexpected("--columns names no column `" + std::string(name) + "`");
+    out.push_back(*found);
   }
   return out;
 }
@@ -165,19 +239,56 @@ tl::expected<Chosen, std::string> chosen(std::string_view names) {
 Chosen all_columns(bool with_vessel) {
   Chosen out;
   for (const OutputColumn& column : kOutput)
-    if (column.always || with_vessel) out.push_back(&column);
+    if (column.shown == Shown::always || (with_vessel && column.shown == Shown::in_the_vessel))
+      out.push_back({&column});
   return out;
 }
 
-tl::expected<Water, Refusal> solved(const WaterReadings& readings, std::optional<double> vessel_celsius) {
+tl::expected<Water, Refusal> solved(const WaterReadings& readings, std::optional<Temperature> vessel) {
   auto water = water_from_readings(readings);
-  if (!water || !vessel_celsius) return water;
-  return at_temperature(*water, Temperature::celsius(*vessel_celsius));
+  return water && vessel ? at_temperature(*water, *vessel) : water;
 }
 
-void answer(const Chosen& columns, Cells& cells, std::string& out) {
+// The moved waters are solved once a row, when the first error is asked for.
+class Errors {
+ public:
+  Errors(const WaterReadings& readings, std::optional<Temperature> vessel, const ReadingErrors& errors)
+      : readings_(readings), vessel_(vessel), errors_(errors) {}
+
+  Number of(const OutputColumn& column) {
+    if (!moved_) moved_.emplace(MovedWaters::of(readings_, vessel_));
+    if (!*moved_) return std::nullopt;
+    return combined((*moved_)->slopes([&](const Water& water) {
+      Solved s(readings_, water);
+      return column.number(s);
+    }),
+                    errors_);
+  }
+
+ private:
+  const WaterReadings& readings_;
+  std::optional<Temperature> vessel_;
+  ReadingErrors errors_;
+  std::optional<tl::expected<MovedWaters, Refusal>> moved_;
+};
+
+void write_row(const Chosen& columns, Solved& row, Errors& errors, std::string& out) {
+  for (const Column& column : columns) {
+    out += ',';
+    if (column.error)
+      append_number(out, errors.of(*column.of));
+    else if (column.of->number)
+      append_number(out, column.of->number(row));
+    else
+      append_text(out, column.of->words(row));
+  }
+}
+
+void answer(const Chosen& columns, bool with_errors, Cells& cells, std::string& out) {
   const WaterReadings readings = readings_of(cells);
-  const auto vessel = cells.number(kVesselTemperature, kAbsoluteZero);
+  const auto celsius = cells.number(kVesselTemperature, kAbsoluteZero);
+  const auto vessel = celsius ? std::optional(Temperature::celsius(*celsius)) : std::nullopt;
+  const ReadingErrors told = with_errors ? errors_of(cells, readings) : ReadingErrors{};
   if (cells.fault()) return;
   out += cells.text(kId);
   const auto water = solved(readings, vessel);
@@ -188,16 +299,14 @@ void answer(const Chosen& columns, Cells& cells, std::string& out) {
     return;
   }
   Solved row(readings, *water);
-  for (const OutputColumn* column : columns) {
-    out += ',';
-    column->write(row, out);
-  }
+  Errors errors(readings, vessel, told);
+  write_row(columns, row, errors, out);
   out += ",\n";
 }
 
 std::string header_line(const Chosen& columns) {
   std::string line = "id";
-  for (const OutputColumn* column : columns) line.append(",").append(column->name);
+  for (const Column& column : columns) line.append(",").append(column.name());
   return line + ",refused\n";
 }
 
@@ -211,12 +320,15 @@ tl::expected<Table, std::string> water_table(const std::optional<std::string>& n
     *columns = std::move(*found);
   }
   const bool told = names.has_value();
-  return Table{kInput,
-               [columns, told](const Header& header) {
-                 if (!told) *columns = all_columns(header.present[kVesselTemperature]);
-                 return header_line(*columns);
-               },
-               [columns](Cells& cells, std::string& out) { answer(*columns, cells, out); }};
+  const bool with_errors =
+      std::any_of(columns->begin(), columns->end(), [](const Column& column) { return column.error; });
+  return Table{
+      kInput,
+      [columns, told](const Header& header) {
+        if (!told) *columns = all_columns(header.present[kVesselTemperature]);
+        return header_line(*columns);
+      },
+      [columns, with_errors](Cells& cells, std::string& out) { answer(*columns, with_errors, cells, out); }};
 }
 
 int water_command(const Arguments& arguments) {

@@ -13,6 +13,6 @@ namespace brimline::batch {
 
 // `columns` as of --columns: names with commas, or all. The error is a sentence.
 tl::expected<Table, std::string> water_table(const std::optional<std::string>& columns);
-Table dose_table();
+tl::expected<Table, std::string> dose_table(const std::optional<std::string>& columns);
 
 }  // namespace brimline::batch

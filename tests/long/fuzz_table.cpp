@@ -37,7 +37,7 @@ void table(std::span<const std::uint8_t> bytes) {
   const bool dosing = bytes[0] % 2 == 1;
   const std::string_view text(reinterpret_cast<const char*>(bytes.data()) + 1, bytes.size() - 1);
   const size_t end = std::min(text.find('\n'), text.size());
-  const batch::Table table = dosing ? batch::dose_table() : *batch::water_table(std::nullopt);
+  const batch::Table table = dosing ? *batch::dose_table(std::nullopt) : *batch::water_table(std::nullopt);
   const auto header = batch::read_header(text.substr(0, end), table.columns);
   if (!header) return require(!header.error().empty(), "a refused header says why");
   const std::string answer_header = table.header(*header);

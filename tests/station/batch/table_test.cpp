@@ -1,10 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The CSV commands as the contract has them: rows in order, faults with their line, files that appear only
 // whole.
+#include <fcntl.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <sys/resource.h>
 #include <sys/stat.h>
+#include <sys/wait.h>
 #include <unistd.h>
+
+#include <csignal>
 
 #include <filesystem>
 #include <fstream>
@@ -100,6 +105,27 @@ TEST_F(TableCommands, TheVesselsTemperatureAddsItsColumns) {
   EXPECT_THAT(lines()[0], HasSubstr("ph_vessel,ph_at_calcite_equilibrium"));
 }
 
+TEST_F(TableCommands, WhatIsMoreIsGivenWhenAskedFor) {
+  const std::string header =
+      "id,temperature_c,ph,total_alkalinity_mg_l_caco3,calcium_hardness_mg_l_caco3,cyanuric_acid_mg_l,free_"
+      "chlorine_mg_l_cl2,total_bromine_mg_l_br2,conductivity_us_cm,ph_sd,salt_mg_l_sd\n";
+  ASSERT_EQ(
+      water(header + "a,25,7.5,100,250,50,2,,2000,0.1,9\nb,25,7.5,100,250,,,5,,,\nc,25,7.5,100,,0,0,,,0.1,\n",
+            {"--columns",
+             "hocl_share,free_chlorine_to_stabilizer,hobr_mg_l_br2,ph_vessel,ph_vessel_sd,"
+             "si_calcite_sd,background_from"}),
+      kDone)
+      << said_;
+  EXPECT_EQ(lines()[0],
+            "id,hocl_share,free_chlorine_to_stabilizer,hobr_mg_l_br2,ph_vessel,ph_vessel_sd,si_calcite_sd,"
+            "background_from,refused");
+  EXPECT_THAT(lines()[1], testing::MatchesRegex(
+                              "a,0\\.007[^,]*,0\\.0(4|3999)[^,]*,,7\\.5[^,]*,0\\.(1|0999)[^,]*,0\\.09[^,]*,"
+                              "\"the background salt follows from the conductivity, .*\",$"));
+  EXPECT_THAT(lines()[2], testing::MatchesRegex("b,,,4\\.[67][^,]*,7\\.[^,]*,0,0,\"no salt, .* assumed\",$"));
+  EXPECT_THAT(lines()[3], testing::MatchesRegex("c,,,,7\\.[^,]*,0\\.[^,]*,,\"no salt.*"));
+}
+
 TEST_F(TableCommands, AWaterThatCannotBeKeepsItsRow) {
   ASSERT_EQ(water(kHeader + "hot,60,7.5,100,250\n" + kGood), kDone);
   EXPECT_EQ(lines()[1], "hot,,,,,,,,,,,,the temperature is outside 0-45 C");
@@ -166,6 +192,46 @@ TEST_F(TableCommands, AFailureLeavesTheOldAnswer) {
   EXPECT_EQ(std::distance(fs::directory_iterator(folder_), {}), 2);  // nothing left lying about
 }
 
+// A table that never ends is being answered into a file when the signal comes.
+TEST_F(TableCommands, ASignalLeavesNothingLyingAbout) {
+  const std::string out = put("kept.csv", "old\n"), in = path("in.fifo");
+  ASSERT_EQ(::mkfifo(in.c_str(), 0600), 0);
+  for (const char* threads : {"1", "2"}) {
+    for (const int number : {SIGTERM, SIGINT, SIGHUP}) {
+      const pid_t child = ::fork();
+      if (child == 0) ::_exit(water_command({"--in", in, "--out", out, "--threads", threads}));
+      const int feed = ::open(in.c_str(), O_WRONLY);
+      const std::string text = kHeader + kGood;
+      ASSERT_EQ(::write(feed, text.data(), text.size()), static_cast<ssize_t>(text.size()));
+      for (int i = 0; i < 2000 && std::distance(fs::directory_iterator(folder_), {}) < 3; ++i) ::usleep(5000);
+      EXPECT_EQ(std::distance(fs::directory_iterator(folder_), {}), 3) << "no file was begun";
+      ::kill(child, number);
+      int status = 0;
+      ASSERT_EQ(::waitpid(child, &status, 0), child);
+      ::close(feed);
+      EXPECT_TRUE(WIFSIGNALED(status) && WTERMSIG(status) == number) << number;
+      EXPECT_EQ(std::distance(fs::directory_iterator(folder_), {}), 2) << number;
+      EXPECT_EQ(get(out), "old\n");
+    }
+  }
+}
+
+TEST_F(TableCommands, AFileThatMayNotGrowIsAFault) {
+  std::string text = kHeader;
+  for (int i = 0; i < 2000; ++i) text += kGood;
+  const std::string in = put("in.csv", text), out = path("out.csv");
+  const pid_t child = ::fork();
+  if (child == 0) {
+    const rlimit limit{4096, 4096};
+    ::setrlimit(RLIMIT_FSIZE, &limit);
+    ::_exit(water_command({"--in", in, "--out", out}));
+  }
+  int status = 0;
+  ASSERT_EQ(::waitpid(child, &status, 0), child);
+  EXPECT_TRUE(WIFEXITED(status) && WEXITSTATUS(status) == kBadInput);
+  EXPECT_EQ(std::distance(fs::directory_iterator(folder_), {}), 1);
+}
+
 TEST_F(TableCommands, OnlyAPlainFileIsReplaced) {
   const std::string in = put("in.csv", kHeader + kGood), file = put("kept.csv", "old\n");
   fs::create_symlink(file, path("link.csv"));
@@ -205,6 +271,30 @@ TEST_F(TableCommands, DosesByEitherName) {
   EXPECT_THAT(said_, HasSubstr("`amount_1_mmol_kgw` is missing"));
   EXPECT_EQ(dose("a,HCl,-1,,,25,7.5,100,2\n"), kBadInput);
   EXPECT_EQ(dose("a,,1,,,25,7.5,100,2\n"), kBadInput);
+}
+
+TEST_F(TableCommands, ADoseTellsTheAcidItsChlorineLeavesBehind) {
+  const std::string in =
+      put("in.csv",
+          "id,addition_1,amount_1_mmol_kgw,temperature_c,start_ph,start_total_alkalinity_mg_l_"
+          "caco3,start_free_chlorine_mg_l_cl2\na,trichlor,0.1,25,7.5,100,0\n"
+          "b,sodium_hypochlorite,0.3,25,7.5,100,0\nc,NaCl,0.3,25,7.5,100,0\n");
+  ASSERT_EQ(
+      dose_command({"--in", in, "--out", path("out.csv"), "--columns",
+                    "end_total_alkalinity_mg_l_caco3,acid_when_spent_mmol_kgw,spent_total_alkalinity_mg_l_"
+                    "caco3,spent_ph"}),
+      kDone);
+  wrote_ = get(path("out.csv"));
+  // Trichlor: alkalinity unchanged at first, 3 equivalents of acid a mole once spent. Hypochlorite spent is
+  // salt, which moves pH by its ions alone.
+  EXPECT_THAT(lines()[1],
+              testing::MatchesRegex("a,(100|99\\.99|100\\.00).*,0\\.3[^,]*,84\\.98[^,]*,6\\.[^,]*,$"));
+  EXPECT_THAT(lines()[2],
+              testing::MatchesRegex("b,115\\.01.*,0\\.3[^,]*,(100|99\\.99|100\\.00)[^,]*,7\\.499[^,]*,$"));
+  EXPECT_THAT(lines()[3], testing::MatchesRegex("c,.*,0,.*"));
+  testing::internal::CaptureStderr();
+  EXPECT_EQ(dose_command({"--in", in, "--columns", "ph_of_the_moon"}), kBadInput);
+  EXPECT_THAT(testing::internal::GetCapturedStderr(), HasSubstr("ph_of_the_moon"));
 }
 
 // The reference tables go in as they are; columns that the commands do not know are ignored.

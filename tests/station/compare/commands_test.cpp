@@ -57,6 +57,40 @@ class Commands : public testing::Test {
   std::filesystem::path folder_;
 };
 
+// The water in its vessel, each result with its error, and which reading the background salt follows from.
+TEST_F(Commands, CheckTellsTheWaterAndItsErrors) {
+  Json v = visit("V-1", "2026-05-01", 100);
+  v["readings"].push_back({{"analyte", "calcium_hardness"}, {"value", 250}});
+  v["readings"].push_back({{"analyte", "cyanuric_acid"}, {"value", 40}});
+  v["vessel"]["water_temperature_c"] = 38;
+  const auto water_of = [&] {
+    const Ran ran = run("check " + file("a.json", v));
+    EXPECT_EQ(ran.exit, 0);
+    return Json::parse(ran.out)["water"];
+  };
+  Json water = water_of();
+  EXPECT_EQ(water["background"], "assumed");
+  EXPECT_NE(water["notes"][0].get<std::string>().find("1,000 mg/L of dissolved solids are assumed"),
+            std::string::npos);
+  EXPECT_EQ(water["vessel_temperature_c"], 38);
+  const Json results = water["results"];
+  for (const char* name : {"ph_vessel", "si_calcite", "si_factor_table", "carbonate_alkalinity_mg_l_caco3",
+                           "ph_saturation_const_alk", "ccpp_mg_l_caco3", "hocl_mg_l_cl2", "hocl_share",
+                           "free_chlorine_to_stabilizer", "acid_when_spent_mmol_kgw", "spent_ph"}) {
+    ASSERT_TRUE(results[name]["value"].is_number()) << name;
+    EXPECT_GT(results[name]["sd"], 0) << name;
+  }
+  EXPECT_FALSE(results.contains("hobr_mg_l_br2"));
+  EXPECT_NEAR(results["free_chlorine_to_stabilizer"]["value"], 0.05, 1e-9);
+  EXPECT_LT(results["spent_ph"]["value"], results["ph_vessel"]["value"]);
+  v["readings"].push_back({{"analyte", "salt"}, {"value", 3200}});
+  water = water_of();
+  EXPECT_EQ(water["background"], "salt");
+  EXPECT_LT(water["results"]["si_calcite"]["value"], results["si_calcite"]["value"]);
+  v["readings"] = {{{"analyte", "free_chlorine"}, {"value", 2}}};
+  EXPECT_TRUE(water_of().is_null());
+}
+
 TEST_F(Commands, CheckAnswersInTheContractsFields) {
   Json strange = visit("V-1", "2026-06-14", 100);
   strange["readings"][0]["value"] = 11.5;
