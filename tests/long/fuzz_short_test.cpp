@@ -57,10 +57,10 @@ TEST(FuzzShort, Tables) {
 TEST(FuzzShort, Solver) {
   std::mt19937 random(20260614);
   std::uniform_int_distribution<int> byte(0, 255);
-  Bytes bytes(26);
-  for (int i = 0; i < 50000; ++i) {
+  Bytes bytes(170);
+  for (int i = 0; i < 30000; ++i) {
     for (auto& b : bytes) b = static_cast<std::uint8_t>(byte(random));
-    for (size_t at = 0; at + 1 < bytes.size(); at += 2)  // often exactly the ends of a range
+    for (size_t at = 1; at + 1 < bytes.size(); at += 2)  // often exactly the ends of a range
       if (byte(random) < 30) bytes[at] = bytes[at + 1] = byte(random) < 128 ? 0 : 255;
     fuzz::solver(bytes);
   }
