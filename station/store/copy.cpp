@@ -32,6 +32,7 @@ constexpr Table kTables[] = {
      "visit_id, position, analyte, value, method, dilution, clipped, repeat_of, sd, instrument, lot", 11},
     {"plans", "visit_id, plan", 2},
     {"revisions", "visit_id, revision, superseded_at, content", 4},
+    {"overnight_tests", "visit_id, number, open, content", 4},
     {"settings", "name, value", 2}};
 
 constexpr std::string_view kSqlite = "sqlite:";

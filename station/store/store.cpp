@@ -69,8 +69,8 @@ Stored<void> Store::set_setting(const std::string& name, const std::string& valu
 }
 
 namespace {
-constexpr const char* kTables[] = {"customers", "vessels",   "visits",  "readings",
-                                   "plans",     "revisions", "settings"};
+constexpr const char* kTables[] = {"customers", "vessels",   "visits",          "readings",
+                                   "plans",     "revisions", "overnight_tests", "settings"};
 }  // namespace
 
 Stored<std::map<std::string, std::int64_t>> Store::counts() {
@@ -102,6 +102,7 @@ Stored<std::vector<std::string>> Store::faults() {
   for (const std::string& id : *ids) {
     const auto one = visit(id);
     if (!one) out.push_back("visit " + id + ": " + one.error().text);
+    if (const auto test = overnight(id); !test) out.push_back("visit " + id + ": " + test.error().text);
   }
   return out;
 }

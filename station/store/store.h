@@ -11,6 +11,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
@@ -18,6 +19,7 @@
 #include <string_view>
 #include <vector>
 
+#include "station/overnight/overnight_test.h"
 #include "station/store/connection.h"
 #include "station/store/schema.h"
 #include "station/store/store_error.h"
@@ -59,6 +61,14 @@ class Store {
   Stored<void> add_reading(const std::string& visit_id, const Reading& reading);
   Stored<void> tell_plan(const std::string& visit_id, const Plan& plan);
   Stored<void> finish(const std::string& visit_id);
+
+  // Overnight tests: a visit has one at a time, its last counts. `begin_overnight` gives it its number;
+  // `edit` is handed the test as it is stored now, so that two counters lose nothing of each other's.
+  Stored<OvernightTest> begin_overnight(const OvernightTest& test);
+  Stored<OvernightTest> change_overnight(const std::string& visit_id,
+                                         const std::function<void(OvernightTest&)>& edit);
+  Stored<std::optional<OvernightTest>> overnight(const std::string& visit_id);
+  Stored<std::vector<OvernightTest>> open_overnights();
 
   Stored<void> save_customer(const Customer& customer);
   Stored<void> save_vessel(const Vessel& vessel, const std::string& customer_id);

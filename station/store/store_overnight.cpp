@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Overnight tests, from their set-up until the customer is told.
+#include <nlohmann/json.hpp>
+
+#include "station/overnight/overnight_json.h"
+#include "station/store/store.h"
+
+namespace brimline {
+
+namespace {
+
+constexpr const char* kColumns = "SELECT content FROM overnight_tests WHERE ";
+
+int open_mark(const OvernightTest& test) {
+  return test.stage == OvernightStage::closed ? 0 : 1;
+}
+
+QVariant content_of(const OvernightTest& test) {
+  return Connection::value(overnight_to_json(test).dump());
+}
+
+bool comes_back(const OvernightTest& test) {
+  const auto again = read_overnight(overnight_to_json(test).dump(), "store");
+  return again && *again == test;
+}
+
+std::vector<OvernightTest> tests_of(Connection& c, const Rows& rows) {
+  std::vector<OvernightTest> out;
+  for (const auto& row : rows) {
+    auto test = read_overnight(Connection::text(row[0]), "store");
+    if (test)
+      out.push_back(std::move(*test));
+    else
+      c.fail({StoreTrouble::damaged, "an overnight test cannot be read: " + test.error().front().what});
+  }
+  return out;
+}
+
+std::optional<OvernightTest> last_of(Connection& c, const std::string& visit_id) {
+  auto found = tests_of(c, c.ask(std::string(kColumns) + "visit_id = ? ORDER BY number DESC LIMIT 1",
+                                 {Connection::value(visit_id)}));
+  if (found.empty()) return std::nullopt;
+  return std::move(found.front());
+}
+
+}  // namespace
+
+Stored<OvernightTest> Store::begin_overnight(const OvernightTest& test) {
+  Connection& c = *connection_;
+  return c.transact(Access::write, [&] {
+    OvernightTest begun = test;
+    const auto last = last_of(c, test.visit);
+    begun.number = last ? last->number + 1 : 1;
+    if (last && open_mark(*last))
+      c.fail({StoreTrouble::refused, "an overnight test of this bottle goes on already"});
+    else if (!comes_back(begun))
+      c.fail({StoreTrouble::refused, "the overnight test has no written form"});
+    else
+      c.tell("INSERT INTO overnight_tests (visit_id, number, open, content) VALUES (?, ?, ?, ?)",
+             {Connection::value(begun.visit), begun.number, open_mark(begun), content_of(begun)});
+    return begun;
+  });
+}
+
+Stored<OvernightTest> Store::change_overnight(const std::string& visit_id,
+                                              const std::function<void(OvernightTest&)>& edit) {
+  Connection& c = *connection_;
+  return c.transact(Access::write, [&] {
+    auto test = last_of(c, visit_id);
+    if (!test || c.failed()) {
+      c.fail({StoreTrouble::refused, "visit " + visit_id + " has no overnight test"});
+      return OvernightTest{};
+    }
+    const OvernightTest before = *test;
+    edit(*test);
+    test->visit = before.visit;
+    test->number = before.number;
+    if (!comes_back(*test))
+      c.fail({StoreTrouble::refused, "the overnight test has no written form"});
+    else if (*test != before)
+      c.tell("UPDATE overnight_tests SET open = ?, content = ? WHERE visit_id = ? AND number = ?",
+             {open_mark(*test), content_of(*test), Connection::value(visit_id), test->number});
+    return *test;
+  });
+}
+
+Stored<std::optional<OvernightTest>> Store::overnight(const std::string& visit_id) {
+  return connection_->transact(Access::read, [&] { return last_of(*connection_, visit_id); });
+}
+
+Stored<std::vector<OvernightTest>> Store::open_overnights() {
+  return connection_->transact(Access::read, [&] {
+    return tests_of(*connection_, connection_->ask(std::string(kColumns) + "open = 1 ORDER BY visit_id"));
+  });
+}
+
+}  // namespace brimline
