@@ -211,7 +211,8 @@ std::vector<SheetRow> readings_table(const Visit& visit, const Visit* earlier, c
 Sentence finding_sentence(const Finding& finding, const Visit& visit, const Visit* earlier,
                           const Words& words) {
   const AnalyteKind* kind = finding.analyte ? find_analyte(*finding.analyte) : nullptr;
-  if (!kind || !finding.value) return {finding.text};
+  // The value of a demand is what is to be added: no reading of this bottle, and no picture of one.
+  if (!kind || !finding.value || finding.id == "chlorine_demand") return {finding.text};
   const Waterline line = waterline_of(finding, *kind, standing_reading(visit.bottle, kind->id), earlier);
   for (const std::string& number : spellings(words, kind->id, *finding.value)) {
     const size_t at = place_in(finding.text, number);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "station/plan/plan_service.h"
 
+#include "station/overnight/overnight_result.h"
+#include "station/wording/overnight_words.h"
 #include "station/wording/plan_words.h"
 
 namespace brimline {
@@ -33,6 +35,15 @@ Step in_words(const Words& words, const DraftStep& d, Units units) {
   return step;
 }
 
+// The demand with its interval stands in the finding, not the dose alone.
+void say_findings(const Words& words, const Visit& visit, std::vector<Finding>& findings) {
+  for (Finding& f : findings) {
+    f.text = finding_text(words, f);
+    if (visit.bottle.demand_test && (f.id == "chlorine_demand" || f.id == "demand_not_found"))
+      f.text = demand_finding(words, result_of(*visit.bottle.demand_test, visit));
+  }
+}
+
 }  // namespace
 
 Plan make_plan(const Visit& visit, std::span<const Visit> earlier, const Shelf& shelf,
@@ -51,8 +62,13 @@ Plan make_plan(const Visit& visit, std::span<const Visit> earlier, const Shelf& 
   if (!drafted.home_plan) plan.why_not = why_not_text(words, drafted.why_not);
   plan.swim = drafted.swim;
   plan.findings = drafted.findings;
-  for (Finding& f : plan.findings) f.text = finding_text(words, f);
-  for (const DraftStep& d : drafted.steps) plan.steps.push_back(in_words(words, d, units));
+  say_findings(words, visit, plan.findings);
+  for (const DraftStep& d : drafted.steps) {
+    plan.steps.push_back(in_words(words, d, units));
+    if (d.note == "demand_test_first" && shop.overnight_due)
+      plan.steps.back().text =
+          test_running_words(words, visit.home_at.value_or(*shop.overnight_due), *shop.overnight_due);
+  }
   plan.predicted = drafted.predicted;
   plan.proof = drafted.proof;
   plan.retest = drafted.retest;

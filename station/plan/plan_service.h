@@ -15,6 +15,8 @@ namespace brimline {
 
 struct ShopSettings {
   std::string emergency_number = "911";
+  // When the bottle's overnight test is read, where one goes on: the customer waits for it then.
+  std::optional<Instant> overnight_due;
 };
 
 // `earlier`: visits of the same vessel, oldest first; they lend the slow readings to the model.
