@@ -80,6 +80,7 @@ TEST_F(PostgresqlStore, DoesWhatAnyStoreDoes) {
   run("progress", check_progress);
   run("people", check_people);
   run("refusals", check_refusals);
+  run("overnights", check_overnights);
 }
 
 TEST_F(PostgresqlStore, NewerAndFailingStepsAreRefused) {
@@ -99,11 +100,13 @@ TEST_F(PostgresqlStore, MovesBothWaysAndRestores) {
   Store file = Store::open(url()).value();
   check_revisions(file);
   file.keep(whole_visit("another")).value();
+  check_overnights(file);
   Store there = Store::open(server_url).value();
   const auto moved = copy_store(file, there);
   ASSERT_TRUE(moved) << moved.error().text;
   EXPECT_EQ(there.visit("another").value(), whole_visit("another"));
   EXPECT_EQ(there.earlier_revisions("R-1").value(), file.earlier_revisions("R-1").value());
+  EXPECT_EQ(there.open_overnights().value(), file.open_overnights().value());
   const auto backed_up = back_up(there, path("backup.db"));
   ASSERT_TRUE(backed_up) << backed_up.error().text;
   EXPECT_EQ(Store::open(url("backup.db"))->counts().value(), file.counts().value());

@@ -161,6 +161,56 @@ void check_people(Store& store) {
   EXPECT_EQ(store.setting("paper").value(), "a4");
 }
 
+// From set-up to told, with a second counter in between and a second test after it.
+void check_overnights(Store& store) {
+  store.keep(whole_visit("N-1")).value();
+  store.keep(whole_visit("N-2")).value();
+  OvernightTest test;
+  test.visit = "nobody's";
+  EXPECT_FALSE(store.begin_overnight(test));
+  test.visit = "N-1";
+  const OvernightTest begun = store.begin_overnight(test).value();
+  EXPECT_EQ(begun.number, 1);
+  EXPECT_FALSE(store.begin_overnight(test));  // one goes on
+  const auto change = [&](const std::function<void(OvernightTest&)>& edit) {
+    return store.change_overnight("N-1", edit).value();
+  };
+  change([](OvernightTest& t) {
+    t.stage = OvernightStage::pour;
+    t.reach = DemandReach::much;
+    t.sample_ml = 250.5;
+    t.bleach = Bleach{"liquid_chlorine_125", 125};
+    t.check_mg_l = 1.93;
+    t.temperature = Temperature::celsius(21.5);
+  });
+  change([](OvernightTest& t) { start(t, *Instant::parse("2026-06-14T10:20:00-05:00")); });
+  OvernightReading reading{*Instant::parse("2026-06-14T11:21:00-05:00"),
+                           3,
+                           OvernightDue::hour,
+                           "free_chlorine",
+                           7.0000000000000009,
+                           5,
+                           Clip::above,
+                           "bench 1",
+                           false};
+  change([&](OvernightTest& t) { t.readings.push_back(reading); });
+  const OvernightTest running = change([](OvernightTest& t) { withdraw_last(t); });
+  EXPECT_EQ(running.bottles.size(), demand_doses(DemandReach::much).size());
+  EXPECT_EQ(store.overnight("N-1").value(), running);
+  EXPECT_THAT(store.open_overnights().value(), ElementsAre(running));
+  EXPECT_EQ(store.overnight("N-2").value(), std::nullopt);
+  EXPECT_FALSE(store.change_overnight("N-2", [](OvernightTest&) {}));
+  // what has no written form is refused, and what was stored stays
+  EXPECT_FALSE(store.change_overnight(
+      "N-1", [](OvernightTest& t) { t.check_mg_l = std::numeric_limits<double>::quiet_NaN(); }));
+  EXPECT_EQ(store.overnight("N-1").value(), running);
+  change([](OvernightTest& t) { t.stage = OvernightStage::closed; });
+  EXPECT_THAT(store.open_overnights().value(), testing::IsEmpty());
+  EXPECT_EQ(store.begin_overnight(test).value().number, 2);
+  EXPECT_EQ(store.counts()->at("overnight_tests"), 2);
+  EXPECT_THAT(store.faults().value(), testing::IsEmpty());
+}
+
 void check_refusals(Store& store) {
   const auto before = store.counts().value();
   EXPECT_FALSE(store.save_vessel(whole_visit().vessel, "nobody"));

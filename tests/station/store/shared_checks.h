@@ -11,5 +11,6 @@ void check_revisions(Store& store);    // same once, other a revision, the audit
 void check_progress(Store& store);     // begun, read, told, finished
 void check_people(Store& store);       // customers, vessels, settings, search
 void check_refusals(Store& store);     // what breaks a rule changes nothing
+void check_overnights(Store& store);   // set up, read by two counters, told
 
 }  // namespace brimline::tests

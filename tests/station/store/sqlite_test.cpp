@@ -38,6 +38,11 @@ TEST_F(SqliteStore, Refusals) {
   check_refusals(store);
 }
 
+TEST_F(SqliteStore, Overnights) {
+  Store store = open();
+  check_overnights(store);
+}
+
 TEST_F(SqliteStore, NewFileIsItsOwnersAlone) {
   Store store = open();
   store.keep(whole_visit()).value();
