@@ -68,7 +68,10 @@ ApplicationWindow {
             currentIndex: window.desk.place
             Arrivals { desk: window.desk }
             Bottle { desk: window.desk }
-            Bench { desk: window.desk }
+            Item {
+                Bench { anchors.fill: parent; visible: !window.desk.overnight.shown; desk: window.desk }
+                Overnight { anchors.fill: parent; visible: window.desk.overnight.shown; desk: window.desk; onSettled: page.forceActiveFocus() }
+            }
             Findings { desk: window.desk }
             TakeHome { desk: window.desk }
             ThenNow { desk: window.desk }

@@ -74,7 +74,7 @@ tl::expected<std::unique_ptr<Kiosk>, std::string> Kiosk::start(const KioskOption
   if (!options.visit.isEmpty())
     if (const std::string fault = kiosk->put_on_counter(options.visit); !fault.empty())
       return tl::unexpected(fault);
-  QObject::connect(kiosk->bench_.get(), &Bench::happened, kiosk->desk_->bench(), &BenchDesk::onHappened);
+  QObject::connect(kiosk->bench_.get(), &Bench::happened, kiosk->desk_.get(), &Desk::onHappened);
   QObject::connect(kiosk->desk_->back(), &BackDesk::applied, [k = kiosk.get()] { k->listen(); });
   kiosk->listen();
   kiosk->show(options);

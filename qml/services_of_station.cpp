@@ -7,6 +7,7 @@
 #include <QThread>
 
 #include "analysis/findings/targets.h"
+#include "printing/labels.h"
 #include "printing/pdf.h"
 #include "printing/queue.h"
 #include "station/plan/plan_service.h"
@@ -26,17 +27,19 @@ QString free_file(const QString& folder, QString code) {
 }
 
 tl::expected<Plan, std::string> plan_for(const Visit& visit, const std::vector<Visit>& earlier,
-                                         const std::string& language, const ShopDetails& shop) {
+                                         const std::string& language, const ShopDetails& shop,
+                                         std::optional<Instant> overnight_due) {
   const TargetSet* targets = find_targets("household");
   if (!targets) return tl::unexpected(std::string("the target set `household` is not built in"));
   ShopSettings settings;
   if (!shop.emergency.empty()) settings.emergency_number = shop.emergency.front().number;
+  settings.overnight_due = overnight_due;
   return make_plan(visit, earlier, built_in_shelf(), *targets, Words(language), {}, settings);
 }
 
 // The queue named, else the machine's usual one.
-std::string queue_for(const SheetJob& job) {
-  if (!job.printer.empty()) return job.printer;
+std::string queue_for(const std::string& printer) {
+  if (!printer.empty()) return printer;
   const std::vector<PrintQueue> queues = print_queues();
   return queues.empty() ? std::string() : queues.front().name;
 }
@@ -51,6 +54,30 @@ std::string told_of(const PrintJob& job) {
   return report.text;
 }
 
+// Written to `file`, and sent to the printer where that is wanted; where it went, as a sentence.
+tl::expected<std::string, std::string> put_out(const QByteArray& bytes, const QString& file,
+                                               const std::string& title, bool print,
+                                               const std::string& printer) {
+  QSaveFile out(file);
+  if (!out.open(QIODevice::WriteOnly) || out.write(bytes) != bytes.size() || !out.commit())
+    return tl::unexpected(file.toStdString() + ": " + out.errorString().toStdString());
+  if (!print) return "PDF: " + file.toStdString();
+  const auto sent = send_to_queue(queue_for(printer), bytes, title);
+  if (!sent) return tl::unexpected(sent.error().text + " (PDF: " + file.toStdString() + ")");
+  return told_of(*sent) + " (PDF: " + file.toStdString() + ")";
+}
+
+tl::expected<std::string, std::string> make_labels(const LabelJob& job, const QString& out_dir) {
+  if (!QDir().mkpath(out_dir)) return tl::unexpected(out_dir.toStdString() + " cannot be made");
+  const Words words("en");
+  const Pages pages = lay_out_labels(overnight_labels(job.test, job.visit, job.now, words), job.paper);
+  const std::string title = words.say("label", phrase("label", "Labels")) + " " + job.visit.bottle.code;
+  const auto bytes = pdf_bytes(pages, title);
+  if (!bytes) return tl::unexpected(bytes.error().text);
+  const QString file = free_file(out_dir, QString::fromStdString(job.visit.bottle.code) + "-labels");
+  return put_out(*bytes, file, title, job.print, job.printer);
+}
+
 tl::expected<std::string, std::string> make_paper(const SheetJob& job, const QString& out_dir) {
   if (!QDir().mkpath(out_dir)) return tl::unexpected(out_dir.toStdString() + " cannot be made");
   const Sheet sheet =
@@ -58,13 +85,7 @@ tl::expected<std::string, std::string> make_paper(const SheetJob& job, const QSt
   const QString file = free_file(out_dir, QString::fromStdString(job.visit.bottle.code));
   const auto bytes = pdf_bytes(sheet, Edition{job.paper, job.large});
   if (!bytes) return tl::unexpected(bytes.error().text);
-  QSaveFile out(file);
-  if (!out.open(QIODevice::WriteOnly) || out.write(*bytes) != bytes->size() || !out.commit())
-    return tl::unexpected(file.toStdString() + ": " + out.errorString().toStdString());
-  if (!job.print) return "PDF: " + file.toStdString();
-  const auto sent = send_to_queue(queue_for(job), *bytes, sheet.titles.sheet);
-  if (!sent) return tl::unexpected(sent.error().text + " (PDF: " + file.toStdString() + ")");
-  return told_of(*sent) + " (PDF: " + file.toStdString() + ")";
+  return put_out(*bytes, file, sheet.titles.sheet, job.print, job.printer);
 }
 
 }  // namespace
@@ -76,6 +97,7 @@ Services services_of_station(const QString& out_dir) {
     return compare(visits, Words(language));
   };
   services.sheet = [out_dir](const SheetJob& job) { return make_paper(job, out_dir); };
+  services.labels = [out_dir](const LabelJob& job) { return make_labels(job, out_dir); };
   return services;
 }
 

@@ -34,6 +34,9 @@ bool make_shots(Kiosk& kiosk, const QString& folder) {
     kiosk.desk().setPlace(place);
     shoot(kiosk.desk().places()->row(place).value("key").toString());
   }
+  kiosk.desk().setPlace(Desk::Bench);
+  kiosk.desk().overnight()->setShown(true);
+  if (kiosk.desk().overnight()->shown()) shoot("overnight");
   QMetaObject::invokeMethod(kiosk.window(), "openEmergency");
   shoot("emergency");
   return written;

@@ -14,6 +14,19 @@ std::optional<int> first_reading_of(const Bottle& bottle, const AnalyteId& analy
 Counter::Counter(Records& records, Now now, NewId new_id, QObject* parent)
     : QObject(parent), records_(records), now_(std::move(now)), new_id_(std::move(new_id)) {
   waiting_ = records_.waiting();
+  refreshOvernights();
+}
+
+const OvernightTest* Counter::overnight() const {
+  for (const Overnight& overnight : overnights_)
+    if (visit_ && overnight.test.visit == visit_->id) return &overnight.test;
+  return nullptr;
+}
+
+void Counter::refreshOvernights() {
+  overnights_.clear();
+  for (OvernightTest& test : records_.overnights())
+    if (auto visit = records_.visit(test.visit)) overnights_.push_back({std::move(test), std::move(*visit)});
 }
 
 void Counter::refresh() {
@@ -24,6 +37,7 @@ void Counter::refresh() {
       earlier_.push_back(std::move(other));
     }
   waiting_ = records_.waiting();
+  refreshOvernights();
   emit waitingChanged();
   emit changed();
 }
@@ -96,7 +110,28 @@ Records::Kept Counter::tell(const Plan& plan) {
   if (!visit_) return tl::unexpected(tr("There is no bottle on the counter.").toStdString());
   Visit next = *visit_;
   next.plan_as_told = plan;
-  return settle(next, records_.tell(next.id, plan));
+  auto kept = records_.tell(next.id, plan);
+  const OvernightTest* test = overnight();
+  if (kept && test && test->stage == OvernightStage::result)
+    kept = records_.change_overnight(next.id, [](OvernightTest& t) { t.stage = OvernightStage::closed; });
+  return settle(next, kept);
+}
+
+Records::Kept Counter::begin_overnight(DemandReach reach) {
+  if (!visit_) return tl::unexpected(tr("There is no bottle on the counter.").toStdString());
+  OvernightTest test;
+  test.visit = visit_->id;
+  test.reach = reach;
+  return settle(*visit_, records_.begin_overnight(test));
+}
+
+Records::Kept Counter::change_overnight(const std::string& visit,
+                                        const std::function<void(OvernightTest&)>& edit) {
+  const auto kept = records_.change_overnight(visit, edit);
+  if (!kept) return kept;
+  refreshOvernights();
+  emit waitingChanged();
+  return kept;
 }
 
 }  // namespace brimline

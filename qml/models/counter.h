@@ -11,6 +11,12 @@
 
 namespace brimline {
 
+// An overnight test that goes on, and whose it is.
+struct Overnight {
+  OvernightTest test;
+  Visit visit;
+};
+
 class Counter : public QObject {
   Q_OBJECT
 
@@ -29,6 +35,9 @@ class Counter : public QObject {
   // Visits of the same vessel before this one, oldest first.
   const std::vector<Visit>& earlier() const { return earlier_; }
   const std::vector<Visit>& waiting() const { return waiting_; }
+  const std::vector<Overnight>& overnights() const { return overnights_; }
+  // The overnight test of the bottle on the counter; null: none goes on.
+  const OvernightTest* overnight() const;
 
   Records::Kept begin(const std::string& bottle);  // an empty label gets the next free one
   Records::Kept open(const std::string& visit_id);
@@ -36,15 +45,19 @@ class Counter : public QObject {
   Records::Kept add_reading(const Reading& reading);
   // For a bottle that waits but is not on the counter; nothing if there is none of that label.
   std::optional<Records::Kept> add_reading_to(const std::string& bottle, const Reading& reading);
+  // The customer is told: the bottle waits no longer, and a result that is in goes with it.
   Records::Kept tell(const Plan& plan);
+  Records::Kept begin_overnight(DemandReach reach);
+  Records::Kept change_overnight(const std::string& visit, const std::function<void(OvernightTest&)>& edit);
 
  signals:
   void changed();         // the bottle on the counter, or which one it is
-  void waitingChanged();  // the bottles that wait
+  void waitingChanged();  // the bottles that wait, and the overnight tests
   void readingKept(const QString& visit, const QString& analyte, double value);
 
  private:
   Records::Kept settle(Visit next, Records::Kept kept);
+  void refreshOvernights();
   void refresh();
 
   Records& records_;
@@ -52,6 +65,7 @@ class Counter : public QObject {
   NewId new_id_;
   std::optional<Visit> visit_;
   std::vector<Visit> earlier_, waiting_;
+  std::vector<Overnight> overnights_;
 };
 
 // The first reading of the analyte in the bottle, which a repeat names.

@@ -3,6 +3,7 @@
 
 #include "qml/models/clock_face.h"
 #include "qml/models/emergency.h"
+#include "qml/models/overnight_rows.h"
 
 namespace brimline {
 namespace {
@@ -24,8 +25,10 @@ Desk::Desk(Counter& counter, Setup setup, QObject* parent)
       settings_(std::move(setup.settings)),
       places_({"key", "title", "line"}),
       arrivals_({"visitId", "code", "who", "vessel", "taken", "standing", "here"}),
+      overnights_({"visitId", "code", "who", "due", "calls", "phone", "result"}),
       ticket_(counter),
       bench_(counter),
+      overnight_(counter, settings_, setup.services),
       plan_(counter, settings_, setup.services),
       then_(counter, setup.services),
       back_(settings_, std::move(setup.settings_file), q(counter.records().place())),
@@ -38,6 +41,8 @@ Desk::Desk(Counter& counter, Setup setup, QObject* parent)
   connect(&back_, &BackDesk::applied, this, &Desk::shopChanged);
   clock_.setInterval(5000);
   connect(&clock_, &QTimer::timeout, this, &Desk::clockChanged);
+  connect(&clock_, &QTimer::timeout, this, &Desk::refreshOvernights);
+  connect(&clock_, &QTimer::timeout, &overnight_, &OvernightDesk::refresh);
   clock_.start();
   refreshArrivals();
 }
@@ -78,6 +83,11 @@ void Desk::refreshArrivals() {
                  {"here", here}});
   }
   arrivals_.replace(rows);
+  refreshOvernights();
+}
+
+void Desk::refreshOvernights() {
+  overnights_.replace(overnight_rows(counter_));
   refreshPlaces();
 }
 
@@ -87,10 +97,15 @@ void Desk::refreshPlaces() {
   const auto row = [](const char* key, const QString& title, const QString& line) {
     return QVariantMap{{"key", QString::fromLatin1(key)}, {"title", title}, {"line", line}};
   };
+  int called = 0;
+  for (int i = 0; i < overnights_.count(); ++i) called += overnights_.row(i).value("calls").toBool() ? 1 : 0;
+  QStringList arrivals{some(waiting, tr("1 waiting"), tr("%1 waiting")),
+                       some(called, tr("1 test due"), tr("%1 tests due"))};
+  arrivals.removeAll(QString());
   const int steps = plan_.steps()->count();
   const bool no_home = plan_.plan() && !plan_.plan()->home_plan;
   places_.replace({
-      row("arrivals", tr("Arrivals"), some(waiting, tr("1 waiting"), tr("%1 waiting"))),
+      row("arrivals", tr("Arrivals"), arrivals.join(QStringLiteral(", "))),
       row("bottle", tr("Bottle"),
           open ? (ticket_.customer().isEmpty() ? tr("whose?") : ticket_.customer()) : QString()),
       row("bench", tr("Bench"), open ? bench_.waitingLine() : QString()),
@@ -119,9 +134,25 @@ void Desk::openVisit(const QString& id) {
   settle(kept, kept && counter_.visit().customer ? Bench : Bottle);
 }
 
+void Desk::openOvernight(const QString& visit) {
+  const auto kept = counter_.open(visit.toStdString());
+  if (kept) overnight_.setShown(true);
+  settle(kept, Bench);
+}
+
+void Desk::onHappened(const Happening& happening) {
+  const auto* reading = std::get_if<InstrumentReading>(&happening.what);
+  if (!reading || !overnight_.take(*reading, happening.instrument)) bench_.onHappened(happening);
+}
+
 void Desk::scan(const QString& label) {
   const std::string code = label.trimmed().toStdString();
   if (code.empty()) return;
+  for (const Overnight& overnight : counter_.overnights())
+    if (code.starts_with(overnight.visit.bottle.code + "/")) {
+      openOvernight(q(overnight.visit.id));
+      return overnight_.markLabel(q(code));
+    }
   for (const Visit& visit : counter_.waiting())
     if (visit.bottle.code == code) return openVisit(q(visit.id));
   settle(counter_.begin(code), Bottle);
@@ -133,23 +164,17 @@ void Desk::setScanning(const QString& text) {
 }
 
 bool Desk::typeAtBench(const QString& text, int key) {
+  const auto press = [&](const QString& pad_key) {
+    overnight_.shown() ? overnight_.press(pad_key) : bench_.press(pad_key);
+    return true;
+  };
   if (key == Qt::Key_Return || key == Qt::Key_Enter) {
-    bench_.keep();
+    overnight_.shown() ? overnight_.keep() : bench_.keep();
     return true;
   }
-  if (key == Qt::Key_Backspace) {
-    bench_.press(QStringLiteral("back"));
-    return true;
-  }
-  if (text == QLatin1String(".") || text == QLatin1String(",")) {
-    bench_.press(QStringLiteral("point"));
-    return true;
-  }
-  if (text.size() == 1 && text[0] >= u'0' && text[0] <= u'9') {
-    bench_.press(text);
-    return true;
-  }
-  return false;
+  if (key == Qt::Key_Backspace) return press(QStringLiteral("back"));
+  if (text == QLatin1String(".") || text == QLatin1String(",")) return press(QStringLiteral("point"));
+  return text.size() == 1 && text[0] >= u'0' && text[0] <= u'9' && press(text);
 }
 
 bool Desk::typeKey(const QString& text, int key) {

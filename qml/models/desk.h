@@ -9,6 +9,7 @@
 
 #include "qml/models/back_desk.h"
 #include "qml/models/bench_desk.h"
+#include "qml/models/overnight_desk.h"
 #include "qml/models/plan_desk.h"
 #include "qml/models/then_desk.h"
 #include "qml/models/ticket.h"
@@ -25,12 +26,14 @@ class Desk : public QObject {
   Q_PROPERTY(bool screenKeyboard READ screenKeyboard CONSTANT)
   Q_PROPERTY(brimline::RowModel* places READ places CONSTANT)
   Q_PROPERTY(brimline::RowModel* arrivals READ arrivals CONSTANT)
+  Q_PROPERTY(brimline::RowModel* overnights READ overnights CONSTANT)  // tests that go on
   Q_PROPERTY(QString scanning READ scanning NOTIFY scanningChanged)
   Q_PROPERTY(QString says READ says NOTIFY saysChanged)
   Q_PROPERTY(QVariantList emergencyCards READ emergencyCards CONSTANT)
   Q_PROPERTY(QVariantList emergencyNumbers READ emergencyNumbers NOTIFY shopChanged)
   Q_PROPERTY(brimline::Ticket* ticket READ ticket CONSTANT)
   Q_PROPERTY(brimline::BenchDesk* bench READ bench CONSTANT)
+  Q_PROPERTY(brimline::OvernightDesk* overnight READ overnight CONSTANT)
   Q_PROPERTY(brimline::PlanDesk* plan READ plan CONSTANT)
   Q_PROPERTY(brimline::ThenDesk* then READ then CONSTANT)
   Q_PROPERTY(brimline::BackDesk* back READ back CONSTANT)
@@ -53,12 +56,14 @@ class Desk : public QObject {
   bool screenKeyboard() const { return screen_keyboard_; }
   RowModel* places() { return &places_; }
   RowModel* arrivals() { return &arrivals_; }
+  RowModel* overnights() { return &overnights_; }
   QString scanning() const { return scanning_; }
   QString says() const { return says_; }
   QVariantList emergencyCards() const;
   QVariantList emergencyNumbers() const;
   Ticket* ticket() { return &ticket_; }
   BenchDesk* bench() { return &bench_; }
+  OvernightDesk* overnight() { return &overnight_; }
   PlanDesk* plan() { return &plan_; }
   ThenDesk* then() { return &then_; }
   BackDesk* back() { return &back_; }
@@ -66,10 +71,15 @@ class Desk : public QObject {
 
   Q_INVOKABLE void startBottle();
   Q_INVOKABLE void openVisit(const QString& id);
+  Q_INVOKABLE void openOvernight(const QString& visit);  // the visit, at its overnight test
   // A label as read by the scanner: the bottle that waits under it, else a new one of that label.
   Q_INVOKABLE void scan(const QString& label);
   // A key that no field took: digits go to the pad at the bench, anything else is a label being scanned.
   Q_INVOKABLE bool typeKey(const QString& text, int key);
+
+ public slots:
+  // To the overnight test it belongs to, else to the bench.
+  void onHappened(const brimline::Happening& happening);
 
  signals:
   void placeChanged();
@@ -80,6 +90,7 @@ class Desk : public QObject {
 
  private:
   void refreshArrivals();
+  void refreshOvernights();
   void refreshPlaces();
   void settle(const Records::Kept& kept, int next);
   void setScanning(const QString& text);
@@ -87,9 +98,10 @@ class Desk : public QObject {
 
   Counter& counter_;
   Settings settings_;
-  RowModel places_, arrivals_;
+  RowModel places_, arrivals_, overnights_;
   Ticket ticket_;
   BenchDesk bench_;
+  OvernightDesk overnight_;
   PlanDesk plan_;
   ThenDesk then_;
   BackDesk back_;

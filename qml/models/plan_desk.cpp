@@ -28,6 +28,9 @@ PlanDesk::PlanDesk(Counter& counter, const Settings& settings, Services services
   plans_.setMaxThreadCount(1);
   sheets_.setMaxThreadCount(1);
   connect(&counter_, &Counter::changed, this, &PlanDesk::ask);
+  connect(&counter_, &Counter::waitingChanged, this, [this] {
+    if (overnightDue() != overnight_) ask();
+  });
 }
 
 PlanDesk::~PlanDesk() {
@@ -81,6 +84,12 @@ Visit PlanDesk::visit_to_tell() const {
   return visit;
 }
 
+std::optional<Instant> PlanDesk::overnightDue() const {
+  const OvernightTest* test = counter_.overnight();
+  if (!test || !test->started_at || test->stage != OvernightStage::running) return std::nullopt;
+  return due_at(*test->started_at, OvernightDue::day);
+}
+
 void PlanDesk::ask() {
   const int request = ++asked_;
   if (counter_.open() && counter_.visit().id != of_) {
@@ -95,9 +104,10 @@ void PlanDesk::ask() {
     return;
   }
   emit changed();
+  overnight_ = overnightDue();
   const auto work = [this, request, visit = visit_to_tell(), earlier = counter_.earlier(),
-                     shop = settings_.shop, plan = services_.plan] {
-    auto made = plan(visit, earlier, "en", shop);
+                     shop = settings_.shop, overnight = overnight_, plan = services_.plan] {
+    auto made = plan(visit, earlier, "en", shop, overnight);
     QMetaObject::invokeMethod(this, [this, request, made = std::move(made)] { show(request, made); });
   };
   plans_.clear();  // plans not yet begun are of a bottle that has changed since

@@ -61,6 +61,7 @@ class PlanDesk : public QObject {
 
  private:
   void ask();
+  std::optional<Instant> overnightDue() const;
   void show(int request, const tl::expected<Plan, std::string>& plan);
   void clear();
   Visit visit_to_tell() const;
@@ -74,7 +75,8 @@ class PlanDesk : public QObject {
   QStringList cautions_;
   QString title_, swim_line_, why_not_, come_back_, sheet_says_, failed_;
   QVariantMap choices_;
-  std::string of_;  // the visit the choices were made for
+  std::string of_;                    // the visit the choices were made for
+  std::optional<Instant> overnight_;  // as the plan was asked for
   int asked_ = 0, made_ = 0;
   bool busy_ = false;
   QThreadPool plans_, sheets_;  // one thread each

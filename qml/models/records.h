@@ -3,12 +3,14 @@
 // when it returns: what it answers may be shown as kept.
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include <tl/expected.hpp>
 
+#include "station/overnight/overnight_test.h"
 #include "station/visit.h"
 
 namespace brimline {
@@ -28,7 +30,12 @@ class Records {
   virtual Kept update(const Visit& visit) = 0;  // circumstances only
   virtual Kept add_reading(const std::string& visit, const Reading& reading) = 0;
   virtual Kept tell(const std::string& visit, const Plan& plan) = 0;  // and the bottle waits no longer
-  virtual std::vector<Visit> waiting() = 0;                           // no plan told yet, oldest first
+  // Overnight tests: one a visit at a time. `edit` is handed the test as it is in the records.
+  virtual Kept begin_overnight(const OvernightTest& test) = 0;
+  virtual Kept change_overnight(const std::string& visit,
+                                const std::function<void(OvernightTest&)>& edit) = 0;
+  virtual std::vector<OvernightTest> overnights() = 0;  // not told yet
+  virtual std::vector<Visit> waiting() = 0;             // no plan told yet, oldest first
   virtual std::optional<Visit> visit(const std::string& id) = 0;
   virtual std::vector<Visit> visits_of_vessel(const std::string& vessel) = 0;  // oldest first
   virtual std::vector<FoundCustomer> customers(const std::string& text) = 0;   // best first

@@ -10,6 +10,7 @@
 
 #include "printing/paper.h"
 #include "station/compare/compare.h"
+#include "station/overnight/overnight_test.h"
 #include "station/visit.h"
 #include "station/wording/shop_details.h"
 
@@ -26,15 +27,28 @@ struct SheetJob {
   std::string printer;  // queue; empty: the machine's usual one
 };
 
+struct LabelJob {
+  OvernightTest test;
+  Visit visit;
+  Instant now;
+  Paper paper = Paper::letter;
+  bool print = false;   // to the printer as well as to a file
+  std::string printer;  // queue; empty: the machine's usual one
+};
+
 struct Services {
-  // `earlier`: of the same vessel, oldest first. `language` of the plan's sentences.
+  // `overnight_due`: the bottle's overnight test is read then. `earlier`: of the same vessel, oldest first.
+  // `language` of the plan's sentences.
   std::function<tl::expected<Plan, std::string>(const Visit& visit, const std::vector<Visit>& earlier,
-                                                const std::string& language, const ShopDetails& shop)>
+                                                const std::string& language, const ShopDetails& shop,
+                                                std::optional<Instant> overnight_due)>
       plan;
   // Visits of one vessel, oldest first, two or more.
   std::function<Comparison(const std::vector<Visit>& visits, const std::string& language)> compare;
   // Where the sheet went, as a sentence.
   std::function<tl::expected<std::string, std::string>(const SheetJob& job)> sheet;
+  // The labels of an overnight test; where they went, as a sentence.
+  std::function<tl::expected<std::string, std::string>(const LabelJob& job)> labels;
 };
 
 }  // namespace brimline

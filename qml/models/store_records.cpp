@@ -44,6 +44,19 @@ Records::Kept StoreRecords::tell(const std::string& id, const Plan& plan) {
   return told(store_.finish(id));
 }
 
+Records::Kept StoreRecords::begin_overnight(const OvernightTest& test) {
+  return told(store_.begin_overnight(test));
+}
+
+Records::Kept StoreRecords::change_overnight(const std::string& visit,
+                                             const std::function<void(OvernightTest&)>& edit) {
+  return told(store_.change_overnight(visit, edit));
+}
+
+std::vector<OvernightTest> StoreRecords::overnights() {
+  return or_empty(store_.open_overnights());
+}
+
 std::vector<Visit> StoreRecords::waiting() {
   return or_empty(store_.open_bottles());
 }

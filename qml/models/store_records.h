@@ -15,6 +15,9 @@ class StoreRecords : public Records {
   Kept update(const Visit& visit) override;
   Kept add_reading(const std::string& visit, const Reading& reading) override;
   Kept tell(const std::string& visit, const Plan& plan) override;
+  Kept begin_overnight(const OvernightTest& test) override;
+  Kept change_overnight(const std::string& visit, const std::function<void(OvernightTest&)>& edit) override;
+  std::vector<OvernightTest> overnights() override;
   std::vector<Visit> waiting() override;
   std::optional<Visit> visit(const std::string& id) override;
   std::vector<Visit> visits_of_vessel(const std::string& vessel) override;

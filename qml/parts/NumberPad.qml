@@ -7,6 +7,7 @@ import Counter
 
 Grid {
     id: pad
+    property real keyHeight: Ink.px(60)
     signal key(string key)
 
     columns: 3
@@ -19,7 +20,7 @@ Grid {
             required property string modelData
             objectName: "pad_" + modelData
             width: (pad.width - 2 * pad.spacing) / 3
-            height: Ink.px(60)
+            height: pad.keyHeight
             text: modelData === "point" ? "." : modelData === "back" ? qsTr("rub out") : modelData
             Accessible.name: modelData === "point" ? qsTr("decimal point") : text
             Keys.onReturnPressed: clicked()

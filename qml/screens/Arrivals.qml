@@ -43,6 +43,17 @@ Item {
             }
         }
 
+        OvernightTests {
+            visible: screen.desk.overnights.count > 0
+            Layout.fillWidth: true
+            tests: screen.desk.overnights
+            onOpened: visit => screen.desk.openOvernight(visit)
+        }
+        Section {
+            visible: screen.desk.overnights.count > 0 && screen.desk.arrivals.count > 0
+            Layout.fillWidth: true
+            text: qsTr("Bottles")
+        }
         Item {
             visible: screen.desk.arrivals.count === 0
             Layout.fillWidth: true

@@ -44,11 +44,21 @@ Item {
                     onClicked: screen.bench.choose(reading.analyte)
                 }
             }
-            Line {
+            RowLayout {
                 Layout.fillWidth: true
-                text: screen.bench.instrumentLine
-                font.pixelSize: Ink.small
-                pale: true
+                spacing: Ink.room
+                Line {
+                    Layout.fillWidth: true
+                    text: screen.bench.instrumentLine
+                    font.pixelSize: Ink.small
+                    pale: true
+                }
+                Act {
+                    objectName: "open_overnight"
+                    visible: screen.desk.overnight.mayTest
+                    text: screen.desk.overnight.openWord
+                    onClicked: screen.desk.overnight.shown = true
+                }
             }
         }
 

@@ -27,6 +27,25 @@ Item {
                 onClicked: screen.desk.place = 4
             }
         }
+        RowLayout {
+            Layout.fillWidth: true
+            visible: screen.desk.overnight.offer.length > 0
+            spacing: Ink.room
+            Prose {
+                objectName: "overnight_offered"
+                Layout.fillWidth: true
+                text: screen.desk.overnight.offer
+                font.pixelSize: Ink.px(20)
+            }
+            Act {
+                objectName: "offer_overnight"
+                text: screen.desk.overnight.openWord
+                onClicked: {
+                    screen.desk.overnight.shown = true;
+                    screen.desk.place = 2;
+                }
+            }
+        }
         ListView {
             id: list
             objectName: "finding_list"

@@ -9,22 +9,26 @@
 namespace brimline::test {
 namespace {
 
-// Gone before the program's own end: Qt's libraries take their globals down in an order of their own.
+// Gone before the program's own end: Qt's libraries take their globals down in an order of their own. One for
+// all suites: a second application would find the first one's touch screen.
 std::unique_ptr<QGuiApplication> app;
+
+class EndOfApplication : public testing::Environment {
+  void TearDown() override { app.reset(); }
+};
+const testing::Environment* const end_of_application =
+    testing::AddGlobalTestEnvironment(new EndOfApplication);
 
 }  // namespace
 
 void CounterTest::SetUpTestSuite() {
+  if (app) return;
   static int argc = 1;
   static char name[] = "counter_test";
   static char* argv[] = {name, nullptr};
   qputenv("QT_QUICK_BACKEND", "software");
   app = std::make_unique<QGuiApplication>(argc, argv);
   QQuickStyle::setStyle("Basic");
-}
-
-void CounterTest::TearDownTestSuite() {
-  app.reset();
 }
 
 void CounterTest::open_counter(const std::string& clock, const QString& port, QSize size) {

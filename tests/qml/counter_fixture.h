@@ -16,7 +16,6 @@ namespace brimline::test {
 class CounterTest : public testing::Test {
  protected:
   static void SetUpTestSuite();
-  static void TearDownTestSuite();
 
   QString path(const QString& name) const { return folder_.filePath(name); }
   // At 09:00 of that day, the instrument on `port` (empty: none).
