@@ -1323,6 +1323,25 @@
     </message>
 </context>
 <context>
+    <name>overnight</name>
+    <message>
+        <source>The overnight test was not enough: no bottle kept its chlorine, so this water uses up more than %1 mg/L.</source>
+        <translation>La prueba de un día para otro no bastó: ningún frasco conservó su cloro, así que esta agua consume más de %1 mg/L.</translation>
+    </message>
+    <message>
+        <source>The overnight test: this water uses up %1 mg/L of chlorine in %2 hours (most likely %3 to %4), so it takes %5 mg/L until some is left.</source>
+        <translation>Prueba de un día para otro: esta agua consume %1 mg/L de cloro en %2 horas (lo más probable, de %3 a %4); hacen falta %5 mg/L para que quede algo.</translation>
+    </message>
+    <message>
+        <source>That is very much. Changing part of the water first takes the same part of it away: ask us what that costs against the chlorine.</source>
+        <translation>Es muchísimo. Cambiar antes una parte del agua quita la misma parte de ese consumo: pregúntenos qué cuesta frente al cloro.</translation>
+    </message>
+    <message>
+        <source>Wait for the overnight test of this bottle: it is read %1, and we call you with what the water needs. Add no chlorine by guess.</source>
+        <translation>Espere a la prueba de un día para otro de este frasco: se lee %1, y le llamaremos para decirle qué necesita el agua. No añada cloro a ojo.</translation>
+    </message>
+</context>
+<context>
     <name>panel</name>
     <message>
         <source>kept</source>

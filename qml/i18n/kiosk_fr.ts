@@ -1323,6 +1323,25 @@
     </message>
 </context>
 <context>
+    <name>overnight</name>
+    <message>
+        <source>The overnight test was not enough: no bottle kept its chlorine, so this water uses up more than %1 mg/L.</source>
+        <translation>L'essai d'une nuit n'a pas suffi : aucun flacon n'a gardé son chlore, cette eau en consomme donc plus de %1 mg/L.</translation>
+    </message>
+    <message>
+        <source>The overnight test: this water uses up %1 mg/L of chlorine in %2 hours (most likely %3 to %4), so it takes %5 mg/L until some is left.</source>
+        <translation>Essai d'une nuit : cette eau consomme %1 mg/L de chlore en %2 heures (le plus probable, de %3 à %4) ; il en faut %5 mg/L pour qu'il en reste.</translation>
+    </message>
+    <message>
+        <source>That is very much. Changing part of the water first takes the same part of it away: ask us what that costs against the chlorine.</source>
+        <translation>C'est énorme. Changer d'abord une partie de l'eau en retire la même part : demandez-nous ce que cela coûte face au chlore.</translation>
+    </message>
+    <message>
+        <source>Wait for the overnight test of this bottle: it is read %1, and we call you with what the water needs. Add no chlorine by guess.</source>
+        <translation>Attendez l'essai d'une nuit de ce flacon : il est lu %1, et nous vous appelons pour dire ce qu'il faut à l'eau. N'ajoutez pas de chlore au jugé.</translation>
+    </message>
+</context>
+<context>
     <name>panel</name>
     <message>
         <source>kept</source>
