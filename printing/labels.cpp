@@ -109,9 +109,10 @@ Pages lay_out_labels(const std::vector<Label>& labels, Paper paper) {
   const int rows = std::max(1, static_cast<int>((out.height - 2 * margin) / kHeight));
   for (size_t i = 0; i < labels.size(); ++i) {
     const auto place = static_cast<int>(i) % (rows * columns);
+    const int row = place / columns;
     if (place == 0) out.pages.emplace_back();
     add_moved(out.pages.back().items, items_of(labels[i], width), margin + width * (place % columns),
-              margin + kHeight * (place / columns));
+              margin + kHeight * static_cast<double>(row));
   }
   return out;
 }

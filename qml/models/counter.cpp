@@ -127,7 +127,7 @@ Records::Kept Counter::begin_overnight(DemandReach reach) {
 
 Records::Kept Counter::change_overnight(const std::string& visit,
                                         const std::function<void(OvernightTest&)>& edit) {
-  const auto kept = records_.change_overnight(visit, edit);
+  auto kept = records_.change_overnight(visit, edit);
   if (!kept) return kept;
   refreshOvernights();
   emit waitingChanged();

@@ -22,6 +22,7 @@ QStringList list_of(const std::vector<std::string>& lines) {
 
 std::vector<Bottle> bottles_of(const std::vector<Visit>& visits) {
   std::vector<Bottle> out;
+  out.reserve(visits.size());
   for (const Visit& visit : visits) out.push_back(visit.bottle);
   return out;
 }
