@@ -13,6 +13,7 @@ namespace brimline {
 namespace {
 
 constexpr const char* kContext = "sheet";
+constexpr const char* kRatio = "stabilizer_ratio";
 
 // Decimals of an analyte nobody described.
 constexpr int kDecimals = 2;
@@ -32,8 +33,11 @@ std::string target_words(const Words& words, const AnalyteId& analyte, const Tar
     if (most > 1 && out.back() == '0') out.pop_back();  // 7.2 rather than 7.20
     return out;
   };
-  if (target.low && target.high) return number(*target.low) + "–" + number(*target.high);
-  if (target.low) return words.say(kContext, phrase("sheet", "%1 or more"), {number(*target.low)});
+  // Much stabilizer wants more chlorine than anybody may swim in: what stands is the most.
+  const bool crossed = target.low && target.high && *target.low > *target.high;
+  if (target.low && target.high && !crossed) return number(*target.low) + "–" + number(*target.high);
+  if (target.low && !crossed)
+    return words.say(kContext, phrase("sheet", "%1 or more"), {number(*target.low)});
   if (target.high) return words.say(kContext, phrase("sheet", "up to %1"), {number(*target.high)});
   return {};
 }
@@ -51,7 +55,8 @@ std::optional<Target> target_of(const Visit& visit, const AnalyteId& analyte,
                                 const std::map<AnalyteId, Target>& targets) {
   if (visit.plan_as_told)
     for (const Finding& finding : visit.plan_as_told->findings)
-      if (finding.analyte == analyte && finding.target) return finding.target;
+      // What little chlorine can bear beside it is not the stabilizer's own target.
+      if (finding.analyte == analyte && finding.target && finding.id != kRatio) return finding.target;
   const auto found = targets.find(analyte);
   if (found != targets.end()) return found->second;
   return std::nullopt;
@@ -212,7 +217,8 @@ Sentence finding_sentence(const Finding& finding, const Visit& visit, const Visi
                           const Words& words) {
   const AnalyteKind* kind = finding.analyte ? find_analyte(*finding.analyte) : nullptr;
   // The value of a demand is what is to be added: no reading of this bottle, and no picture of one.
-  if (!kind || !finding.value || finding.id == "chlorine_demand") return {finding.text};
+  if (!kind || !finding.value || finding.id == "chlorine_demand" || finding.id == kRatio)
+    return {finding.text};
   const Waterline line = waterline_of(finding, *kind, standing_reading(visit.bottle, kind->id), earlier);
   for (const std::string& number : spellings(words, kind->id, *finding.value)) {
     const size_t at = place_in(finding.text, number);

@@ -92,8 +92,9 @@ std::vector<SheetStep> steps_of(const Plan& plan, const std::optional<Instant>& 
     if (!plan.home_plan && step.action == Action::add) continue;
     SheetStep shown;
     shown.order = step.order;
-    shown.when = when_of(step, before, home_at, words);
-    if (home_at) {
+    shown.when =
+        plan.home_plan ? when_of(step, before, home_at, words) : words.say(kContext, phrase("sheet", "now"));
+    if (home_at && plan.home_plan) {
       const Instant start = later(*home_at, step.start_h);
       if (!before || !same_day(start, later(*home_at, before->start_h))) shown.day = date_words(words, start);
     }
@@ -119,13 +120,27 @@ std::string list_words(const Words& words, const std::vector<AnalyteId>& analyte
   return out;
 }
 
-std::string come_back_of(const Plan& plan, const std::optional<Instant>& home_at, const Words& words) {
+// Where no plan is given, the next bottle waits for whoever decides, or is what is wanted now.
+std::string come_back_without_plan(const Plan& plan, const Words& words) {
+  const bool handed_over = std::any_of(plan.steps.begin(), plan.steps.end(), [](const Step& step) {
+    return step.action == Action::call_professional;
+  });
+  if (plan.swim.now) return words.say(kContext, phrase("sheet", "Bring this sheet with your next bottle."));
+  if (handed_over) return words.say(kContext, phrase("sheet", "Bring a fresh bottle once that is settled."));
+  return words.say(kContext, phrase("sheet", "Bring a fresh bottle and this sheet as soon as you can."));
+}
+
+std::string come_back_of(const Visit& visit, const Plan& plan, const Words& words) {
+  const std::optional<Instant>& home_at = visit.home_at;
+  if (!plan.home_plan) return come_back_without_plan(plan, words);
+  if (!visit.vessel.volume && plan.steps.empty())
+    return words.say(kContext, phrase("sheet",
+                                      "Come back with the volume, today if you can: the amounts follow from "
+                                      "these readings."));
   if (!plan.retest) return words.say(kContext, phrase("sheet", "Bring this sheet with your next bottle."));
-  double end = 0;
-  for (const Step& step : plan.steps) end = std::max(end, end_h(step));
   std::string out;
   if (home_at) {
-    const Instant when = later(*home_at, end + plan.retest->after_h);
+    const Instant when = by_day(later(*home_at, plan_end_h(plan) + plan.retest->after_h));
     out = words.say(kContext, phrase("sheet", "Bring a fresh bottle and this sheet: %1 (%2) or soon after."),
                     {clock_words(words, *home_at, when), date_words(words, when)});
   } else {
@@ -156,8 +171,15 @@ void add_plan(Sheet& sheet, const Visit& visit, const Visit* earlier, const Word
     sheet.findings.push_back(finding_sentence(finding, visit, earlier, words));
   sheet.steps = steps_of(plan, visit.home_at, words);
   if (plan.home_plan) sheet.watch = watch_lines(words, plan);
-  sheet.come_back = come_back_of(plan, visit.home_at, words);
-  add_new(sheet.before, plan.cautions);
+  sheet.come_back = come_back_of(visit, plan, words);
+  // Where nothing is dosed, how to dose only hides what is to be done.
+  std::vector<std::string> cautions = plan.cautions;
+  const std::vector<std::string> dosing = standing_lines(words, true);
+  if (!plan.home_plan)
+    std::erase_if(cautions, [&](const std::string& line) {
+      return std::find(dosing.begin(), dosing.end(), line) != dosing.end();
+    });
+  add_new(sheet.before, cautions);
 }
 
 bool has_waterline(const std::vector<Sentence>& sentences) {

@@ -1403,8 +1403,8 @@
         <translation>El cloro total es %1, cuando lo máximo para este cloro libre es %2: se acumulan cloraminas (cloro ya gastado), que irritan y huelen.</translation>
     </message>
     <message>
-        <source>Stabilizer is %1; this much free chlorine works up to %2 only. The chlorine is held back too strongly to protect anybody.</source>
-        <translation>El estabilizador es %1; este cloro libre actúa solo hasta %2. El cloro queda demasiado retenido para proteger a nadie.</translation>
+        <source>Stabilizer is %1, and so little free chlorine beside it is held back too strongly to protect anybody.</source>
+        <translation>El estabilizador es %1, y tan poco cloro libre a su lado queda demasiado retenido para proteger a nadie.</translation>
     </message>
     <message>
         <source>Bromine is %1; it should be at least %2. Germs can grow.</source>
@@ -1435,8 +1435,8 @@
         <translation>El pH es %1; debería ser al menos %2. El agua ácida ataca los metales, el enlucido y los ojos.</translation>
     </message>
     <message>
-        <source>pH is %1; it should be at most %2. Chlorine works slowly and scale can form.</source>
-        <translation>El pH es %1; debería ser como máximo %2. El cloro actúa despacio y puede formarse sarro.</translation>
+        <source>pH is %1; it should be at most %2. Eyes smart, scale can form, and chlorine works slowly.</source>
+        <translation>El pH es %1; debería ser como máximo %2. Los ojos escuecen, puede formarse sarro y el cloro actúa despacio.</translation>
     </message>
     <message>
         <source>Total alkalinity is %1; it should be at least %2. pH will not stay put.</source>
@@ -1555,8 +1555,8 @@
         <translation>El agua está turbia.</translation>
     </message>
     <message>
-        <source>The water foams.</source>
-        <translation>El agua hace espuma.</translation>
+        <source>The water foams: soap, lotion or old water. Rinse off before getting in; if it goes on, change the water.</source>
+        <translation>El agua hace espuma: jabón, cremas o agua vieja. Enjuáguese antes de entrar; si sigue, cambie el agua.</translation>
     </message>
     <message>
         <source>There are stains: metals or leaves; what is in the stain no longer shows in the water.</source>
@@ -1623,8 +1623,8 @@
         <translation>Subir el pH y la alcalinidad a la vez: agregue %1 de %2.</translation>
     </message>
     <message>
-        <source>Lower pH: pour %1 of %2 slowly into the deep end, pump running.</source>
-        <translation>Bajar el pH: vierta despacio %1 de %2 en la parte honda, con la bomba en marcha.</translation>
+        <source>Lower pH: pour %1 of %2 slowly in front of a return, pump running.</source>
+        <translation>Bajar el pH: vierta despacio %1 de %2 ante un retorno, con la bomba en marcha.</translation>
     </message>
     <message>
         <source>Raise alkalinity: spread %1 of %2 over the water.</source>
@@ -1635,20 +1635,20 @@
         <translation>Agregue primero %1 de %2, para que el ácido que sigue no baje demasiado la alcalinidad.</translation>
     </message>
     <message>
-        <source>Lower alkalinity: pour %1 of %2 slowly into the deep end, pump running. pH drops too and comes back with air.</source>
-        <translation>Bajar la alcalinidad: vierta despacio %1 de %2 en la parte honda, con la bomba en marcha. El pH también baja y se recupera con aire.</translation>
+        <source>Lower alkalinity: pour %1 of %2 slowly in front of a return, pump running. pH drops too and comes back with air.</source>
+        <translation>Bajar la alcalinidad: vierta despacio %1 de %2 ante un retorno, con la bomba en marcha. El pH también baja y se recupera con aire.</translation>
     </message>
     <message>
         <source>Raise calcium: add %1 of %2, dissolved as its label allows.</source>
         <translation>Subir el calcio: agregue %1 de %2, disuelto como permita su etiqueta.</translation>
     </message>
     <message>
-        <source>Raise salt: spread %1 of %2 over the floor and brush until it is gone. Generator off until then.</source>
-        <translation>Subir la sal: esparza %1 de %2 por el fondo y cepille hasta que desaparezca. Generador apagado hasta entonces.</translation>
+        <source>Raise salt: spread %1 of %2 over the water and brush until it is gone. Generator off until then.</source>
+        <translation>Subir la sal: esparza %1 de %2 sobre el agua y cepille hasta que desaparezca. Generador apagado hasta entonces.</translation>
     </message>
     <message>
-        <source>Raise chlorine: add %1 of %2, pump running.</source>
-        <translation>Subir el cloro: agregue %1 de %2, con la bomba en marcha.</translation>
+        <source>Raise chlorine: add %1 of %2 where the water moves, never through the skimmer, pump running.</source>
+        <translation>Subir el cloro: agregue %1 de %2 donde el agua se mueve, nunca por el skimmer, con la bomba en marcha.</translation>
     </message>
     <message>
         <source>Burn off the spent chlorine: add %1 of %2 all at once. Half of it would make matters worse.</source>
@@ -1663,16 +1663,16 @@
         <translation>Cubrir lo que el agua consume: agregue %1 de %2 de una sola vez y déjelo toda la noche.</translation>
     </message>
     <message>
-        <source>Raise stabilizer: hang %1 of %2 in a sock before a return. Its reading rises within a week.</source>
-        <translation>Subir el estabilizador: cuelgue %1 de %2 en una media ante un retorno. Su lectura sube en una semana.</translation>
+        <source>Raise stabilizer: hang %1 of %2 in a sock in front of a return, pump on and no backwash until it is gone. Its reading rises within a week.</source>
+        <translation>Subir el estabilizador: cuelgue %1 de %2 en una media ante un retorno, con la bomba en marcha y sin retrolavado hasta que desaparezca. Su lectura sube en una semana.</translation>
     </message>
     <message>
         <source>Lay down bromide: add %1 of %2.</source>
         <translation>Poner la reserva de bromuro: agregue %1 de %2.</translation>
     </message>
     <message>
-        <source>Raise bromine: give %1 of %2 by its feeder.</source>
-        <translation>Subir el bromo: ponga %1 de %2 en su dosificador.</translation>
+        <source>Raise bromine: give %1 of %2 by its feeder, no tablet broken. It dissolves over a day or more: test bromine before anybody gets in.</source>
+        <translation>Subir el bromo: ponga %1 de %2 en su dosificador, sin romper las pastillas. Tarda un día o más en disolverse: mida el bromo antes de que entre nadie.</translation>
     </message>
     <message>
         <source>Raise the sanitizer: add %1 of %2.</source>
@@ -1699,8 +1699,8 @@
         <translation>Vacíe el %5 del agua y vuelva a llenar. Bomba, calentador y generador apagados hasta que esté llena.</translation>
     </message>
     <message>
-        <source>Let pH rise by air: returns up, fountain or jets on.</source>
-        <translation>Deje subir el pH con aire: retornos hacia arriba, fuente o chorros encendidos.</translation>
+        <source>Let pH rise by air for about %6: turn the returns up until they break the surface; fountain, jets and air on.</source>
+        <translation>Deje subir el pH con aire durante unas %6: dirija los retornos hacia arriba hasta que rompan la superficie; fuente, chorros y aire encendidos.</translation>
     </message>
     <message>
         <source>Brush walls, steps and corners.</source>
@@ -1719,8 +1719,8 @@
         <translation>Limpie o retrolave el filtro.</translation>
     </message>
     <message>
-        <source>Run the pump for one whole turnover.</source>
-        <translation>Haga funcionar la bomba una recirculación completa.</translation>
+        <source>Run the pump for %6, so that all the water goes through the filter once.</source>
+        <translation>Haga funcionar la bomba %6, para que toda el agua pase una vez por el filtro.</translation>
     </message>
     <message>
         <source>Take tablets out of skimmer and feeder before any other chlorine goes in.</source>
@@ -1739,20 +1739,20 @@
         <translation>Calentador apagado; deje enfriar el agua a 40 grados Celsius o menos antes de que entre alguien.</translation>
     </message>
     <message>
-        <source>Bring a bottle of the refilled water, and one of the tap water: the rest of the doses hang on them.</source>
-        <translation>Traiga un frasco del agua nueva ya llenada y otro del agua de la llave: de ellos depende el resto de las dosis.</translation>
+        <source>Once it is full again and well mixed, bring a bottle of it and one of the tap water: the rest of the doses hang on them.</source>
+        <translation>Cuando esté llena otra vez y bien mezclada, traiga un frasco de esa agua y otro del agua de la llave: de ellos depende el resto de las dosis.</translation>
     </message>
     <message>
-        <source>Bring a bottle of the refilled water: the doses hang on it.</source>
-        <translation>Traiga un frasco del agua después de llenar: de él dependen las dosis.</translation>
+        <source>Once it is full again and well mixed, bring a bottle: the doses hang on it.</source>
+        <translation>Cuando esté llena otra vez y bien mezclada, traiga un frasco: de él dependen las dosis.</translation>
     </message>
     <message>
         <source>Bring another bottle; the rest of the dose is worked out from it.</source>
         <translation>Traiga otro frasco; con él se calcula el resto de la dosis.</translation>
     </message>
     <message>
-        <source>Free chlorine must be read again, the sample diluted 1 + 4: strong chlorine can bleach the test and look like none.</source>
-        <translation>El cloro libre debe leerse de nuevo, con la muestra diluida 1 + 4: mucho cloro puede blanquear la prueba y parecer que no hay.</translation>
+        <source>Bring another bottle: we must read free chlorine again, diluted 1 + 4. Strong chlorine can bleach the test and look like none.</source>
+        <translation>Traiga otro frasco: debemos leer de nuevo el cloro libre, diluido 1 + 4. Mucho cloro puede blanquear la prueba y parecer que no hay.</translation>
     </message>
     <message>
         <source>Bring a litre of the water for an overnight chlorine-demand test: what it needs is more than is safe to add by guess.</source>
@@ -1823,8 +1823,8 @@
         <translation>Nunca en la misma media, skimmer, balde u hora que un cloro fuerte.</translation>
     </message>
     <message>
-        <source>Strong oxidiser: dry hands, dry scoop of its own, away from fuel and anything that burns.</source>
-        <translation>Oxidante fuerte: manos secas, cuchara propia y seca, lejos de combustibles y de todo lo que arda.</translation>
+        <source>Burns skin and eyes, feeds fire: goggles, gloves, a dry scoop of its own, away from fuel and anything that burns.</source>
+        <translation>Quema la piel y los ojos y aviva el fuego: gafas y guantes de protección, cuchara propia y seca, lejos de combustibles y de todo lo que arda.</translation>
     </message>
     <message>
         <source>With acid it gives off chlorine gas: never the same bucket, spot or hour.</source>
@@ -1835,8 +1835,8 @@
         <translation>Nunca moje el envase ni agregue un poco de agua a los gránulos.</translation>
     </message>
     <message>
-        <source>Never let two kinds of chlorine meet, not even in a scoop: they can explode.</source>
-        <translation>Nunca deje que se junten dos tipos de cloro, ni siquiera en una cuchara: pueden explotar.</translation>
+        <source>Never let two kinds of chlorine, or chlorine and acid, meet, not even in a scoop: they can explode or give off gas.</source>
+        <translation>Nunca deje que se junten dos tipos de cloro, ni cloro y ácido, ni siquiera en una cuchara: pueden explotar o soltar gas.</translation>
     </message>
     <message>
         <source>Generator off until the salt is dissolved.</source>
@@ -1851,8 +1851,8 @@
         <translation>Una piscina vacía puede flotar en suelo mojado y un vinilo puede encogerse: no vacíe tras lluvias fuertes; consulte a un profesional si el agua subterránea está alta.</translation>
     </message>
     <message>
-        <source>Let chlorine fall before draining, and ask the town where the water may go.</source>
-        <translation>Deje bajar el cloro antes de vaciar y pregunte al municipio adónde puede ir el agua.</translation>
+        <source>First let chlorine fall until a strip shows none, and ask the town where the water may go.</source>
+        <translation>Antes deje bajar el cloro hasta que una tira no muestre nada y pregunte al municipio adónde puede ir el agua.</translation>
     </message>
     <message>
         <source>Power off before draining.</source>
@@ -1871,8 +1871,8 @@
         <translation>Nunca mezcle químicos. Uno por vez, con la bomba en marcha, dentro del agua.</translation>
     </message>
     <message>
-        <source>Nobody in the water while dosing, nor before the time on this sheet.</source>
-        <translation>Nadie en el agua mientras se dosifica, ni antes de la hora de esta hoja.</translation>
+        <source>Nobody in the water while dosing, for 4 hours after a dose (1 hour in a spa), nor before the time on this sheet.</source>
+        <translation>Nadie en el agua mientras se dosifica, ni en las 4 horas siguientes a una dosis (1 hora en un spa), ni antes de la hora de esta hoja.</translation>
     </message>
     <message>
         <source>Test again before the next treatment.</source>
@@ -1949,6 +1949,18 @@
     <message>
         <source>Do this %1 times, %2 apart.</source>
         <translation>Haga esto %1 veces, cada %2.</translation>
+    </message>
+    <message>
+        <source>Burns skin and eyes, bleaches clothes, feeds fire: goggles and gloves on.</source>
+        <translation>Quema la piel y los ojos, destiñe la ropa y aviva el fuego: use gafas y guantes de protección.</translation>
+    </message>
+    <message>
+        <source>Burns skin and eyes: goggles and gloves on.</source>
+        <translation>Quema la piel y los ojos: use gafas y guantes de protección.</translation>
+    </message>
+    <message>
+        <source>Grains left lying bleach liner, paint and fibreglass: brush until they are gone.</source>
+        <translation>Los granos que quedan en el fondo destiñen el liner, la pintura y la fibra: cepille hasta que desaparezcan.</translation>
     </message>
 </context>
 <context>
@@ -2249,8 +2261,8 @@
         <translation>Emergencia</translation>
     </message>
     <message>
-        <source>Nobody swims unless the drain on the floor can be seen clearly from the edge.</source>
-        <translation>Nadie se baña si el desagüe del fondo no se ve con claridad desde el borde.</translation>
+        <source>Nobody gets in unless the bottom and its drain can be seen clearly from the edge.</source>
+        <translation>Nadie entra si el fondo y su desagüe no se ven con claridad desde el borde.</translation>
     </message>
     <message>
         <source>Keep to the times: going on sooner than shown is how products meet that must not.</source>
@@ -2411,6 +2423,30 @@
     <message>
         <source>%1 each time, %2 times</source>
         <translation>%1 cada vez, %2 veces</translation>
+    </message>
+    <message>
+        <source>Measure with a jug and a scale kept for this alone.</source>
+        <translation>Mida con una jarra y una balanza usadas solo para esto.</translation>
+    </message>
+    <message>
+        <source>No – not until we have tested the water again, %1 or later.</source>
+        <translation>No: no hasta que hayamos analizado el agua otra vez, %1 o después.</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>Bring a fresh bottle once that is settled.</source>
+        <translation>Traiga un frasco nuevo cuando eso esté resuelto.</translation>
+    </message>
+    <message>
+        <source>Bring a fresh bottle and this sheet as soon as you can.</source>
+        <translation>Traiga un frasco nuevo y esta hoja lo antes posible.</translation>
+    </message>
+    <message>
+        <source>Come back with the volume, today if you can: the amounts follow from these readings.</source>
+        <translation>Vuelva con el volumen, hoy si puede: las cantidades se calculan con estas lecturas.</translation>
     </message>
 </context>
 </TS>

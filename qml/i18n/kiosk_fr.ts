@@ -1403,8 +1403,8 @@
         <translation>Le chlore total est de %1, alors que %2 est le maximum pour ce chlore libre&#xa0;: des chloramines (chlore usé), qui piquent et sentent, s’accumulent.</translation>
     </message>
     <message>
-        <source>Stabilizer is %1; this much free chlorine works up to %2 only. The chlorine is held back too strongly to protect anybody.</source>
-        <translation>Le stabilisant est de %1&#x202f;; autant de chlore libre n’agit que jusqu’à %2. Le chlore est trop retenu pour protéger qui que ce soit.</translation>
+        <source>Stabilizer is %1, and so little free chlorine beside it is held back too strongly to protect anybody.</source>
+        <translation>Le stabilisant est de %1, et si peu de chlore libre à côté est trop retenu pour protéger qui que ce soit.</translation>
     </message>
     <message>
         <source>Bromine is %1; it should be at least %2. Germs can grow.</source>
@@ -1435,8 +1435,8 @@
         <translation>Le pH est de %1&#x202f;; il devrait être d’au moins %2. Une eau acide attaque les métaux, l’enduit et les yeux.</translation>
     </message>
     <message>
-        <source>pH is %1; it should be at most %2. Chlorine works slowly and scale can form.</source>
-        <translation>Le pH est de %1&#x202f;; il devrait être d’au plus %2. Le chlore agit lentement et du tartre peut se former.</translation>
+        <source>pH is %1; it should be at most %2. Eyes smart, scale can form, and chlorine works slowly.</source>
+        <translation>Le pH est de %1&#x202f;; il devrait être d’au plus %2. Les yeux piquent, du tartre peut se former et le chlore agit lentement.</translation>
     </message>
     <message>
         <source>Total alkalinity is %1; it should be at least %2. pH will not stay put.</source>
@@ -1555,8 +1555,8 @@
         <translation>L’eau est trouble.</translation>
     </message>
     <message>
-        <source>The water foams.</source>
-        <translation>L’eau mousse.</translation>
+        <source>The water foams: soap, lotion or old water. Rinse off before getting in; if it goes on, change the water.</source>
+        <translation>L’eau mousse&#xa0;: savon, crème ou eau usée. Rincez-vous avant d’entrer&#x202f;; si cela continue, changez l’eau.</translation>
     </message>
     <message>
         <source>There are stains: metals or leaves; what is in the stain no longer shows in the water.</source>
@@ -1623,8 +1623,8 @@
         <translation>Remonter le pH et l’alcalinité ensemble&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;».</translation>
     </message>
     <message>
-        <source>Lower pH: pour %1 of %2 slowly into the deep end, pump running.</source>
-        <translation>Baisser le pH&#xa0;: versez lentement %1 du produit «&#xa0;%2&#xa0;» dans la partie profonde, pompe en marche.</translation>
+        <source>Lower pH: pour %1 of %2 slowly in front of a return, pump running.</source>
+        <translation>Baisser le pH&#xa0;: versez lentement %1 du produit «&#xa0;%2&#xa0;» devant un refoulement, pompe en marche.</translation>
     </message>
     <message>
         <source>Raise alkalinity: spread %1 of %2 over the water.</source>
@@ -1635,20 +1635,20 @@
         <translation>Ajoutez d’abord %1 du produit «&#xa0;%2&#xa0;», pour que l’acide qui suit ne fasse pas trop baisser l’alcalinité.</translation>
     </message>
     <message>
-        <source>Lower alkalinity: pour %1 of %2 slowly into the deep end, pump running. pH drops too and comes back with air.</source>
-        <translation>Baisser l’alcalinité&#xa0;: versez lentement %1 du produit «&#xa0;%2&#xa0;» dans la partie profonde, pompe en marche. Le pH baisse aussi et remonte avec l’air.</translation>
+        <source>Lower alkalinity: pour %1 of %2 slowly in front of a return, pump running. pH drops too and comes back with air.</source>
+        <translation>Baisser l’alcalinité&#xa0;: versez lentement %1 du produit «&#xa0;%2&#xa0;» devant un refoulement, pompe en marche. Le pH baisse aussi et remonte avec l’air.</translation>
     </message>
     <message>
         <source>Raise calcium: add %1 of %2, dissolved as its label allows.</source>
         <translation>Remonter le calcium&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;», dissous comme l’étiquette le permet.</translation>
     </message>
     <message>
-        <source>Raise salt: spread %1 of %2 over the floor and brush until it is gone. Generator off until then.</source>
-        <translation>Remonter le sel&#xa0;: répandez %1 du produit «&#xa0;%2&#xa0;» sur le fond et brossez jusqu’à disparition. Électrolyseur arrêté jusque-là.</translation>
+        <source>Raise salt: spread %1 of %2 over the water and brush until it is gone. Generator off until then.</source>
+        <translation>Remonter le sel&#xa0;: répandez %1 du produit «&#xa0;%2&#xa0;» sur l’eau et brossez jusqu’à disparition. Électrolyseur arrêté jusque-là.</translation>
     </message>
     <message>
-        <source>Raise chlorine: add %1 of %2, pump running.</source>
-        <translation>Remonter le chlore&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;», pompe en marche.</translation>
+        <source>Raise chlorine: add %1 of %2 where the water moves, never through the skimmer, pump running.</source>
+        <translation>Remonter le chlore&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;» là où l’eau bouge, jamais par le skimmer, pompe en marche.</translation>
     </message>
     <message>
         <source>Burn off the spent chlorine: add %1 of %2 all at once. Half of it would make matters worse.</source>
@@ -1663,16 +1663,16 @@
         <translation>Couvrir ce que l’eau consomme&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;» en une seule fois et laissez agir toute la nuit.</translation>
     </message>
     <message>
-        <source>Raise stabilizer: hang %1 of %2 in a sock before a return. Its reading rises within a week.</source>
-        <translation>Remonter le stabilisant&#xa0;: suspendez %1 du produit «&#xa0;%2&#xa0;» dans une chaussette devant un refoulement. La mesure monte en une semaine.</translation>
+        <source>Raise stabilizer: hang %1 of %2 in a sock in front of a return, pump on and no backwash until it is gone. Its reading rises within a week.</source>
+        <translation>Remonter le stabilisant&#xa0;: suspendez %1 du produit «&#xa0;%2&#xa0;» dans une chaussette devant un refoulement, pompe en marche et sans contre-lavage jusqu’à disparition. La mesure monte en une semaine.</translation>
     </message>
     <message>
         <source>Lay down bromide: add %1 of %2.</source>
         <translation>Constituer la réserve de bromure&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;».</translation>
     </message>
     <message>
-        <source>Raise bromine: give %1 of %2 by its feeder.</source>
-        <translation>Remonter le brome&#xa0;: donnez %1 du produit «&#xa0;%2&#xa0;» par son doseur.</translation>
+        <source>Raise bromine: give %1 of %2 by its feeder, no tablet broken. It dissolves over a day or more: test bromine before anybody gets in.</source>
+        <translation>Remonter le brome&#xa0;: donnez %1 du produit «&#xa0;%2&#xa0;» par son doseur, sans casser de pastille. Il se dissout en un jour ou plus&#xa0;: mesurez le brome avant que quiconque entre.</translation>
     </message>
     <message>
         <source>Raise the sanitizer: add %1 of %2.</source>
@@ -1699,8 +1699,8 @@
         <translation>Videz %5 de l’eau et remplissez de nouveau. Pompe, réchauffeur et électrolyseur arrêtés jusqu’au plein.</translation>
     </message>
     <message>
-        <source>Let pH rise by air: returns up, fountain or jets on.</source>
-        <translation>Laissez monter le pH par l’air&#xa0;: refoulements vers le haut, fontaine ou jets en marche.</translation>
+        <source>Let pH rise by air for about %6: turn the returns up until they break the surface; fountain, jets and air on.</source>
+        <translation>Laissez monter le pH par l’air pendant environ %6&#xa0;: tournez les refoulements vers le haut jusqu’à troubler la surface&#x202f;; fontaine, jets et air en marche.</translation>
     </message>
     <message>
         <source>Brush walls, steps and corners.</source>
@@ -1719,8 +1719,8 @@
         <translation>Nettoyez le filtre ou faites un contre-lavage.</translation>
     </message>
     <message>
-        <source>Run the pump for one whole turnover.</source>
-        <translation>Faites tourner la pompe pendant un cycle complet de recirculation.</translation>
+        <source>Run the pump for %6, so that all the water goes through the filter once.</source>
+        <translation>Faites tourner la pompe pendant %6, pour que toute l’eau passe une fois par le filtre.</translation>
     </message>
     <message>
         <source>Take tablets out of skimmer and feeder before any other chlorine goes in.</source>
@@ -1739,20 +1739,20 @@
         <translation>Réchauffeur arrêté&#x202f;; laissez l’eau descendre à 40 degrés Celsius ou moins avant que quiconque n’entre.</translation>
     </message>
     <message>
-        <source>Bring a bottle of the refilled water, and one of the tap water: the rest of the doses hang on them.</source>
-        <translation>Apportez un flacon de l’eau après remplissage et un de l’eau du robinet&#xa0;: le reste des doses en dépend.</translation>
+        <source>Once it is full again and well mixed, bring a bottle of it and one of the tap water: the rest of the doses hang on them.</source>
+        <translation>Une fois le plein refait et l’eau bien mélangée, apportez-en un flacon et un de l’eau du robinet&#xa0;: le reste des doses en dépend.</translation>
     </message>
     <message>
-        <source>Bring a bottle of the refilled water: the doses hang on it.</source>
-        <translation>Apportez un flacon de l’eau après remplissage&#xa0;: les doses en dépendent.</translation>
+        <source>Once it is full again and well mixed, bring a bottle: the doses hang on it.</source>
+        <translation>Une fois le plein refait et l’eau bien mélangée, apportez un flacon&#xa0;: les doses en dépendent.</translation>
     </message>
     <message>
         <source>Bring another bottle; the rest of the dose is worked out from it.</source>
         <translation>Apportez un autre flacon&#x202f;; le reste de la dose en sera calculé.</translation>
     </message>
     <message>
-        <source>Free chlorine must be read again, the sample diluted 1 + 4: strong chlorine can bleach the test and look like none.</source>
-        <translation>Le chlore libre doit être mesuré de nouveau, l’échantillon dilué 1 + 4&#xa0;: un chlore fort peut décolorer le test et sembler nul.</translation>
+        <source>Bring another bottle: we must read free chlorine again, diluted 1 + 4. Strong chlorine can bleach the test and look like none.</source>
+        <translation>Apportez un autre flacon&#xa0;: nous devons remesurer le chlore libre, dilué 1 + 4. Un chlore fort peut décolorer le test et sembler nul.</translation>
     </message>
     <message>
         <source>Bring a litre of the water for an overnight chlorine-demand test: what it needs is more than is safe to add by guess.</source>
@@ -1823,8 +1823,8 @@
         <translation>Jamais dans la même chaussette, le même skimmer, le même seau ni la même heure qu’un chlore fort.</translation>
     </message>
     <message>
-        <source>Strong oxidiser: dry hands, dry scoop of its own, away from fuel and anything that burns.</source>
-        <translation>Oxydant puissant&#xa0;: mains sèches, pelle sèche réservée à cet usage, loin des carburants et de tout ce qui brûle.</translation>
+        <source>Burns skin and eyes, feeds fire: goggles, gloves, a dry scoop of its own, away from fuel and anything that burns.</source>
+        <translation>Brûle la peau et les yeux, attise le feu&#xa0;: lunettes et gants de protection, pelle sèche réservée à cet usage, loin des carburants et de tout ce qui brûle.</translation>
     </message>
     <message>
         <source>With acid it gives off chlorine gas: never the same bucket, spot or hour.</source>
@@ -1835,8 +1835,8 @@
         <translation>Ne mouillez jamais le contenant et ne versez jamais un peu d’eau sur les granulés.</translation>
     </message>
     <message>
-        <source>Never let two kinds of chlorine meet, not even in a scoop: they can explode.</source>
-        <translation>Ne laissez jamais deux sortes de chlore se toucher, pas même dans une pelle&#xa0;: elles peuvent exploser.</translation>
+        <source>Never let two kinds of chlorine, or chlorine and acid, meet, not even in a scoop: they can explode or give off gas.</source>
+        <translation>Ne laissez jamais deux sortes de chlore, ni chlore et acide, se toucher, pas même dans une pelle&#xa0;: explosion ou gaz.</translation>
     </message>
     <message>
         <source>Generator off until the salt is dissolved.</source>
@@ -1851,8 +1851,8 @@
         <translation>Un bassin vide peut se soulever en sol détrempé, et un liner peut rétrécir&#xa0;: pas de vidange après de fortes pluies&#x202f;; consultez un professionnel si la nappe est haute.</translation>
     </message>
     <message>
-        <source>Let chlorine fall before draining, and ask the town where the water may go.</source>
-        <translation>Laissez baisser le chlore avant de vidanger et demandez à la mairie où l’eau peut aller.</translation>
+        <source>First let chlorine fall until a strip shows none, and ask the town where the water may go.</source>
+        <translation>Laissez d’abord baisser le chlore jusqu’à ce qu’une bandelette n’en montre plus et demandez à la mairie où l’eau peut aller.</translation>
     </message>
     <message>
         <source>Power off before draining.</source>
@@ -1871,8 +1871,8 @@
         <translation>Ne mélangez jamais de produits. Un seul à la fois, pompe en marche, dans l’eau.</translation>
     </message>
     <message>
-        <source>Nobody in the water while dosing, nor before the time on this sheet.</source>
-        <translation>Personne dans l’eau pendant l’ajout, ni avant l’heure indiquée sur cette fiche.</translation>
+        <source>Nobody in the water while dosing, for 4 hours after a dose (1 hour in a spa), nor before the time on this sheet.</source>
+        <translation>Personne dans l’eau pendant l’ajout, ni dans les 4 heures qui suivent une dose (1 heure dans un spa), ni avant l’heure indiquée sur cette fiche.</translation>
     </message>
     <message>
         <source>Test again before the next treatment.</source>
@@ -1949,6 +1949,18 @@
     <message>
         <source>Do this %1 times, %2 apart.</source>
         <translation>Faites-le %1 fois, à %2 d’intervalle.</translation>
+    </message>
+    <message>
+        <source>Burns skin and eyes, bleaches clothes, feeds fire: goggles and gloves on.</source>
+        <translation>Brûle la peau et les yeux, décolore les vêtements, attise le feu&#xa0;: portez lunettes et gants de protection.</translation>
+    </message>
+    <message>
+        <source>Burns skin and eyes: goggles and gloves on.</source>
+        <translation>Brûle la peau et les yeux&#xa0;: portez lunettes et gants de protection.</translation>
+    </message>
+    <message>
+        <source>Grains left lying bleach liner, paint and fibreglass: brush until they are gone.</source>
+        <translation>Les grains qui restent décolorent liner, peinture et polyester&#xa0;: brossez jusqu’à disparition.</translation>
     </message>
 </context>
 <context>
@@ -2249,8 +2261,8 @@
         <translation>Urgence</translation>
     </message>
     <message>
-        <source>Nobody swims unless the drain on the floor can be seen clearly from the edge.</source>
-        <translation>Personne ne se baigne si la bonde de fond ne se voit pas nettement depuis le bord.</translation>
+        <source>Nobody gets in unless the bottom and its drain can be seen clearly from the edge.</source>
+        <translation>Personne n’entre si le fond et sa bonde ne se voient pas nettement depuis le bord.</translation>
     </message>
     <message>
         <source>Keep to the times: going on sooner than shown is how products meet that must not.</source>
@@ -2411,6 +2423,30 @@
     <message>
         <source>%1 each time, %2 times</source>
         <translation>%1 chaque fois, %2 fois</translation>
+    </message>
+    <message>
+        <source>Measure with a jug and a scale kept for this alone.</source>
+        <translation>Mesurez avec un pichet et une balance réservés à cet usage.</translation>
+    </message>
+    <message>
+        <source>No – not until we have tested the water again, %1 or later.</source>
+        <translation>Non – pas avant que nous ayons de nouveau analysé l’eau, %1 ou plus tard.</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>maintenant</translation>
+    </message>
+    <message>
+        <source>Bring a fresh bottle once that is settled.</source>
+        <translation>Apportez un nouveau flacon une fois cela réglé.</translation>
+    </message>
+    <message>
+        <source>Bring a fresh bottle and this sheet as soon as you can.</source>
+        <translation>Apportez un nouveau flacon et cette fiche dès que possible.</translation>
+    </message>
+    <message>
+        <source>Come back with the volume, today if you can: the amounts follow from these readings.</source>
+        <translation>Revenez avec le volume, aujourd’hui si possible&#xa0;: les quantités se calculent avec ces mesures.</translation>
     </message>
 </context>
 </TS>

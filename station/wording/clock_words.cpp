@@ -61,6 +61,13 @@ Instant later(const Instant& start, double hours) {
   return Instant{sys_seconds{seconds{static_cast<long long>(rounded)}}, start.offset};
 }
 
+Instant by_day(const Instant& when) {
+  constexpr int kMorning = 7 * 60, kNight = 22 * 60, kDay = 24 * 60;
+  const int minute = time_of(when).msecsSinceStartOfDay() / 60000;
+  if (minute >= kMorning && minute <= kNight) return when;
+  return later(when, ((kMorning - minute + kDay) % kDay) / 60.0);
+}
+
 bool same_day(const Instant& a, const Instant& b) {
   return date_of(a) == date_of(b);
 }

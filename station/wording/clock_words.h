@@ -27,6 +27,9 @@ std::string time_words(const Instant& when);
 std::string span_words(const Words& words, double hours);
 
 // True where both fall on one date of their own clocks.
+// The same hour, or seven in the morning where it falls between 22:00 and 07:00.
+Instant by_day(const Instant& when);
+
 bool same_day(const Instant& a, const Instant& b);
 
 }  // namespace brimline

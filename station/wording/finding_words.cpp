@@ -23,8 +23,8 @@ constexpr Sentence kFindings[] = {
                                       "Total chlorine is %1 where %2 is the most for this free chlorine: "
                                       "spent chlorine that stings and smells is building up.")},
     {"stabilizer_ratio", phrase("plan",
-                                "Stabilizer is %1; this much free chlorine works up to %2 only. The chlorine "
-                                "is held back too strongly to protect anybody.")},
+                                "Stabilizer is %1, and so little free chlorine beside it is held back too "
+                                "strongly to protect anybody.")},
     {"total_bromine_low", phrase("plan", "Bromine is %1; it should be at least %2. Germs can grow.")},
     {"total_bromine_high",
      phrase("plan", "Bromine is %1; it should be at most %2. Add none and let it fall.")},
@@ -37,7 +37,8 @@ constexpr Sentence kFindings[] = {
     {"ph_low",
      phrase("plan", "pH is %1; it should be at least %2. Acid water attacks metal, plaster and eyes.")},
     {"ph_high",
-     phrase("plan", "pH is %1; it should be at most %2. Chlorine works slowly and scale can form.")},
+     phrase("plan",
+            "pH is %1; it should be at most %2. Eyes smart, scale can form, and chlorine works slowly.")},
     {"total_alkalinity_low",
      phrase("plan", "Total alkalinity is %1; it should be at least %2. pH will not stay put.")},
     {"total_alkalinity_high",
@@ -90,7 +91,9 @@ constexpr Sentence kFindings[] = {
     {"strong_smell",
      phrase("plan", "The water smells strongly: that is spent chlorine, not too much of it.")},
     {"cloudy", phrase("plan", "The water is cloudy.")},
-    {"foam", phrase("plan", "The water foams.")},
+    {"foam", phrase("plan",
+                    "The water foams: soap, lotion or old water. Rinse off before getting in; if it goes on, "
+                    "change the water.")},
     {"stains",
      phrase("plan",
             "There are stains: metals or leaves; what is in the stain no longer shows in the water.")},

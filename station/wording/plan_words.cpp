@@ -30,34 +30,38 @@ std::vector<std::string> ids(const Sentence (&table)[N]) {
   return out;
 }
 
-// %1 portion, %2 product, %3 number of portions, %4 hours between them, %5 percent of the water.
+// %1 portion, %2 product, %3 number of portions, %4 hours between them, %5 percent of the water, %6 how long.
 constexpr Sentence kSteps[] = {
     {"raise_ph", phrase("plan", "Raise pH: add %1 of %2.")},
     {"raise_ph_and_alkalinity", phrase("plan", "Raise pH and alkalinity together: add %1 of %2.")},
-    {"lower_ph", phrase("plan", "Lower pH: pour %1 of %2 slowly into the deep end, pump running.")},
+    {"lower_ph", phrase("plan", "Lower pH: pour %1 of %2 slowly in front of a return, pump running.")},
     {"raise_alkalinity", phrase("plan", "Raise alkalinity: spread %1 of %2 over the water.")},
     {"alkalinity_before_acid",
      phrase("plan", "Add %1 of %2 first, so that the acid after it does not take alkalinity too low.")},
     {"lower_alkalinity", phrase("plan",
-                                "Lower alkalinity: pour %1 of %2 slowly into the deep end, pump running. pH "
-                                "drops too and comes back with air.")},
+                                "Lower alkalinity: pour %1 of %2 slowly in front of a return, pump running. "
+                                "pH drops too and comes back with air.")},
     {"raise_calcium", phrase("plan", "Raise calcium: add %1 of %2, dissolved as its label allows.")},
     {"raise_salt",
      phrase(
          "plan",
-         "Raise salt: spread %1 of %2 over the floor and brush until it is gone. Generator off until then.")},
-    {"raise_chlorine", phrase("plan", "Raise chlorine: add %1 of %2, pump running.")},
+         "Raise salt: spread %1 of %2 over the water and brush until it is gone. Generator off until then.")},
+    {"raise_chlorine",
+     phrase("plan",
+            "Raise chlorine: add %1 of %2 where the water moves, never through the skimmer, pump running.")},
     {"breakpoint",
      phrase("plan",
             "Burn off the spent chlorine: add %1 of %2 all at once. Half of it would make matters worse.")},
     {"shock_algae", phrase("plan", "Kill the algae: add %1 of %2 all at once and leave it overnight.")},
     {"meet_demand",
      phrase("plan", "Meet what the water uses up: add %1 of %2 all at once and leave it overnight.")},
-    {"raise_stabilizer",
-     phrase("plan",
-            "Raise stabilizer: hang %1 of %2 in a sock before a return. Its reading rises within a week.")},
+    {"raise_stabilizer", phrase("plan",
+                                "Raise stabilizer: hang %1 of %2 in a sock in front of a return, pump on and "
+                                "no backwash until it is gone. Its reading rises within a week.")},
     {"bromide_bank", phrase("plan", "Lay down bromide: add %1 of %2.")},
-    {"raise_bromine", phrase("plan", "Raise bromine: give %1 of %2 by its feeder.")},
+    {"raise_bromine", phrase("plan",
+                             "Raise bromine: give %1 of %2 by its feeder, no tablet broken. It dissolves "
+                             "over a day or more: test bromine before anybody gets in.")},
     {"raise_biguanide", phrase("plan", "Raise the sanitizer: add %1 of %2.")},
     {"raise_peroxide", phrase("plan", "Raise peroxide: add %1 of %2.")},
     {"sequester",
@@ -68,12 +72,14 @@ constexpr Sentence kSteps[] = {
     {"drain_refill",
      phrase("plan",
             "Let out %5 of the water and fill up again. Pump, heater and generator off until it is full.")},
-    {"aerate", phrase("plan", "Let pH rise by air: returns up, fountain or jets on.")},
+    {"aerate", phrase("plan",
+                      "Let pH rise by air for about %6: turn the returns up until they break the surface; "
+                      "fountain, jets and air on.")},
     {"brush", phrase("plan", "Brush walls, steps and corners.")},
     {"vacuum", phrase("plan", "Take out leaves and vacuum the floor.")},
     {"filter_on", phrase("plan", "Run the filter day and night until the water is clear.")},
     {"clean_filter", phrase("plan", "Clean or backwash the filter.")},
-    {"circulate", phrase("plan", "Run the pump for one whole turnover.")},
+    {"circulate", phrase("plan", "Run the pump for %6, so that all the water goes through the filter once.")},
     {"remove_tablets",
      phrase("plan", "Take tablets out of skimmer and feeder before any other chlorine goes in.")},
     {"generator_down",
@@ -82,13 +88,14 @@ constexpr Sentence kSteps[] = {
     {"cool",
      phrase("plan", "Heater off; let the water cool to 40 degrees Celsius or less before anybody gets in.")},
     {"fill_unknown", phrase("plan",
-                            "Bring a bottle of the refilled water, and one of the tap water: the rest of the "
-                            "doses hang on them.")},
-    {"retest_after_drain", phrase("plan", "Bring a bottle of the refilled water: the doses hang on it.")},
+                            "Once it is full again and well mixed, bring a bottle of it and one of the tap "
+                            "water: the rest of the doses hang on them.")},
+    {"retest_after_drain",
+     phrase("plan", "Once it is full again and well mixed, bring a bottle: the doses hang on it.")},
     {"retest_then_rest", phrase("plan", "Bring another bottle; the rest of the dose is worked out from it.")},
     {"repeat_diluted", phrase("plan",
-                              "Free chlorine must be read again, the sample diluted 1 + 4: strong chlorine "
-                              "can bleach the test and look like none.")},
+                              "Bring another bottle: we must read free chlorine again, diluted 1 + 4. Strong "
+                              "chlorine can bleach the test and look like none.")},
     {"demand_test_first", phrase("plan",
                                  "Bring a litre of the water for an overnight chlorine-demand test: what it "
                                  "needs is more than is safe to add by guess.")},
@@ -119,28 +126,35 @@ constexpr Sentence kCautions[] = {
     {"calcium_heat",
      phrase("plan", "It gets hot when it dissolves: clean bucket, cool water first, small amounts.")},
     {"sock", phrase("plan", "Never in the same sock, skimmer, bucket or hour as strong chlorine.")},
-    {"oxidiser",
-     phrase("plan",
-            "Strong oxidiser: dry hands, dry scoop of its own, away from fuel and anything that burns.")},
+    {"oxidiser", phrase("plan",
+                        "Burns skin and eyes, feeds fire: goggles, gloves, a dry scoop of its own, away from "
+                        "fuel and anything that burns.")},
+    {"burns", phrase("plan", "Burns skin and eyes: goggles and gloves on.")},
+    {"bleach", phrase("plan", "Burns skin and eyes, bleaches clothes, feeds fire: goggles and gloves on.")},
+    {"grains",
+     phrase("plan", "Grains left lying bleach liner, paint and fibreglass: brush until they are gone.")},
     {"never_with_acid",
      phrase("plan", "With acid it gives off chlorine gas: never the same bucket, spot or hour.")},
     {"never_wet_hypochlorite",
      phrase("plan", "Never wet the container or add a little water to the granules.")},
-    {"never_two_chlorines",
-     phrase("plan", "Never let two kinds of chlorine meet, not even in a scoop: they can explode.")},
+    {"never_two_chlorines", phrase("plan",
+                                   "Never let two kinds of chlorine, or chlorine and acid, meet, not even in "
+                                   "a scoop: they can explode or give off gas.")},
     {"generator_off_until_dissolved", phrase("plan", "Generator off until the salt is dissolved.")},
     {"label", phrase("plan", "The product's label decides the dose.")},
     {"drain_lift", phrase("plan",
                           "An empty shell can float up in wet ground, and a liner can shrink: no draining "
                           "after heavy rain; ask a professional where the ground water is high.")},
     {"drain_discharge",
-     phrase("plan", "Let chlorine fall before draining, and ask the town where the water may go.")},
+     phrase("plan",
+            "First let chlorine fall until a strip shows none, and ask the town where the water may go.")},
     {"power_off", phrase("plan", "Power off before draining.")},
     {"cover_off", phrase("plan", "Indoors: cover off, doors and windows open.")},
     {"sheet_label", phrase("plan", "The product's label and your local code come first.")},
     {"sheet_never_mix", phrase("plan", "Never mix chemicals. One at a time, pump running, into the water.")},
-    {"sheet_nobody_in",
-     phrase("plan", "Nobody in the water while dosing, nor before the time on this sheet.")},
+    {"sheet_nobody_in", phrase("plan",
+                               "Nobody in the water while dosing, for 4 hours after a dose (1 hour in a "
+                               "spa), nor before the time on this sheet.")},
     {"sheet_retest", phrase("plan", "Test again before the next treatment.")},
     {"sheet_emergency",
      phrase("plan", "Trouble breathing, or chemical in eyes: fresh air, rinse for 15 minutes, call %1.")},
@@ -200,8 +214,7 @@ std::string us_mass(const Words& words, Mass m) {
   if (m.ounces() < 16) return words.say("plan", phrase("plan", "%1 oz"), {rounded(words, m.ounces())});
   const double total = std::round(m.ounces()), pounds = std::floor(total / 16), rest = total - pounds * 16;
   if (pounds >= 20 || rest < 1)
-    return words.say("plan", phrase("plan", "%1 lb"),
-                     {words.number(std::round(m.pounds() * 2) / 2, pounds >= 20 ? 1 : 0)});
+    return words.say("plan", phrase("plan", "%1 lb"), {words.number(std::round(m.pounds()), 0)});
   return words.say("plan", phrase("plan", "%1 lb %2 oz"), {words.number(pounds, 0), words.number(rest, 0)});
 }
 
@@ -215,7 +228,7 @@ std::string step_text(const Words& words, const DraftStep& d, std::string_view p
   const std::string share = s.fraction ? words.number(std::round(*s.fraction * 100), 0) + " %" : "";
   std::string out = words.say("plan", text,
                               {portion.value_or(""), std::string(product), std::to_string(s.portions),
-                               words.number(s.portion_gap_h, 0), share});
+                               words.number(s.portion_gap_h, 0), share, span_words(words, s.wait_h)});
   if (s.portions > 1)
     out += " " + words.say("plan", phrase("plan", "Do this %1 times, %2 apart."),
                            {std::to_string(s.portions), span_words(words, s.portion_gap_h)});

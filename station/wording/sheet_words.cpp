@@ -56,7 +56,7 @@ struct WatchRow {
 };
 constexpr WatchRow kWatch[] = {
     {nullptr,
-     phrase("sheet", "Nobody swims unless the drain on the floor can be seen clearly from the edge.")},
+     phrase("sheet", "Nobody gets in unless the bottom and its drain can be seen clearly from the edge.")},
     {adds,
      phrase("sheet", "Keep to the times: going on sooner than shown is how products meet that must not.")},
     {adds_oxidiser,
@@ -111,10 +111,24 @@ std::string amount_words(const Words& words, double value, const std::string& un
   return three_digits(words, value) + " " + unit;
 }
 
-std::string no_answer(const Words& words, const Swim& swim, const std::optional<Instant>& home_at) {
+// Whether swimming waits for what the next bottle says: it opens no sooner than that is due.
+bool opens_after_retest(const Plan& plan) {
+  return plan.retest && plan.swim.not_before_h &&
+         *plan.swim.not_before_h + 0.01 >= plan_end_h(plan) + plan.retest->after_h;
+}
+
+std::string no_answer(const Words& words, const Plan& plan, const std::optional<Instant>& home_at) {
+  const Swim& swim = plan.swim;
+  if (opens_after_retest(plan) && home_at) {
+    const Instant when = by_day(later(*home_at, *swim.not_before_h));
+    return words.say(kContext, phrase("sheet", "No – not until we have tested the water again, %1 or later."),
+                     {clock_words(words, *home_at, when)});
+  }
+  if (opens_after_retest(plan))
+    return words.say(kContext, phrase("sheet", "No – not until we have tested the water again."));
   const std::string step = swim.after_step ? std::to_string(*swim.after_step) : "";
   if (swim.not_before_h && home_at) {
-    const std::string when = clock_words(words, *home_at, later(*home_at, *swim.not_before_h));
+    const std::string when = clock_words(words, *home_at, by_day(later(*home_at, *swim.not_before_h)));
     if (step.empty()) return words.say(kContext, phrase("sheet", "No – not before %1."), {when});
     return words.say(kContext, phrase("sheet", "No – not before %1, after step %2."), {when, step});
   }
@@ -134,12 +148,18 @@ double end_h(const Step& step) {
   return step.start_h + std::max(0, step.portions - 1) * step.portion_gap_h + step.wait_h;
 }
 
+double plan_end_h(const Plan& plan) {
+  double end = 0;
+  for (const Step& step : plan.steps) end = std::max(end, end_h(step));
+  return end;
+}
+
 std::string swim_answer(const Words& words, const Plan& plan, const std::optional<Instant>& home_at) {
   if (!plan.home_plan)
     return plan.swim.now
                ? words.say(kContext, phrase("sheet", "That is for the operator of this water to say."))
                : words.say(kContext, phrase("sheet", "No."));
-  if (!plan.swim.now) return no_answer(words, plan.swim, home_at);
+  if (!plan.swim.now) return no_answer(words, plan, home_at);
   if (any_step(plan, adds))
     return words.say(kContext,
                      phrase("sheet", "Yes – but with nobody in the water while anything is being added."));
@@ -178,8 +198,10 @@ std::vector<std::string> standing_lines(const Words& words, bool with_doses) {
   if (!with_doses) return out;
   out.push_back(
       words.say("plan", phrase("plan", "Never mix chemicals. One at a time, pump running, into the water.")));
-  out.push_back(words.say(
-      "plan", phrase("plan", "Nobody in the water while dosing, nor before the time on this sheet.")));
+  out.push_back(words.say("plan", phrase("plan",
+                                         "Nobody in the water while dosing, for 4 hours after a dose (1 hour "
+                                         "in a spa), nor before the time on this sheet.")));
+  out.push_back(words.say(kContext, phrase("sheet", "Measure with a jug and a scale kept for this alone.")));
   return out;
 }
 
@@ -227,9 +249,11 @@ std::string portion_words(const Words& words, const Step& step) {
   if (step.amount)
     metric = amount_words(words, step.amount->value / std::max(1, step.portions), step.amount->unit);
   std::string out = step.amount_household.value_or("");
+  const auto ends_in = [&](const char* unit) { return out.ends_with(unit); };
+  const bool told_metric = ends_in(" mL") || ends_in(" L") || ends_in(" g") || ends_in(" kg");
   if (out.empty())
     out = metric;
-  else if (!metric.empty() && out.find(metric) == std::string::npos)
+  else if (!metric.empty() && !told_metric)
     out += " (" + metric + ")";
   if (out.empty() || step.portions <= 1) return out;
   return words.say(kContext, phrase("sheet", "%1 each time, %2 times"), {out, std::to_string(step.portions)});

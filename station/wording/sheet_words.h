@@ -33,5 +33,7 @@ std::string portion_words(const Words& words, const Step& step);
 
 // Hours from home_at to the step's end: its last portion and the wait after it.
 double end_h(const Step& step);
+// Hours after coming home at which the last step has waited; 0 without steps.
+double plan_end_h(const Plan& plan);
 
 }  // namespace brimline

@@ -13,7 +13,9 @@
 namespace brimline {
 namespace {
 
+using testing::Contains;
 using testing::HasSubstr;
+using testing::Not;
 
 Instant at(const char* text) {
   return *Instant::parse(text);
@@ -59,6 +61,55 @@ TEST(Sheet, TellsWhenOneMaySwim) {
   EXPECT_THAT(sheet_of(safe).answer, HasSubstr("Yes"));
   safe.plan_as_told->swim.now = false;
   EXPECT_EQ(sheet_of(safe).answer, "No – not until we have tested the water again.");
+}
+
+// Nobody is told an hour of the night, nor an hour alone where it is the next bottle that opens the water.
+TEST(Sheet, OpensByDayAndAfterTheRetestWhereThatDecides) {
+  Visit visit = sample_visit();
+  visit.plan_as_told->swim = {false, {}, 2, 10.5};  // 04:00
+  EXPECT_EQ(sheet_of(visit).answer, "No – not before tomorrow 07:00, after step 2.");
+  visit.plan_as_told->swim = {false, {}, 5, 48 + 24};
+  EXPECT_EQ(sheet_of(visit).answer,
+            "No – not until we have tested the water again, Wednesday 17:30 or later.");
+  visit.plan_as_told->retest->after_h = 10;  // 03:30
+  visit.plan_as_told->swim.not_before_h = 58;
+  EXPECT_EQ(sheet_of(visit).answer,
+            "No – not until we have tested the water again, Wednesday 07:00 or later.");
+  EXPECT_THAT(sheet_of(visit).come_back, HasSubstr("Wednesday 07:00"));
+}
+
+TEST(Sheet, WithoutAPlanWhatToDoIsNowAndTheNextBottleWaits) {
+  Visit visit = sample_visit();
+  Plan& plan = *visit.plan_as_told;
+  plan.home_plan = false;
+  plan.swim = {false, {"incident"}, std::nullopt, std::nullopt};
+  const std::string dosing = standing_lines(Words("en"), true)[1];
+  plan.cautions.push_back(dosing);
+  plan.steps.resize(1);
+  plan.steps[0] = Step{};
+  plan.steps[0].order = 1;
+  plan.steps[0].action = Action::call_professional;
+  const Sheet sheet = sheet_of(visit);
+  ASSERT_EQ(sheet.steps.size(), 1u);
+  EXPECT_EQ(sheet.steps[0].when, "now");
+  EXPECT_EQ(sheet.come_back, "Bring a fresh bottle once that is settled.");
+  EXPECT_THAT(sheet.before, Not(Contains(dosing)));
+}
+
+TEST(Sheet, WithoutAVolumeAsksForIt) {
+  Visit visit = sample_visit();
+  visit.vessel.volume.reset();
+  visit.plan_as_told->steps.clear();
+  EXPECT_THAT(sheet_of(visit).come_back, HasSubstr("Come back with the volume"));
+}
+
+TEST(Sheet, SaysAMetricAmountOnce) {
+  Step step;
+  step.amount = ProductAmount{77.4, "mL"};
+  step.amount_household = "77 mL";
+  EXPECT_EQ(portion_words(Words("en"), step), "77 mL");
+  step.amount_household = "2.6 fl oz";
+  EXPECT_EQ(portion_words(Words("en"), step), "2.6 fl oz (77.4 mL)");
 }
 
 TEST(Sheet, SaysEachStepAsThePlanDoes) {

@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "analysis/findings/targets.h"
 
 namespace brimline {
@@ -54,6 +56,23 @@ TEST(Substances, EveryChemicalOfTheContractIsThere) {
     EXPECT_NE(find_substance(id), nullptr) << id;
   EXPECT_EQ(substances().size(), 28u);
   EXPECT_FALSE(find_substance("copper_sulfate")->dosed);
+}
+
+// GHS: H314 burns the skin, H318 damages eyes. What carries either is never handed out without a
+// sentence that puts goggles and gloves on; "label" alone is none.
+TEST(Substances, WhatBurnsSaysGogglesAndGloves) {
+  const auto among = [](const std::vector<std::string>& all, std::initializer_list<const char*> wanted) {
+    return std::any_of(all.begin(), all.end(), [&](const std::string& one) {
+      return std::find(wanted.begin(), wanted.end(), one) != wanted.end();
+    });
+  };
+  int burning = 0;
+  for (const Substance& s : substances()) {
+    if (!s.dosed || !among(s.hazards, {"H314", "H318"})) continue;
+    ++burning;
+    EXPECT_TRUE(among(s.cautions, {"acid", "oxidiser", "bleach", "burns"})) << s.id;
+  }
+  EXPECT_GE(burning, 8);
 }
 
 TEST(Substances, AcidAndChlorineKeepApart) {
