@@ -36,7 +36,7 @@ def too_near(first, second, spa):
 def faults_of(visit, plan):
     out = []
     vessel, steps = visit["vessel"], plan["steps"]
-    spa = vessel["kind"] in ("spa", "swim_spa")
+    spa, hot = vessel["kind"] in ("spa", "swim_spa"), vessel["kind"] == "spa"
     end = 0.0
 
     def say(step, what):
@@ -53,7 +53,7 @@ def faults_of(visit, plan):
         chemical = second["chemical"]
         if chemical in NEVER[vessel["sanitizer"]]:
             say(second, f"never with {vessel['sanitizer']}")
-        if chemical in STABILISED and (vessel["place"] == "indoor" or (spa and chemical != "dichlor")):
+        if chemical in STABILISED and (vessel["place"] == "indoor" or (hot and chemical != "dichlor")):
             say(second, "stabiliser indoors or in a spa")
         for first in added[:i]:
             why = too_near(first, second, spa)
@@ -79,9 +79,6 @@ def bath_faults(visit, plan, end, spa):
         out.append(f"{name}: bathing is open at pH {ph}, free chlorine {free}")
     open_h = swim.get("not_before_h")
     retest_h = end + plan["retest"]["after_h"]
-    handed_over = plan["steps"] and plan["steps"][-1]["action"] == "call_professional"
-    if swim["now"] == "no" and open_h is None and not handed_over:
-        out.append(f"{name}: closed and no hour to open")
     for step in plan["steps"]:
         if open_h is None or step["start_h"] > open_h or step.get("chemical") not in CHLORINES:
             continue
