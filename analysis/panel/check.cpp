@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 
 #include "analysis/panel/check_rules.h"
 
@@ -13,7 +12,7 @@ namespace {
 
 constexpr std::array kTables = {range_checks,     repeat_checks,  sample_checks,     chlorine_checks,
                                 sanitizer_checks, balance_checks, stabilizer_checks, mineral_checks,
-                                history_checks,   vessel_checks};
+                                history_checks,   vessel_checks,  supply_checks};
 
 }  // namespace
 
@@ -27,23 +26,9 @@ std::span<const Named<Verdict>> names() {
   return rows;
 }
 
-std::string Check::text() const {
-  std::string out;
-  for (size_t i = 0; i < pattern.size(); ++i) {
-    const size_t n = i + 1 < pattern.size() ? static_cast<size_t>(pattern[i + 1] - '1') : values.size();
-    if (pattern[i] == '%' && n < values.size()) {
-      out += values[n];
-      ++i;
-    } else {
-      out += pattern[i];
-    }
-  }
-  return out;
-}
-
 std::vector<Check> check_bottle(const Bottle& bottle, const Vessel& vessel, std::span<const Bottle> earlier,
-                                std::optional<Instant> now) {
-  const Look look{bottle, vessel, earlier, now, unchecked_panel(bottle.readings, Vessel{})};
+                                std::optional<Instant> now, const Supplies& supplies) {
+  const Look look{bottle, vessel, earlier, now, supplies, unchecked_panel(bottle.readings, Vessel{})};
   std::vector<Check> out;
   for (const auto table : kTables)
     for (const CheckRow& row : table()) {
@@ -79,42 +64,6 @@ std::optional<double> Look::age_h() const {
   if (!bottle.taken_at || !bottle.tested_at) return std::nullopt;
   const double age = hours_between(*bottle.taken_at, *bottle.tested_at);
   return age >= 0 ? std::optional(age) : std::nullopt;
-}
-
-std::string name_in_words(std::string_view analyte) {
-  const AnalyteKind* kind = find_analyte(analyte);
-  if (!kind) return std::string(analyte);
-  std::string name = kind->name;
-  if (name.size() > 1 && !std::isupper(static_cast<unsigned char>(name[1])))
-    name[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(name[0])));
-  return name;
-}
-
-std::string shown(std::string_view analyte, double value) {
-  const AnalyteKind* kind = find_analyte(analyte);
-  return kind ? format_with_unit(*kind, value) : plain(value, 2);
-}
-
-std::string plain(double value, int decimals) {
-  AnalyteKind shape;
-  shape.decimals = decimals;
-  return format_value(shape, value);
-}
-
-std::string list_in_words(const std::vector<AnalyteId>& analytes) {
-  std::string out;
-  for (size_t i = 0; i < analytes.size(); ++i) {
-    if (i > 0) out += i + 1 == analytes.size() ? " and " : ", ";
-    out += name_in_words(analytes[i]);
-  }
-  return out;
-}
-
-std::string method_in_words(std::optional<Method> method) {
-  if (!method) return "method";
-  std::string out(name_of(*method));
-  std::replace(out.begin(), out.end(), '_', ' ');
-  return out;
 }
 
 }  // namespace brimline

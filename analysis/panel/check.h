@@ -9,6 +9,8 @@
 
 #include "analysis/panel/bottle.h"
 #include "analysis/panel/names.h"
+#include "analysis/panel/statement.h"
+#include "analysis/panel/supplies.h"
 #include "analysis/panel/vessel.h"
 
 namespace brimline {
@@ -22,16 +24,16 @@ struct Check {
   std::string id;  // for ever
   std::vector<AnalyteId> analytes;
   Verdict verdict = Verdict::note;
-  std::string pattern;              // English sentence with %1, %2 ...: the key of a translation
-  std::vector<std::string> values;  // for %1, %2 ...
-  std::string text() const;         // the English sentence
+  Statement statement;
+  std::string text() const { return statement.text(); }  // in English
 };
 
 // All that fire, in the table's order. `earlier`: bottles of the same vessel, oldest first.
-// `now`: the counter's clock; absent: not compared with.
+// `now`: the counter's clock; absent: not compared with. `supplies`: reagents and instrument checks on
+// record.
 std::vector<Check> check_bottle(const Bottle& bottle, const Vessel& vessel,
                                 std::span<const Bottle> earlier = {},
-                                std::optional<Instant> now = std::nullopt);
+                                std::optional<Instant> now = std::nullopt, const Supplies& supplies = {});
 
 // Ids of every check there is, in the table's order.
 std::vector<std::string_view> check_ids();

@@ -11,32 +11,34 @@ namespace {
 constexpr double kSpoilsChlorine = 10;  // mg/L Cl2 that bleaches or shifts a dye; common practice, no source
 constexpr double kSpoilsBromine = 20;   // mg/L Br2, the same on the bromine scale, rounded down
 
-bool above(const Look& look, std::string_view analyte, double limit) {
+bool reaches(const Look& look, std::string_view analyte, double limit) {
   const CheckedValue* value = look.value(analyte);
-  return value && (value->clipped == Clip::above || value->value > limit);
+  return value && (value->clipped == Clip::above || value->value >= limit);
 }
 
 bool much_halogen(const Look& look) {
-  return above(look, "free_chlorine", kSpoilsChlorine) || above(look, "total_chlorine", kSpoilsChlorine) ||
-         above(look, "total_bromine", kSpoilsBromine);
+  return reaches(look, "free_chlorine", kSpoilsChlorine) ||
+         reaches(look, "total_chlorine", kSpoilsChlorine) || reaches(look, "total_bromine", kSpoilsBromine);
 }
 
 void halogen_spoils_ph(const Look& look, Remarks& remarks) {
   const CheckedValue* ph = look.value("ph");
   if (!ph || ph->method == Method::probe || !much_halogen(look)) return;
-  remarks.say(Verdict::repeat, {"ph"},
-              "With this much chlorine or bromine the pH dye is bleached or turns purple and reads high. "
-              "Read pH with a "
-              "probe, or add one drop of thiosulfate to the vial first, no more.");
+  remarks.say(
+      Verdict::repeat, {"ph"},
+      phrase("check",
+             "With this much chlorine or bromine the pH dye is bleached or turns purple and reads high. Read "
+             "pH with a probe, or add one drop of thiosulfate to the vial first, no more."));
 }
 
 void halogen_spoils_alkalinity(const Look& look, Remarks& remarks) {
   const CheckedValue* alkalinity = look.value("total_alkalinity");
   if (!alkalinity || alkalinity->method == Method::probe || !much_halogen(look)) return;
-  remarks.say(Verdict::repeat, {"total_alkalinity"},
-              "With this much chlorine or bromine the alkalinity indicator is bleached or changes at the "
-              "wrong point. "
-              "Add one drop of thiosulfate to the vial first, no more, and read again.");
+  remarks.say(
+      Verdict::repeat, {"total_alkalinity"},
+      phrase("check",
+             "With this much chlorine or bromine the alkalinity indicator is bleached or changes at the "
+             "wrong point. Add one drop of thiosulfate to the vial first, no more, and read again."));
 }
 
 // Share of a weak acid that has given its proton, at this pH.
@@ -65,11 +67,11 @@ void alkalinity_below_stabilizer(const Look& look, Remarks& remarks) {
   for (const char* analyte : {"cyanuric_acid", "borate"})
     if (look.inside(analyte)) analytes.emplace_back(analyte);
   remarks.say(Verdict::repeat, analytes,
-              "At pH %1 the stabilizer and borate read would alone take %2 of alkalinity, and only %3 was "
-              "found. One of "
-              "the readings is wrong: repeat them.",
-              {shown("ph", ph->value), shown("total_alkalinity", missing.value + alkalinity->value),
-               shown("total_alkalinity", alkalinity->value)});
+              phrase("check",
+                     "At pH %1 the stabilizer and borate read would alone take %2 of alkalinity, and only %3 "
+                     "was found. One of the readings is wrong: repeat them."),
+              {amount("ph", ph->value), amount("total_alkalinity", missing.value + alkalinity->value),
+               amount("total_alkalinity", alkalinity->value)});
 }
 
 // Below pH 4.5 the titration's end point is passed already: alkalinity is nought (Standard Methods 2320 B;
@@ -78,8 +80,8 @@ void ph_and_alkalinity_contradict(const Look& look, Remarks& remarks) {
   const auto alkalinity = look.inside("total_alkalinity"), ph = look.inside("ph");
   if (!alkalinity || !ph || ph->value >= 4.5 || alkalinity->value <= 3 * alkalinity->sd) return;
   remarks.say(Verdict::repeat, {"ph", "total_alkalinity"},
-              "At pH %1 there can be no alkalinity, yet %2 was found. Repeat both.",
-              {shown("ph", ph->value), shown("total_alkalinity", alkalinity->value)});
+              phrase("check", "At pH %1 there can be no alkalinity, yet %2 was found. Repeat both."),
+              {amount("ph", ph->value), amount("total_alkalinity", alkalinity->value)});
 }
 
 void unbuffered_ph(const Look& look, Remarks& remarks) {
@@ -87,16 +89,16 @@ void unbuffered_ph(const Look& look, Remarks& remarks) {
   const CheckedValue* ph = look.value("ph");
   if (!alkalinity || !ph || ph->method == Method::probe || alkalinity->value >= 30) return;
   remarks.say(Verdict::note, {"ph"},
-              "At an alkalinity of %1 the dye itself moves the pH of the vial. Take the pH as a hint, and "
-              "read it again "
-              "once the alkalinity is up.",
-              {shown("total_alkalinity", alkalinity->value)});
+              phrase("check",
+                     "At an alkalinity of %1 the dye itself moves the pH of the vial. Take the pH as a hint, "
+                     "and read it again once the alkalinity is up."),
+              {amount("total_alkalinity", alkalinity->value)});
 }
 
 void ph_not_read(const Look& look, Remarks& remarks) {
   if (look.value("ph") || look.bottle.readings.empty()) return;
   remarks.say(Verdict::note, {"ph"},
-              "pH was not read: no acid, soda or chlorine dose can be judged without it.");
+              phrase("check", "pH was not read: no acid, soda or chlorine dose can be judged without it."));
 }
 
 }  // namespace

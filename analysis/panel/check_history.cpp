@@ -31,7 +31,9 @@ std::optional<double> days_between(const Bottle& earlier, const Bottle& later) {
   return std::max(0.0, hours_between(*from, *to) / 24);
 }
 
-constexpr size_t kManySame = 5;  // more than the weekly four
+constexpr size_t kManySame = 3;
+constexpr double kCopied = 1e-4;         // chance below which several equal values were copied
+constexpr double kHardlyByChance = 0.1;  // and below which one is worth a question
 
 // Chance that an unchanged water gives the same digits twice: the width of a digit over the spread of a
 // difference, whose density is highest at nought, 1/(sd sqrt(4 pi)).
@@ -44,25 +46,50 @@ double chance_of_same(const Look& look, const CheckedValue& value) {
   return sd > 0 ? std::min(1.0, step / (sd * std::sqrt(4 * 3.14159265358979))) : 1;
 }
 
-void same_as_last_time(const Look& look, Remarks& remarks) {
-  if (look.earlier.empty()) return;
-  std::vector<AnalyteId> same;
-  double chance = 1;
-  size_t common = 0;
+struct Same {
+  std::vector<AnalyteId> analytes;  // equal to the last bottle's, nought left out
+  std::vector<AnalyteId> unlikely;  // those hardly so by chance
+  double chance = 1;                // of all of them together
+  size_t common = 0;                // analytes both bottles hold
+  bool copied() const {
+    return analytes.size() >= kManySame && 4 * analytes.size() >= 3 * common && chance <= kCopied;
+  }
+};
+
+Same same_values(const Look& look) {
+  Same same;
+  if (look.earlier.empty()) return same;
   for (const CheckedValue& value : look.panel.values) {
     const auto before = value_in(look.earlier.back(), value.analyte);
     if (!before || value.value == 0 || !find_analyte(value.analyte)) continue;
-    ++common;
+    ++same.common;
     if (before->value != value.value) continue;
-    same.push_back(value.analyte);
-    chance *= chance_of_same(look, value);
+    const double chance = chance_of_same(look, value);
+    same.analytes.push_back(value.analyte);
+    if (chance <= kHardlyByChance) same.unlikely.push_back(value.analyte);
+    same.chance *= chance;
   }
-  if (same.size() < kManySame || 4 * same.size() < 3 * common || chance > 1e-3) return;
+  return same;
+}
+
+void same_as_last_time(const Look& look, Remarks& remarks) {
+  const Same same = same_values(look);
+  if (!same.copied()) return;
+  remarks.say(Verdict::repeat, same.analytes,
+              phrase("check",
+                     "%1 readings (%2) equal last time's to the digit. Two waters hardly ever do: were last "
+                     "visit's numbers shown or copied? Read them again from this bottle."),
+              {number(static_cast<double>(same.analytes.size()), 0), names_of(same.analytes)});
+}
+
+void value_as_last_time(const Look& look, Remarks& remarks) {
+  const Same same = same_values(look);
+  if (same.copied() || same.unlikely.empty()) return;
   remarks.say(
-      Verdict::repeat, same,
-      "%1 readings (%2) equal last time's to the digit. Two waters hardly ever do: were last visit's numbers "
-      "shown or copied? Read them again from this bottle.",
-      {plain(static_cast<double>(same.size()), 0), list_in_words(same)});
+      Verdict::note, same.unlikely,
+      phrase("check",
+             "Equal to last time's to the digit: %1. It may be chance; was it read from this bottle?"),
+      {names_of(same.unlikely)});
 }
 
 // How far a reading may move without anybody telling why: `at_once` and so much a day, at most `most`; in its
@@ -109,11 +136,12 @@ bool water_is_new(const Look& look) {
 }
 
 void say_moved(const AllowanceRow& row, double before, double now, Remarks& remarks) {
-  remarks.say(Verdict::repeat, {AnalyteId(row.analyte)},
-              "%1 went from %2 to %3 since the last reading, further than water moves by itself and than the "
-              "doses told "
-              "explain. Read it again; if it stands, ask what was added or changed.",
-              {find_analyte(row.analyte)->name, shown(row.analyte, before), shown(row.analyte, now)});
+  remarks.say(
+      Verdict::repeat, {AnalyteId(row.analyte)},
+      phrase("check",
+             "%1 went from %2 to %3 since the last reading, further than water moves by itself and than the "
+             "doses told explain. Read it again; if it stands, ask what was added or changed."),
+      {name_at_beginning(row.analyte), amount(row.analyte, before), amount(row.analyte, now)});
 }
 
 void moved_too_far(const Look& look, Remarks& remarks) {
@@ -154,11 +182,12 @@ void fell_alone(const Look& look, Remarks& remarks) {
       if (const auto stayed = share_gone(look, other); other != analyte && stayed)
         others_stayed = others_stayed || stayed->value + 2 * stayed->sd < 0.15;
     if (!others_stayed) continue;
-    remarks.say(
-        Verdict::repeat, {AnalyteId(analyte)},
-        "%1 fell by %2 % while the rest of the salts stayed, so the water was not changed. Read it again. "
-        "Stabilizer alone can be turned to ammonia by bacteria: then expect a large chlorine demand.",
-        {find_analyte(analyte)->name, plain(100 * gone->value, 0)});
+    remarks.say(Verdict::repeat, {AnalyteId(analyte)},
+                phrase("check",
+                       "%1 fell by %2 % while the rest of the salts stayed, so the water was not changed. "
+                       "Read it again. Stabilizer alone can be turned to ammonia by bacteria: then expect a "
+                       "large chlorine demand."),
+                {name_at_beginning(analyte), number(100 * gone->value, 0)});
   }
 }
 
@@ -166,14 +195,17 @@ void earlier_out_of_order(const Look& look, Remarks& remarks) {
   if (look.earlier.empty()) return;
   const auto& before = look.earlier.back().taken_at;
   if (!before || !look.bottle.taken_at || hours_between(*before, *look.bottle.taken_at) >= 0) return;
-  remarks.say(Verdict::note, {},
-              "By the times noted this bottle was filled before the visit called earlier. Check both dates.");
+  remarks.say(
+      Verdict::note, {},
+      phrase("check",
+             "By the times noted this bottle was filled before the visit called earlier. Check both dates."));
 }
 
 }  // namespace
 
 std::span<const CheckRow> history_checks() {
   static constexpr CheckRow rows[] = {{"same_as_last_time", same_as_last_time},
+                                      {"value_as_last_time", value_as_last_time},
                                       {"moved_too_far", moved_too_far},
                                       {"fell_alone", fell_alone},
                                       {"earlier_out_of_order", earlier_out_of_order}};

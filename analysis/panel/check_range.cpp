@@ -41,12 +41,12 @@ bool has_own_rule(const Reading& reading) {
 void say_dilute(const Reading& reading, Remarks& remarks) {
   const double parts = next_water_parts(reading.dilution), factor = parts + 1;
   remarks.say(Verdict::dilute, {reading.analyte},
-              "The %1 reading of %2 is at or past the end of the range of the %3. Mix 1 part of sample with "
-              "%4 parts of "
-              "chlorine-free (deionised) water, read that, and multiply by %5: a reading of 2 then means %6. "
-              "Dose nothing on this number.",
-              {name_in_words(reading.analyte), shown(reading.analyte, reading.value),
-               method_in_words(reading.method), plain(parts, 0), plain(factor, 0), plain(2 * factor, 0)});
+              phrase("check",
+                     "The %1 reading of %2 is at or past the end of the range of the %3. Mix 1 part of "
+                     "sample with %4 parts of chlorine-free (deionised) water, read that, and multiply by "
+                     "%5: a reading of 2 then means %6. Dose nothing on this number."),
+              {name_of_analyte(reading.analyte), amount(reading.analyte, reading.value),
+               method_name(reading.method), number(parts, 0), number(factor, 0), number(2 * factor, 0)});
 }
 
 void clipped_above(const Look& look, Remarks& remarks) {
@@ -74,11 +74,13 @@ void clipped_below(const Look& look, Remarks& remarks) {
   each_reading(look, [&](const Reading& reading, const AnalyteKind&) {
     if (reading.clipped != Clip::below || reading.analyte == "ph") return;
     const bool diluted = reading.dilution > 1;
-    remarks.say(diluted ? Verdict::repeat : Verdict::note, {reading.analyte},
-                diluted ? "The diluted sample is below the range of the %1 for %2: read it undiluted."
-                        : "There is less %2 than the %1 can show: below %3. It counts as at most that.",
-                {method_in_words(reading.method), name_in_words(reading.analyte),
-                 shown(reading.analyte, reading.value)});
+    remarks.say(
+        diluted ? Verdict::repeat : Verdict::note, {reading.analyte},
+        diluted
+            ? phrase("check", "The diluted sample is below the range of the %1 for %2: read it undiluted.")
+            : phrase("check", "There is less %2 than the %1 can show: below %3. It counts as at most that."),
+        {method_name(reading.method), name_of_analyte(reading.analyte),
+         amount(reading.analyte, reading.value)});
   });
 }
 
@@ -88,11 +90,11 @@ void diluted_too_far(const Look& look, Remarks& remarks) {
     if (!method || reading.dilution <= 1 || reading.clipped || reading.sd) return;
     if (reading.value / reading.dilution >= 3 * method->sd_constant) return;
     remarks.say(Verdict::note, {reading.analyte},
-                "Diluted %1 times, the %2 reading is lost in the error of the %3 (%4). Dilute less and read "
-                "again if a "
-                "dose depends on it.",
-                {plain(reading.dilution, 0), name_in_words(reading.analyte), method_in_words(reading.method),
-                 format_measured(measured(reading))});
+                phrase("check",
+                       "Diluted %1 times, the %2 reading is lost in the error of the %3 (%4). Dilute less "
+                       "and read again if a dose depends on it."),
+                {number(reading.dilution, 0), name_of_analyte(reading.analyte), method_name(reading.method),
+                 MeasuredTerm{measured(reading)}});
   });
 }
 
@@ -100,8 +102,9 @@ void ph_diluted(const Look& look, Remarks& remarks) {
   for (const Reading& reading : look.bottle.readings)
     if (reading.analyte == "ph" && reading.dilution > 1)
       remarks.say(Verdict::reject, {"ph"},
-                  "pH was read in a diluted sample. Dilution changes pH and no factor brings it back: read "
-                  "it undiluted.");
+                  phrase("check",
+                         "pH was read in a diluted sample. Dilution changes pH and no factor brings it back: "
+                         "read it undiluted."));
 }
 
 void ph_outside_dye(const Look& look, Remarks& remarks) {
@@ -111,25 +114,26 @@ void ph_outside_dye(const Look& look, Remarks& remarks) {
     const bool below = reading.clipped == Clip::below || (method && reading.value < method->range.low);
     const bool above = reading.clipped == Clip::above || (method && reading.value > method->range.high);
     if (!below && !above) return;
-    remarks.say(
-        Verdict::repeat, {"ph"},
-        above
-            ? "pH %1 is at the upper end of what the %2 can show: the true pH may be higher. Read it with a "
-              "probe checked in two buffers; never dilute for pH."
-            : "pH %1 is at the lower end of what the %2 can show: the true pH may be lower. Read it with a "
-              "probe checked in two buffers; never dilute for pH.",
-        {shown("ph", reading.value), method_in_words(reading.method)});
+    remarks.say(Verdict::repeat, {"ph"},
+                above ? phrase("check",
+                               "pH %1 is at the upper end of what the %2 can show: the true pH may be "
+                               "higher. Read it with a probe checked in two buffers; never dilute for pH.")
+                      : phrase("check",
+                               "pH %1 is at the lower end of what the %2 can show: the true pH may be lower. "
+                               "Read it with a probe checked in two buffers; never dilute for pH."),
+                {amount("ph", reading.value), method_name(reading.method)});
   });
 }
 
 void ph_unbelievable(const Look& look, Remarks& remarks) {
   const auto ph = look.inside("ph");
   if (!ph || find_analyte("ph")->believable.holds(ph->value)) return;
-  remarks.say(Verdict::repeat, {"ph"},
-              "pH %1 is hardly ever seen in a filled pool or spa. Rinse the vial, take fresh sample from the "
-              "bottle and "
-              "read again, with a probe if there is one, before anything is dosed.",
-              {shown("ph", ph->value)});
+  remarks.say(
+      Verdict::repeat, {"ph"},
+      phrase("check",
+             "pH %1 is hardly ever seen in a filled pool or spa. Rinse the vial, take fresh sample from the "
+             "bottle and read again, with a probe if there is one, before anything is dosed."),
+      {amount("ph", ph->value)});
 }
 
 void unbelievable(const Look& look, Remarks& remarks) {
@@ -138,20 +142,22 @@ void unbelievable(const Look& look, Remarks& remarks) {
     if (!kind || value.analyte == "ph" || kind->believable.holds(value.value)) continue;
     remarks.say(
         Verdict::repeat, {value.analyte},
-        "%1 of %2 is outside what is believable (%3 to %4). Look at the unit and the dilution factor, then "
-        "measure a second time.",
-        {kind->name, shown(value.analyte, value.value), format_value(*kind, kind->believable.low),
-         format_value(*kind, kind->believable.high)});
+        phrase("check",
+               "%1 of %2 is outside what is believable (%3 to %4). Look at the unit and the dilution factor, "
+               "then measure a second time."),
+        {name_at_beginning(value.analyte), amount(value.analyte, value.value),
+         number(kind->believable.low, kind->decimals), number(kind->believable.high, kind->decimals)});
   }
 }
 
 void method_not_for_analyte(const Look& look, Remarks& remarks) {
   each_reading(look, [&](const Reading& reading, const AnalyteKind& kind) {
     if (!reading.method || kind.method(*reading.method)) return;
-    remarks.say(
-        Verdict::note, {reading.analyte},
-        "No %1 is known for %2; the widest error of its methods is assumed. Was the method typed wrongly?",
-        {method_in_words(reading.method), name_in_words(reading.analyte)});
+    remarks.say(Verdict::note, {reading.analyte},
+                phrase("check",
+                       "No %1 is known for %2; the widest error of its methods is assumed. Was the method "
+                       "typed wrongly?"),
+                {method_name(reading.method), name_of_analyte(reading.analyte)});
   });
 }
 

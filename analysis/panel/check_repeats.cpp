@@ -19,14 +19,13 @@ void repeats_scatter(const Look& look, Remarks& remarks) {
   for (const CheckedValue& value : look.panel.values) {
     const std::vector<Measured> used = used_readings(look, value);
     if (!scatter(used)) continue;
-    std::string numbers;
-    for (const size_t i : value.used)
-      numbers += (numbers.empty() ? "" : ", ") + shown(value.analyte, look.bottle.readings[i].value);
-    remarks.say(
-        Verdict::repeat, {value.analyte},
-        "The %1 readings of %2 lie further apart than the method's own error. Read it once more; the mean of "
-        "those that agree is used.",
-        {plain(static_cast<double>(used.size()), 0), name_in_words(value.analyte) + " (" + numbers + ")"});
+    std::vector<AmountTerm> numbers;
+    for (const size_t i : value.used) numbers.push_back({value.analyte, look.bottle.readings[i].value});
+    remarks.say(Verdict::repeat, {value.analyte},
+                phrase("check",
+                       "The %1 readings of %2 (%3) lie further apart than the method's own error. Read it "
+                       "once more; the mean of those that agree is used."),
+                {number(static_cast<double>(used.size()), 0), name_of_analyte(value.analyte), numbers});
   }
 }
 
@@ -34,11 +33,11 @@ void repeat_outlier(const Look& look, Remarks& remarks) {
   for (const CheckedValue& value : look.panel.values)
     for (const size_t i : value.outliers)
       remarks.say(Verdict::note, {value.analyte},
-                  "One %1 reading (%2) lies outside the others and is left out of the mean of %3 (test of "
-                  "Grubbs, ISO "
-                  "5725-2).",
-                  {name_in_words(value.analyte), shown(value.analyte, look.bottle.readings[i].value),
-                   shown(value.analyte, value.value)});
+                  phrase("check",
+                         "One %1 reading (%2) lies outside the others and is left out of the mean of %3 "
+                         "(test of Grubbs, ISO 5725-2)."),
+                  {name_of_analyte(value.analyte), amount(value.analyte, look.bottle.readings[i].value),
+                   amount(value.analyte, value.value)});
 }
 
 // Means by method, of readings inside the range.
@@ -58,11 +57,11 @@ void methods_disagree(const Look& look, Remarks& remarks) {
       if (method == value.method || standard_distance(mean, value.measured()) <= 3) continue;
       remarks.say(
           Verdict::repeat, {value.analyte},
-          "Two methods disagree on %1: the %2 says %3, the %4 says %5, further apart than their errors "
-          "explain. "
-          "Read both again; until then neither is to be dosed on.",
-          {name_in_words(value.analyte), method_in_words(value.method), shown(value.analyte, value.value),
-           method_in_words(method), shown(value.analyte, mean.value)});
+          phrase("check",
+                 "Two methods disagree on %1: the %2 says %3, the %4 says %5, further apart than their "
+                 "errors explain. Read both again; until then neither is to be dosed on."),
+          {name_of_analyte(value.analyte), method_name(value.method), amount(value.analyte, value.value),
+           method_name(method), amount(value.analyte, mean.value)});
     }
   }
 }
@@ -77,11 +76,12 @@ void bleaching_proved(const Look& look, Remarks& remarks) {
           std::find(value.used.begin(), value.used.end(), i) == value.used.end() &&
           std::find(value.outliers.begin(), value.outliers.end(), i) == value.outliers.end();
       if (left_out)
-        remarks.say(
-            Verdict::note, {value.analyte},
-            "The undiluted %1 reading of %2 was bleached: the diluted sample shows %3, and that is used.",
-            {name_in_words(value.analyte), shown(value.analyte, reading.value),
-             shown(value.analyte, value.value)});
+        remarks.say(Verdict::note, {value.analyte},
+                    phrase("check",
+                           "The undiluted %1 reading of %2 was bleached: the diluted sample shows %3, and "
+                           "that is used."),
+                    {name_of_analyte(value.analyte), amount(value.analyte, reading.value),
+                     amount(value.analyte, value.value)});
     }
 }
 

@@ -19,6 +19,7 @@ struct Look {
   const Vessel& vessel;
   std::span<const Bottle> earlier;
   std::optional<Instant> now;
+  const Supplies& supplies;
   CheckedPanel panel;
 
   const CheckedValue* value(std::string_view analyte) const { return panel.find(analyte); }
@@ -36,9 +37,10 @@ struct Look {
 class Remarks {
  public:
   Remarks(std::string_view id, std::vector<Check>& out) : id_(id), out_(out) {}
-  void say(Verdict verdict, std::vector<AnalyteId> analytes, std::string pattern,
-           std::vector<std::string> values = {}) {
-    out_.push_back({std::string(id_), std::move(analytes), verdict, std::move(pattern), std::move(values)});
+  void say(Verdict verdict, std::vector<AnalyteId> analytes, const char* pattern,
+           std::vector<StatementTerm> terms = {}) {
+    out_.push_back(
+        {std::string(id_), std::move(analytes), verdict, Statement{"check", pattern, std::move(terms)}});
   }
 
  private:
@@ -62,12 +64,6 @@ std::span<const CheckRow> stabilizer_checks();  // cyanuric acid
 std::span<const CheckRow> mineral_checks();     // hardness, salt, dissolved solids, metals, nutrients
 std::span<const CheckRow> history_checks();     // against the bottles before
 std::span<const CheckRow> vessel_checks();      // whose water it is to judge
-
-// Words for sentences.
-std::string name_in_words(std::string_view analyte);                // "free chlorine"; "pH"
-std::string shown(std::string_view analyte, double value);          // "7.60", "100 mg/L CaCO3"
-std::string plain(double value, int decimals);                      // "0.5"
-std::string list_in_words(const std::vector<AnalyteId>& analytes);  // "free chlorine, pH and iron"
-std::string method_in_words(std::optional<Method> method);  // "drop titration"; "method" where not told
+std::span<const CheckRow> supply_checks();      // reagents and instruments
 
 }  // namespace brimline

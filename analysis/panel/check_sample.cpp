@@ -32,10 +32,10 @@ void bottle_two_hours(const Look& look, Remarks& remarks) {
   });
   if (!analytes.empty())
     remarks.say(Verdict::note, analytes,
-                "The bottle was %1 hours old when read. What it says of %2 is a hint only: have the customer "
-                "test that "
-                "at home or bring water less than 2 hours old.",
-                {plain(*age, 1), list_in_words(analytes)});
+                phrase("check",
+                       "The bottle was %1 hours old when read. What it says of %2 is a hint only: have the "
+                       "customer test that at home or bring water less than 2 hours old."),
+                {number(*age, 1), names_of(analytes)});
 }
 
 void bottle_six_hours(const Look& look, Remarks& remarks) {
@@ -46,9 +46,10 @@ void bottle_six_hours(const Look& look, Remarks& remarks) {
   if (!analytes.empty())
     remarks.say(
         Verdict::reject, analytes,
-        "The bottle was %1 hours old when read: too old for %2. Use it for alkalinity, hardness, stabilizer, "
-        "salt and metals only, and ask for water less than 2 hours old for the rest.",
-        {plain(*age, 1), list_in_words(analytes)});
+        phrase("check",
+               "The bottle was %1 hours old when read: too old for %2. Use it for alkalinity, hardness, "
+               "stabilizer, salt and metals only, and ask for water less than 2 hours old for the rest."),
+        {number(*age, 1), names_of(analytes)});
 }
 
 void bottle_day_old(const Look& look, Remarks& remarks) {
@@ -56,10 +57,10 @@ void bottle_day_old(const Look& look, Remarks& remarks) {
   if (!age || *age <= kDayH) return;
   remarks.say(Verdict::fresh_sample,
               analytes_that(look, [](const AnalyteKind&, const CheckedValue&) { return true; }),
-              "The bottle was %1 hours old when read. After a day nothing in it can be trusted: ask for a "
-              "new sample, "
-              "filled and capped under water, elbow deep, away from the inlets.",
-              {plain(*age, 0)});
+              phrase("check",
+                     "The bottle was %1 hours old when read. After a day nothing in it can be trusted: ask "
+                     "for a new sample, filled and capped under water, elbow deep, away from the inlets."),
+              {number(*age, 0)});
 }
 
 void age_unknown(const Look& look, Remarks& remarks) {
@@ -68,9 +69,9 @@ void age_unknown(const Look& look, Remarks& remarks) {
       analytes_that(look, [](const AnalyteKind& kind, const CheckedValue&) { return kind.sound_h < kDayH; });
   if (!analytes.empty())
     remarks.say(Verdict::note, analytes,
-                "Nobody noted when the bottle was %1. Ask: after 2 hours sanitizer and pH are a hint only, "
-                "after 6 they "
-                "count for nothing.",
+                phrase("check",
+                       "Nobody noted when the bottle was %1. Ask: after 2 hours sanitizer and pH are a hint "
+                       "only, after 6 they count for nothing."),
                 {look.bottle.taken_at ? "read" : "filled"});
 }
 
@@ -78,18 +79,18 @@ void clocks_contradict(const Look& look, Remarks& remarks) {
   if (!look.bottle.taken_at || !look.bottle.tested_at) return;
   if (hours_between(*look.bottle.taken_at, *look.bottle.tested_at) >= 0) return;
   remarks.say(Verdict::note, {},
-              "By the times noted the bottle was read before it was filled. One clock is wrong, or the day "
-              "was mistyped: "
-              "ask how old the water is.");
+              phrase("check",
+                     "By the times noted the bottle was read before it was filled. One clock is wrong, or "
+                     "the day was mistyped: ask how old the water is."));
 }
 
 void time_in_future(const Look& look, Remarks& remarks) {
   const auto& written = look.bottle.tested_at ? look.bottle.tested_at : look.bottle.taken_at;
   if (!look.now || !written || hours_between(*look.now, *written) <= 1) return;
   remarks.say(Verdict::note, {},
-              "The bottle's time (%1) lies ahead of this counter's clock (%2). Set the clock or correct the "
-              "time, or the "
-              "visits will come out of order.",
+              phrase("check",
+                     "The bottle's time (%1) lies ahead of this counter's clock (%2). Set the clock or "
+                     "correct the time, or the visits will come out of order."),
               {written->text(), look.now->text()});
 }
 
@@ -108,11 +109,12 @@ void sample_cold(const Look& look, Remarks& remarks) {
   const auto& temperature = look.bottle.sample_temperature;
   if (!temperature || temperature->celsius() >= kColdC) return;
   if (const auto analytes = colour_tests(look); !analytes.empty())
-    remarks.say(Verdict::repeat, analytes,
-                "The sample was read at %1 C. Below 15 C colours form slowly and stabilizer reads wrong: "
-                "stand the closed "
-                "bottle in warm water until it is at 20 to 25 C and read %2 again.",
-                {plain(temperature->celsius(), 0), list_in_words(analytes)});
+    remarks.say(
+        Verdict::repeat, analytes,
+        phrase("check",
+               "The sample was read at %1 C. Below 15 C colours form slowly and stabilizer reads wrong: "
+               "stand the closed bottle in warm water until it is at 20 to 25 C and read %2 again."),
+        {number(temperature->celsius(), 0), names_of(analytes)});
 }
 
 void sample_warm(const Look& look, Remarks& remarks) {
@@ -121,9 +123,10 @@ void sample_warm(const Look& look, Remarks& remarks) {
   if (const auto analytes = colour_tests(look); !analytes.empty())
     remarks.say(
         Verdict::repeat, analytes,
-        "The sample was read at %1 C. Above 30 C chlorine is lost and combined chlorine breaks into the free "
-        "reading: cool the closed bottle to 20 to 25 C and read %2 again.",
-        {plain(temperature->celsius(), 0), list_in_words(analytes)});
+        phrase("check",
+               "The sample was read at %1 C. Above 30 C chlorine is lost and combined chlorine breaks into "
+               "the free reading: cool the closed bottle to 20 to 25 C and read %2 again."),
+        {number(temperature->celsius(), 0), names_of(analytes)});
 }
 
 // What a chemical moves at once, until the pump has mixed it.
@@ -176,27 +179,27 @@ void just_dosed(const Look& look, Remarks& remarks) {
     });
     if (!analytes.empty())
       remarks.say(Verdict::fresh_sample, analytes,
-                  "A dose went in %1 hours before the bottle was filled; the pump needs %2 hours to mix it. "
-                  "Ask for a new "
-                  "sample after that: %3 of this one may be anything.",
-                  {plain(*addition.days_before * 24, 1), plain(turnover, 0), list_in_words(analytes)});
+                  phrase("check",
+                         "A dose went in %1 hours before the bottle was filled; the pump needs %2 hours to "
+                         "mix it. Ask for a new sample after that: %3 of this one may be anything."),
+                  {number(*addition.days_before * 24, 1), number(turnover, 0), names_of(analytes)});
   }
 }
 
 void after_storm(const Look& look, Remarks& remarks) {
   if (look.bottle.occasion == Occasion::after_storm)
-    remarks.say(
-        Verdict::note, {},
-        "After a storm rain lies on top of the pool. If the pump has not run since for a whole turnover, the "
-        "bottle shows the rain and not the pool: ask.");
+    remarks.say(Verdict::note, {},
+                phrase("check",
+                       "After a storm rain lies on top of the pool. If the pump has not run since for a "
+                       "whole turnover, the bottle shows the rain and not the pool: ask."));
 }
 
 void opening_in_layers(const Look& look, Remarks& remarks) {
   if (look.bottle.occasion == Occasion::opening)
     remarks.say(Verdict::note, {},
-                "At an opening the water has stood in layers. Ask whether the pump has run for a whole "
-                "turnover; if not, "
-                "have a new bottle filled after it has.");
+                phrase("check",
+                       "At an opening the water has stood in layers. Ask whether the pump has run for a "
+                       "whole turnover; if not, have a new bottle filled after it has."));
 }
 
 }  // namespace

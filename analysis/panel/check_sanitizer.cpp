@@ -15,8 +15,10 @@ void chlorine_counts_as_bromine(const Look& look, Remarks& remarks) {
   if (!look.uses(Sanitizer::bromine) || !free || look.value("total_bromine")) return;
   remarks.say(
       Verdict::note, {"free_chlorine"},
-      "In a bromine vessel the chlorine test reads bromine: %1 counts as %2 of total bromine (times 2.254).",
-      {shown("free_chlorine", free->value), shown("total_bromine", free->value * kBromineOverChlorine)});
+      phrase("check",
+             "In a bromine vessel the chlorine test reads bromine: %1 counts as %2 of total bromine (times "
+             "2.254)."),
+      {amount("free_chlorine", free->value), amount("total_bromine", free->value * kBromineOverChlorine)});
 }
 
 void bromine_and_chlorine_disagree(const Look& look, Remarks& remarks) {
@@ -25,26 +27,28 @@ void bromine_and_chlorine_disagree(const Look& look, Remarks& remarks) {
   const Measured as_bromine{free->value * kBromineOverChlorine, free->sd * kBromineOverChlorine};
   if (standard_distance(as_bromine, *bromine) <= 3) return;
   remarks.say(Verdict::repeat, {"total_bromine", "free_chlorine"},
-              "Total bromine (%1) and the chlorine reading times 2.254 (%2) are the same thing here and "
-              "should agree. "
-              "Read both again.",
-              {shown("total_bromine", bromine->value), shown("total_bromine", as_bromine.value)});
+              phrase("check",
+                     "Total bromine (%1) and the chlorine reading times 2.254 (%2) are the same thing here "
+                     "and should agree. Read both again."),
+              {amount("total_bromine", bromine->value), amount("total_bromine", as_bromine.value)});
 }
 
 void stabilizer_in_bromine(const Look& look, Remarks& remarks) {
   const auto stabilizer = look.inside("cyanuric_acid");
-  if (!look.uses(Sanitizer::bromine) || !stabilizer || stabilizer->value <= 2 * stabilizer->sd) return;
+  if (!look.uses(Sanitizer::bromine) || !stabilizer) return;
   remarks.say(Verdict::note, {"cyanuric_acid"},
-              "Stabilizer (%1) does nothing for bromine. It is a left-over of chlorine days or of a wrong "
-              "product; it "
-              "counts in the alkalinity only.",
-              {shown("cyanuric_acid", stabilizer->value)});
+              phrase("check",
+                     "Stabilizer (%1) does nothing for bromine. It is a left-over of chlorine days or of a "
+                     "wrong product; it counts in the alkalinity only."),
+              {amount("cyanuric_acid", stabilizer->value)});
 }
 
 void stabilizer_in_biguanide(const Look& look, Remarks& remarks) {
   if (!look.uses(Sanitizer::biguanide) || !look.value("cyanuric_acid")) return;
-  remarks.say(Verdict::note, {"cyanuric_acid"},
-              "Biguanide clouds the stabilizer test by itself: the reading means nothing in this vessel.");
+  remarks.say(
+      Verdict::note, {"cyanuric_acid"},
+      phrase("check",
+             "Biguanide clouds the stabilizer test by itself: the reading means nothing in this vessel."));
 }
 
 bool read_above(const Look& look, std::string_view analyte, double least) {
@@ -60,9 +64,9 @@ void chlorine_with_biguanide(const Look& look, Remarks& remarks) {
     if (read_above(look, analyte, 0.3)) halogens.emplace_back(analyte);
   if (!biguanide || halogens.empty()) return;
   remarks.say(Verdict::reject, halogens,
-              "Chlorine or bromine and biguanide spoil each other's tests and each other. Ask what the "
-              "vessel is kept "
-              "with before anything is dosed; add no chlorine.");
+              phrase("check",
+                     "Chlorine or bromine and biguanide spoil each other's tests and each other. Ask what "
+                     "the vessel is kept with before anything is dosed; add no chlorine."));
 }
 
 void biguanide_left_over(const Look& look, Remarks& remarks) {
@@ -70,18 +74,18 @@ void biguanide_left_over(const Look& look, Remarks& remarks) {
   if (look.uses(Sanitizer::biguanide) || !was || !look.value("free_chlorine") || look.value("biguanide"))
     return;
   remarks.say(Verdict::note, {"free_chlorine"},
-              "This vessel was kept with biguanide. What is left of it spoils the chlorine test and turns to "
-              "slime with "
-              "chlorine: read biguanide before any chlorine is dosed.");
+              phrase("check",
+                     "This vessel was kept with biguanide. What is left of it spoils the chlorine test and "
+                     "turns to slime with chlorine: read biguanide before any chlorine is dosed."));
 }
 
 void peroxide_in_chlorine_vessel(const Look& look, Remarks& remarks) {
   const bool chlorine = look.vessel.sanitizer && is_chlorine(*look.vessel.sanitizer);
   if (!chlorine || !look.added("hydrogen_peroxide", 7)) return;
   remarks.say(Verdict::note, {"free_chlorine"},
-              "Peroxide went into a chlorine vessel: each destroys the other. Read chlorine again when no "
-              "peroxide is "
-              "left.");
+              phrase("check",
+                     "Peroxide went into a chlorine vessel: each destroys the other. Read chlorine again "
+                     "when no peroxide is left."));
 }
 
 }  // namespace

@@ -29,11 +29,11 @@ void stabilizer_over_range(const Look& look, Remarks& remarks) {
   if (stabilizer->clipped != Clip::above && !over) return;
   const double factor = dilution < 2 ? 2 : 4;
   remarks.say(Verdict::dilute, {"cyanuric_acid"},
-              "Stabilizer is beyond the end of the %1 (%2). Mix 1 part of sample with %3 of deionised water, "
-              "read that "
-              "and multiply by %4: a reading of 70 then means %5 mg/L.",
-              {method_in_words(stabilizer->method), shown("cyanuric_acid", stabilizer->value),
-               plain(factor - 1, 0), plain(factor, 0), plain(70 * factor, 0)});
+              phrase("check",
+                     "Stabilizer is beyond the end of the %1 (%2). Mix 1 part of sample with %3 of deionised "
+                     "water, read that and multiply by %4: a reading of 70 then means %5 mg/L."),
+              {method_name(stabilizer->method), amount("cyanuric_acid", stabilizer->value),
+               number(factor - 1, 0), number(factor, 0), number(70 * factor, 0)});
 }
 
 void stabilizer_below_floor(const Look& look, Remarks& remarks) {
@@ -41,10 +41,12 @@ void stabilizer_below_floor(const Look& look, Remarks& remarks) {
   if (!stabilizer) return;
   const MethodKind* method = method_of(*look.value("cyanuric_acid"));
   if (!method || stabilizer->value <= 0 || stabilizer->value >= method->range.low) return;
-  remarks.say(Verdict::note, {"cyanuric_acid"},
-              "Below %1 the %2 cannot tell how much stabilizer there is: %3 counts as \"little or none\".",
-              {shown("cyanuric_acid", method->range.low), method_in_words(method->method),
-               shown("cyanuric_acid", stabilizer->value)});
+  remarks.say(
+      Verdict::note, {"cyanuric_acid"},
+      phrase("check",
+             "Below %1 the %2 cannot tell how much stabilizer there is: %3 counts as \"little or none\"."),
+      {amount("cyanuric_acid", method->range.low), method_name(method->method),
+       amount("cyanuric_acid", stabilizer->value)});
 }
 
 void stabilizer_temperature(const Look& look, Remarks& remarks) {
@@ -54,11 +56,12 @@ void stabilizer_temperature(const Look& look, Remarks& remarks) {
   const double celsius = temperature->celsius();
   if (celsius < 15 || celsius > 30 || (celsius >= kCoolC && celsius <= kMildC))
     return;  // colder, warmer: sample_*
-  remarks.say(Verdict::note, {"cyanuric_acid"},
-              celsius < kCoolC
-                  ? "At %1 C the stabilizer cloud reads somewhat high; at 20 to 25 C it is right."
-                  : "At %1 C the stabilizer cloud reads somewhat low; at 20 to 25 C it is right.",
-              {plain(celsius, 0)});
+  remarks.say(
+      Verdict::note, {"cyanuric_acid"},
+      celsius < kCoolC
+          ? phrase("check", "At %1 C the stabilizer cloud reads somewhat high; at 20 to 25 C it is right.")
+          : phrase("check", "At %1 C the stabilizer cloud reads somewhat low; at 20 to 25 C it is right."),
+      {number(celsius, 0)});
 }
 
 void stabilizer_in_cloudy_sample(const Look& look, Remarks& remarks) {
@@ -67,33 +70,34 @@ void stabilizer_in_cloudy_sample(const Look& look, Remarks& remarks) {
   if (!stabilizer || !by_cloud(*stabilizer)) return;
   if (turbidity && turbidity->value > kTurbidNtu)
     remarks.say(Verdict::repeat, {"cyanuric_acid"},
-                "The sample is itself cloudy (%1) and the stabilizer test counts cloud. Filter the sample "
-                "until it is "
-                "clear and read again.",
-                {shown("turbidity", turbidity->value)});
+                phrase("check",
+                       "The sample is itself cloudy (%1) and the stabilizer test counts cloud. Filter the "
+                       "sample until it is clear and read again."),
+                {amount("turbidity", turbidity->value)});
   else if (!turbidity && look.shows(Sign::cloudy))
     remarks.say(Verdict::note, {"cyanuric_acid"},
-                "The water is cloudy and the stabilizer test counts cloud: filter the sample clear before "
-                "reading it.");
+                phrase("check",
+                       "The water is cloudy and the stabilizer test counts cloud: filter the sample clear "
+                       "before reading it."));
 }
 
 void stabilizer_indoors(const Look& look, Remarks& remarks) {
   const auto stabilizer = look.inside("cyanuric_acid");
   if (look.vessel.place != Place::indoor || !stabilizer || stabilizer->value <= 3 * stabilizer->sd) return;
-  remarks.say(
-      Verdict::note, {"cyanuric_acid"},
-      "There is no sun indoors to protect chlorine from: %1 of stabilizer only slows it. Ask for dichlor or "
-      "tablets in use.",
-      {shown("cyanuric_acid", stabilizer->value)});
+  remarks.say(Verdict::note, {"cyanuric_acid"},
+              phrase("check",
+                     "There is no sun indoors to protect chlorine from: %1 of stabilizer only slows it. Ask "
+                     "for dichlor or tablets in use."),
+              {amount("cyanuric_acid", stabilizer->value)});
 }
 
 void tablets_in_use(const Look& look, Remarks& remarks) {
   if (!look.shows(Sign::tablets_in_use) || look.uses(Sanitizer::bromine) || look.uses(Sanitizer::biguanide))
     return;
   remarks.say(Verdict::note, {"cyanuric_acid"},
-              "Tablets are in use: each 10 mg/L of chlorine from trichlor brings 6 mg/L of stabilizer and "
-              "takes 7 mg/L "
-              "of alkalinity. Read stabilizer every month.");
+              phrase("check",
+                     "Tablets are in use: each 10 mg/L of chlorine from trichlor brings 6 mg/L of stabilizer "
+                     "and takes 7 mg/L of alkalinity. Read stabilizer every month."));
 }
 
 }  // namespace

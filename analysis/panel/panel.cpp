@@ -180,9 +180,9 @@ CheckedPanel unchecked_panel(std::span<const Reading> readings, const Vessel& ve
 }
 
 CheckedPanel checked_panel(const Bottle& bottle, const Vessel& vessel, std::span<const Bottle> earlier,
-                           std::optional<Instant> now) {
+                           std::optional<Instant> now, const Supplies& supplies) {
   CheckedPanel panel = unchecked_panel(bottle.readings, vessel);
-  panel.checks = check_bottle(bottle, vessel, earlier, now);
+  panel.checks = check_bottle(bottle, vessel, earlier, now, supplies);
   take_verdicts(panel);
   return panel;
 }

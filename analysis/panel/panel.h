@@ -55,6 +55,6 @@ CheckedPanel unchecked_panel(std::span<const Reading> readings, const Vessel& ve
 
 // With every check run. `earlier`: bottles of the same vessel, oldest first.
 CheckedPanel checked_panel(const Bottle& bottle, const Vessel& vessel, std::span<const Bottle> earlier = {},
-                           std::optional<Instant> now = std::nullopt);
+                           std::optional<Instant> now = std::nullopt, const Supplies& supplies = {});
 
 }  // namespace brimline

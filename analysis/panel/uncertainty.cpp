@@ -142,10 +142,14 @@ std::vector<size_t> outliers(std::span<const Measured> repeats) {
   return out;
 }
 
+int decimals_for(double sd) {
+  if (sd <= 0) return 0;
+  return std::clamp(static_cast<int>(-std::floor(std::log10(sd) + 1e-9)), 0, 4);
+}
+
 std::string format_measured(const Measured& value) {
   AnalyteKind shape;
-  if (value.sd > 0)
-    shape.decimals = std::clamp(static_cast<int>(-std::floor(std::log10(value.sd) + 1e-9)), 0, 4);
+  shape.decimals = decimals_for(value.sd);
   return format_value(shape, value.value) + " +/- " + format_value(shape, value.sd);
 }
 

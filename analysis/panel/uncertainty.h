@@ -44,7 +44,9 @@ double grubbs_critical(int n, double alpha);
 // rest than three sds of the method. At least two readings are kept.
 std::vector<size_t> outliers(std::span<const Measured> repeats);
 
-// "7.90 +/- 0.05": as many decimals as the sd's first digit asks for.
+// Decimals that the first digit of the sd asks for, 0 to 4: 2 for 0.05, 0 for 12.
+int decimals_for(double sd);
+// "7.90 +/- 0.05".
 std::string format_measured(const Measured& value);
 
 }  // namespace brimline

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "station/wording/clock_words.h"
+#include "station/wording/statement_words.h"
 
 namespace brimline {
 
@@ -291,8 +292,10 @@ std::string test_running_words(const Words& words, const Instant& start, const I
       {clock_words(words, start, due)});
 }
 
-std::vector<std::string> demand_lines(const Words& /*words*/, const DemandResult& result) {
-  return {result.text()};
+std::vector<std::string> demand_lines(const Words& words, const DemandResult& result) {
+  std::vector<std::string> out;
+  for (const Statement& statement : result.statements()) out.push_back(statement_text(words, statement));
+  return out;
 }
 
 }  // namespace brimline

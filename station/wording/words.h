@@ -10,14 +10,11 @@
 #include <string>
 #include <string_view>
 
+#include "analysis/phrase.h"
+
 class QTranslator;
 
 namespace brimline {
-
-// Marks a sentence for lupdate (-tr-function-alias QT_TRANSLATE_NOOP+=phrase); gives the text back.
-constexpr const char* phrase(const char* /*context*/, const char* text) {
-  return text;
-}
 
 class Words {
  public:
