@@ -25,12 +25,4 @@ double diluted(double stock, std::span<const MadeUp> chain) {
   return stock;
 }
 
-double dose_of_stock(double stock_mg_l, double stock_volume, double sample_volume) {
-  return stock_mg_l * stock_volume / (sample_volume + stock_volume);
-}
-
-double stock_for_dose(double dose_mg_l, double stock_mg_l, double sample_volume) {
-  return sample_volume * dose_mg_l / (stock_mg_l - dose_mg_l);
-}
-
 }  // namespace brimline

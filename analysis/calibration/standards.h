@@ -20,11 +20,4 @@ struct MadeUp {
 // Concentration at the end of a chain of dilutions, in the unit of `stock`.
 double diluted(double stock, std::span<const MadeUp> chain);
 
-// Dose in the finished mixture, mg/L: stock strength times its share, C_s V_s / (V + V_s); both volumes in
-// one unit.
-double dose_of_stock(double stock_mg_l, double stock_volume, double sample_volume);
-// Volume of stock for a dose in the finished mixture, in the unit of `sample_volume`; the stock must be
-// stronger than the dose.
-double stock_for_dose(double dose_mg_l, double stock_mg_l, double sample_volume);
-
 }  // namespace brimline

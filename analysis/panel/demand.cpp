@@ -4,127 +4,166 @@
 #include <algorithm>
 #include <cmath>
 
-#include "analysis/panel/check_rules.h"
+#include <boost/math/distributions/chi_squared.hpp>
+
+#include "analysis/panel/demand_bottles.h"
 
 namespace brimline {
 
 namespace {
 
-constexpr double kStockRelativeSd =
-    0.03;  // of the dose: standardised stock and pipette; common practice, no source
-constexpr double kBleachedToNothing =
-    12;  // mg/L Cl2 that an undiluted dye may show as nothing; from 10, with margin
+constexpr double kAgree = 0.99;         // chi-square level beyond which the bottles do not agree
+constexpr double kPriorFreedom = 10;    // degrees of freedom the method's own sd counts for, as for repeats
+constexpr double kLooseDoseSd = 0.03;   // of the dose, where the bottles say that the stock is not as told
+constexpr double kLeastExpected = 0.5;  // mg/L Cl2: a residual from which a bottle measures beside others
+constexpr double kFastHours = 2;        // readings up to here tell the fast part
 
-double residual_sd(double value, double dilution) {
-  Reading reading;
-  reading.analyte = "free_chlorine";
-  reading.value = value;
-  reading.dilution = dilution;
-  return reading_sd(reading);
+bool agree(const DemandFit& fit) {
+  if (fit.bottles < 2) return true;
+  const boost::math::chi_squared distribution(static_cast<double>(fit.bottles - 1));
+  return fit.chi_square <= boost::math::quantile(distribution, kAgree);
 }
 
-Measured used_by(const DemandBottle& bottle, const Measured& free_now) {
-  const double kept = 1 - bottle.stock_share;
-  const double end = bottle.free_mg_l.value_or(0);
-  const double sd =
-      std::sqrt(std::pow(kStockRelativeSd * bottle.dose_mg_l, 2) + std::pow(kept * free_now.sd, 2) +
-                std::pow(residual_sd(end, bottle.dilution), 2));
-  return {chlorine_used(bottle, free_now.value, end), sd / kept};
+std::vector<JudgedBottle> that_measure(const std::vector<JudgedBottle>& bottles) {
+  std::vector<JudgedBottle> held;
+  for (const JudgedBottle& b : bottles)
+    if (b.word == DemandWord::measures) held.push_back(b);
+  return held;
 }
 
-bool stands(const DemandBottle& bottle) {
-  return bottle.free_mg_l && (bottle.clipped == Clip::above || *bottle.free_mg_l >= kHeldFree);
+// A bottle with less than a milligram left measures too where stronger ones say that it should: choosing by
+// its own reading alone would favour high ones.
+void take_in_low_residuals(std::vector<JudgedBottle>& bottles, double net, Method method) {
+  for (JudgedBottle& b : bottles) {
+    if (b.word != DemandWord::lower_bound || !b.bottle.free_mg_l || *b.bottle.free_mg_l >= kHeldFree)
+      continue;
+    const double expected = expected_residual(b.bottle, net);
+    const double off = std::abs(*b.bottle.free_mg_l - expected);
+    const double combined = b.bottle.total_mg_l.value_or(*b.bottle.free_mg_l) - *b.bottle.free_mg_l;
+    if (expected >= kLeastExpected && off < 3 * residual_sd(expected, b.bottle, method) &&
+        combined < kHeldCombined)
+      b.word = DemandWord::measures;
+  }
 }
 
-bool combined_is_low(const DemandBottle& bottle) {
-  return !bottle.total_mg_l || *bottle.total_mg_l - *bottle.free_mg_l < kHeldCombined;
+Measured used_by(const JudgedBottle& b, const Measured& free_now, Method method) {
+  const double end = b.bottle.free_mg_l.value_or(0);
+  return {chlorine_used(b.bottle, free_now.value, end),
+          std::hypot(free_now.sd, residual_sd(end, b.bottle, method) / b.kept())};
 }
 
-// Shows nothing although a weaker bottle holds, or although more may be left than the dye can show.
-bool may_be_bleached(const DemandBottle& bottle, bool weaker_stands, double free_now, double known_used) {
-  if (stands(bottle) || bottle.dilution > 1) return false;
-  const double most_left = bottle.dose_mg_l + (free_now - known_used) * (1 - bottle.stock_share);
-  return weaker_stands || most_left > kBleachedToNothing;
+// The sd widened or narrowed by the scatter seen, pooled with the method's own.
+double pooled(double sd, const DemandFit& fit) {
+  const auto freedom = static_cast<double>(fit.bottles - 1);
+  return sd * std::sqrt((fit.chi_square + kPriorFreedom) / (freedom + kPriorFreedom));
 }
 
-DemandWord word_of(const DemandBottle& bottle, bool bleached) {
-  if (!bottle.free_mg_l || bleached) return DemandWord::nothing;
-  if (bottle.clipped == Clip::above) return DemandWord::upper_bound;
-  return stands(bottle) && combined_is_low(bottle) ? DemandWord::measures : DemandWord::lower_bound;
+void take_fit(const DemandFit& fit, DemandResult& out) {
+  out.demand = Measured{std::max(0.0, fit.demand.value), pooled(fit.demand.sd, fit)};
+  out.dose_sd = pooled(fit.net.sd, fit);
 }
 
-std::vector<DemandBottle> by_dose(const DemandTest& test) {
-  std::vector<DemandBottle> bottles = test.bottles;
-  std::stable_sort(bottles.begin(), bottles.end(),
-                   [](const DemandBottle& a, const DemandBottle& b) { return a.dose_mg_l < b.dose_mg_l; });
-  return bottles;
+// The weakest that holds, nearest to the residual wanted, with the error a doubtful stock gives it.
+void take_weakest(const JudgedBottle& weakest, const Measured& free_now, Method method, DemandResult& out) {
+  const DemandFit fit = fit_demand({&weakest, 1}, free_now, method);
+  const double stock = kLooseDoseSd * weakest.bottle.dose_mg_l / weakest.kept();
+  out.demand = Measured{std::max(0.0, fit.demand.value), std::hypot(fit.demand.sd, stock)};
+  out.dose_sd = std::hypot(fit.net.sd, stock);
 }
 
-void judge_bottle(const DemandBottle& bottle, const Measured& free_now, bool& weaker_stands,
-                  DemandResult& out) {
-  const double known = std::max(0.0, out.demand_above.value_or(0));
-  const DemandWord word = word_of(bottle, may_be_bleached(bottle, weaker_stands, free_now.value, known));
-  const Measured used = used_by(bottle, free_now);
-  out.bottles.push_back({bottle.dose_mg_l, word, used});
-  weaker_stands = weaker_stands || stands(bottle);
-  if (word == DemandWord::lower_bound && !out.demand)
-    out.demand_above = std::max(out.demand_above.value_or(0), used.value);
-  if (word == DemandWord::upper_bound)
-    out.demand_below = std::min(out.demand_below.value_or(used.value), used.value);
-  if (word != DemandWord::measures || out.demand) return;
-  out.demand = Measured{std::max(0.0, used.value), used.sd};
-  out.breakpoint_reached = bottle.total_mg_l.has_value();
+// A bottle used up, or still combined, beyond what the fit allows.
+bool contradicts(const JudgedBottle& b, const Measured& demand, const Measured& free_now, Method method) {
+  if (b.word != DemandWord::lower_bound) return false;
+  const Measured used = used_by(b, free_now, method);
+  const double error = std::hypot(used.sd, demand.sd);
+  return used.value > demand.value + std::max(4 * error, 0.1 * demand.value) + kHeldCombined;
 }
 
-// Demand of the deciding bottle at each time it was read.
-void demand_in_time(const DemandTest& test, const DemandBottle& bottle, double free_now, DemandResult& out) {
-  std::vector<double> hours, demands;
-  const auto take = [&](double at, const std::optional<double>& free) {
-    if (!free || at <= 0) return;
-    hours.push_back(at);
-    demands.push_back(chlorine_used(bottle, free_now, *free));
-  };
-  for (const DemandLater& later : bottle.later) take(later.hours, later.free_mg_l);
-  take(test.hours, bottle.free_mg_l);
-  out.demand_infinite = limited_first_order(demands, hours);
-}
-
-std::string found_text(const DemandResult& r) {
-  std::string out = "The water used up " + plain(r.demand->value, 1) + " mg/L of chlorine (+/- " +
-                    plain(r.demand->sd, 1) + ") in " + plain(r.at_hours, 0) + " hours. ";
-  out += "It takes " + plain(*r.dose, 1) +
-         " mg/L, unstabilised, in one evening, to meet that and leave the residual wanted. ";
-  if (!r.breakpoint_reached) out += "Total chlorine was not read, so combined chlorine may still be there. ";
-  if (r.demand->value > 60)
-    out +=
-        "That is more than a home can treat: a pool goes to a professional; an above-ground spa may be "
-        "emptied.";
-  else if (r.demand->value > 30)
-    out +=
-        "Reckon first what changing part of the water costs: each share changed takes the same share of the "
-        "demand.";
+void find_demand(std::vector<JudgedBottle>& bottles, const Measured& free_now, Method method,
+                 DemandResult& out) {
+  std::vector<JudgedBottle> held = that_measure(bottles);
+  if (held.empty()) return;
+  DemandFit fit = fit_demand(held, free_now, method);
+  take_in_low_residuals(bottles, fit.net.value, method);
+  held = that_measure(bottles);
+  fit = fit_demand(held, free_now, method);
+  out.bottles_agree = agree(fit);
+  if (out.bottles_agree)
+    take_fit(fit, out);
   else
-    out += "Walls, filter and sun use more than a bottle can show: test again the next day.";
-  return out;
+    take_weakest(held.front(), free_now, method, out);
+  out.contradicted = std::any_of(bottles.begin(), bottles.end(), [&](const JudgedBottle& b) {
+    return contradicts(b, *out.demand, free_now, method);
+  });
+  if (out.contradicted) out.demand.reset();
 }
 
-bool any_bleached(const DemandResult& r) {
-  return std::any_of(r.bottles.begin(), r.bottles.end(),
-                     [](const DemandBottleResult& b) { return b.word == DemandWord::nothing; });
+void find_bounds(const std::vector<JudgedBottle>& bottles, const Measured& free_now, Method method,
+                 DemandResult& out) {
+  out.demand_above = 0;
+  for (const JudgedBottle& b : bottles) {
+    const Measured reading = used_by(b, free_now, method);
+    const double used = reading.value;
+    const bool stands = b.bottle.free_mg_l.value_or(0) >= kHeldFree;  // the bound hangs on two readings
+    if (b.word == DemandWord::lower_bound)
+      out.demand_above = std::max(*out.demand_above, used - (stands ? 3 * reading.sd : 0));
+    if (b.word == DemandWord::upper_bound || (out.contradicted && b.word == DemandWord::measures))
+      out.demand_below = std::min(out.demand_below.value_or(used), used);
+  }
+  if (!out.contradicted) return;
+  out.demand_above = std::min(*out.demand_above, *out.demand_below);  // which bottle is wrong nobody knows
+  out.demand_below.reset();
 }
 
-std::string not_found_text(const DemandResult& r) {
-  std::string out =
-      "The test did not find the demand: it is above " + plain(r.demand_above.value_or(0), 1) + " mg/L";
-  if (r.demand_below) out += " and at most about " + plain(*r.demand_below, 1) + " mg/L";
-  out += ". Dose nothing on it. ";
-  if (r.demand_below || any_bleached(r))
-    out +=
-        "Read the strong bottles again at 1+4 with chlorine-free water: a bleached bottle looks like an "
-        "empty one.";
-  else
-    out += "Set up the bottles again with higher doses, until one holds chlorine with little of it combined.";
-  return out;
+// Readings in between of the bottles that hold. A residual cannot rise: one clearly below the end reading, or
+// past the range, was bleached.
+std::vector<DemandPoint> readings_in_time(const std::vector<JudgedBottle>& held, double free_now, double end,
+                                          Method method) {
+  std::vector<DemandPoint> points;
+  for (const JudgedBottle& b : held) {
+    const double least = *b.bottle.free_mg_l - 3 * residual_sd(*b.bottle.free_mg_l, b.bottle, method);
+    for (const DemandLater& later : b.bottle.later) {
+      if (!later.free_mg_l || later.hours <= 0 || later.hours == end || *later.free_mg_l < kHeldFree / 2)
+        continue;
+      if (*later.free_mg_l / b.bottle.dilution > 10 || (later.hours < end && *later.free_mg_l < least))
+        continue;
+      points.push_back({later.hours,
+                        {chlorine_used(b.bottle, free_now, *later.free_mg_l),
+                         residual_sd(*later.free_mg_l, b.bottle, method) / b.kept()}});
+    }
+    points.push_back({end,
+                      {chlorine_used(b.bottle, free_now, *b.bottle.free_mg_l),
+                       residual_sd(*b.bottle.free_mg_l, b.bottle, method) / b.kept()}});
+  }
+  return points;
+}
+
+void split_fast_and_slow(const std::vector<DemandPoint>& points, DemandResult& out) {
+  std::vector<Measured> early;
+  double hours = 0;
+  for (const DemandPoint& p : points)
+    if (p.hours <= kFastHours && p.hours < out.at_hours) hours = std::max(hours, p.hours);
+  for (const DemandPoint& p : points)
+    if (p.hours == hours && hours > 0) early.push_back(p.used);
+  if (early.empty()) return;
+  out.fast = combine(early);
+  out.fast->value = std::max(0.0, out.fast->value);
+  out.fast_hours = hours;
+  out.slow = difference(*out.demand, *out.fast);
+  out.slow->value = std::max(0.0, out.slow->value);
+}
+
+void find_in_time(const std::vector<JudgedBottle>& held, double free_now, Method method, DemandResult& out) {
+  const std::vector<DemandPoint> points = readings_in_time(held, free_now, out.at_hours, method);
+  split_fast_and_slow(points, out);
+  if (const auto end = demand_at_infinity(points)) out.demand_infinite = end;
+  const JudgedBottle& weakest = held.front();
+  const double start = weakest.bottle.dose_mg_l + free_now * weakest.kept();
+  std::vector<DecayPoint> residuals;
+  for (const DemandPoint& p : readings_in_time({weakest}, free_now, out.at_hours, method))
+    residuals.push_back({p.hours, {start - p.used.value * weakest.kept(), p.used.sd * weakest.kept()}});
+  const std::vector<DecayFit> fits = fit_decays(start, residuals);
+  if (!fits.empty()) out.decay = fits.front();
 }
 
 }  // namespace
@@ -134,52 +173,25 @@ double chlorine_used(const DemandBottle& bottle, double free_now, double free_en
   return (bottle.dose_mg_l + free_now * kept - free_end) / kept;
 }
 
-std::optional<double> limited_first_order(std::span<const double> demands, std::span<const double> hours) {
-  if (demands.size() < 2 || demands.size() != hours.size()) return std::nullopt;
-  const double last = *std::max_element(hours.begin(), hours.end());
-  double best = HUGE_VAL, at_end = 0, rate = 0;
-  for (double k = 1e-3; k < 50; k *= 1.01) {
-    double top = 0, bottom = 0, squares = 0;
-    for (size_t i = 0; i < hours.size(); ++i) {
-      const double f = 1 - std::exp(-k * hours[i]);
-      top += demands[i] * f;
-      bottom += f * f;
-    }
-    for (size_t i = 0; i < hours.size(); ++i)
-      squares += std::pow(demands[i] - top / bottom * (1 - std::exp(-k * hours[i])), 2);
-    if (squares < best) {
-      best = squares;
-      at_end = top / bottom;
-      rate = k;
-    }
-  }
-  if (rate * last < 0.5 || at_end < 0)
-    return std::nullopt;  // the curve does not bend yet: the end is a guess
-  return at_end;
-}
-
-DemandResult judge_demand(const DemandTest& test, const Measured& free_now, double target_residual) {
+DemandResult judge_demand(const DemandTest& test, const Measured& free_now, double target_residual,
+                          std::optional<Temperature> temperature, Method method) {
   DemandResult out;
   out.at_hours = test.hours;
-  bool weaker_stands = false;
-  const std::vector<DemandBottle> bottles = by_dose(test);
-  for (const DemandBottle& bottle : bottles) judge_bottle(bottle, free_now, weaker_stands, out);
+  out.temperature = temperature;
+  std::vector<JudgedBottle> bottles = judge_bottles(test, free_now.value, method);
+  find_demand(bottles, free_now, method, out);
+  for (const JudgedBottle& b : bottles)
+    out.bottles.push_back({b.bottle.dose_mg_l, b.word, used_by(b, free_now, method)});
   if (!out.demand) {
-    out.demand_above = out.demand_above.value_or(0);
+    find_bounds(bottles, free_now, method, out);
     return out;
   }
-  out.demand_above.reset();
   out.dose = std::max(0.0, out.demand->value + target_residual - free_now.value);
-  for (size_t i = 0; i < bottles.size(); ++i)
-    if (out.bottles[i].word == DemandWord::measures) {
-      demand_in_time(test, bottles[i], free_now.value, out);
-      break;
-    }
+  const std::vector<JudgedBottle> held = that_measure(bottles);
+  out.breakpoint_reached = std::any_of(held.begin(), held.end(),
+                                       [](const JudgedBottle& b) { return b.bottle.total_mg_l.has_value(); });
+  find_in_time(held, free_now.value, method, out);
   return out;
-}
-
-std::string DemandResult::text() const {
-  return demand ? found_text(*this) : not_found_text(*this);
 }
 
 }  // namespace brimline

@@ -8,8 +8,10 @@ namespace brimline {
 
 namespace {
 
-constexpr double kUnreadSd = 0.1;     // mg/L Cl2 of a sample whose free chlorine was not read
+constexpr double kUnreadSd = 0.05;    // mg/L Cl2 of a sample that was not read: as of a reading of none
 constexpr double kUsualResidual = 3;  // mg/L Cl2 where the regime has no row for this water
+
+}  // namespace
 
 double residual_wanted(const Visit& visit) {
   const CheckedPanel panel = unchecked_panel(visit.bottle.readings, visit.vessel);
@@ -21,16 +23,14 @@ double residual_wanted(const Visit& visit) {
   return aim ? aim->aim : kUsualResidual;
 }
 
-}  // namespace
-
 Measured free_now_of(const Visit& visit) {
-  const CheckedPanel panel = unchecked_panel(visit.bottle.readings, visit.vessel);
+  const CheckedPanel panel = unchecked_panel(visit.bottle.readings, Vessel{});  // chlorine as read
   const CheckedValue* free = panel.find("free_chlorine");
   return free ? free->measured() : Measured{0, kUnreadSd};
 }
 
 DemandResult result_of(const DemandTest& test, const Visit& visit) {
-  return judge_demand(test, free_now_of(visit), residual_wanted(visit));
+  return judge_demand(test, free_now_of(visit), residual_wanted(visit), visit.bottle.sample_temperature);
 }
 
 std::optional<double> known_above_of(const Visit& visit) {

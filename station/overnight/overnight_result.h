@@ -13,6 +13,9 @@ namespace brimline {
 // Free chlorine of the sample as last read; not read counts as none.
 Measured free_now_of(const Visit& visit);
 
+// Where the household regime sends free chlorine in this water, mg/L Cl2.
+double residual_wanted(const Visit& visit);
+
 // Judged with the residual that the household regime wants in this water.
 DemandResult result_of(const DemandTest& test, const Visit& visit);
 

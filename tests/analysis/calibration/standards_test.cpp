@@ -31,11 +31,5 @@ TEST(Standards, ChainsOfDilution) {
     EXPECT_NEAR(diluted(1000, std::vector<MadeUp>{{1, 100}, {row.millilitres, 100}}), row.mg_l, 1e-12);
 }
 
-// 40 mL of 100 mg/L stock into 100 mL of sample give 28.6, not 40 mg/L; the arithmetic of a mixture.
-TEST(Standards, StockIntoSample) {
-  EXPECT_NEAR(dose_of_stock(100, 40, 100), 28.57, 0.005);
-  EXPECT_NEAR(stock_for_dose(28.571428571, 100, 100), 40, 1e-6);
-}
-
 }  // namespace
 }  // namespace brimline

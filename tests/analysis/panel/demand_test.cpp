@@ -3,6 +3,8 @@
 #include "analysis/panel/demand.h"
 
 #include <cmath>
+#include <random>
+#include <tuple>
 
 #include <gtest/gtest.h>
 
@@ -102,17 +104,114 @@ TEST(Demand, OverRangeBottlesBoundItFromAbove) {
   EXPECT_NEAR(*r.demand_below, 10, 1e-6);
 }
 
-// Limited first order: C = C* + (C0 - C*) exp(-k t), as Powell and others 2000 tabulate it (from memory).
-TEST(Demand, TheEndOfALimitedFirstOrderIsFound) {
-  const std::vector<double> hours = {1, 4, 24};
-  std::vector<double> demands;
-  for (const double t : hours) demands.push_back(9 * (1 - std::exp(-0.12 * t)));
-  const auto end = limited_first_order(demands, hours);
-  ASSERT_TRUE(end);
-  EXPECT_NEAR(*end, 9, 0.1);
-  // a straight line has no end to be seen
-  EXPECT_FALSE(limited_first_order(std::vector<double>{1, 2, 3}, std::vector<double>{1, 2, 3}));
-  EXPECT_FALSE(limited_first_order(std::vector<double>{1}, std::vector<double>{1}));
+// The hump before the breakpoint: monochloramine reads as a little free chlorine, then falls away again.
+TEST(Demand, TheHumpBeforeTheBreakpointIsNotHeld) {
+  DemandTest test;
+  for (const auto& [dose, free, total] : {std::tuple{0., 0., 0.2},
+                                          {2., 1.1, 1.2},
+                                          {5., 0.2, 3.5},
+                                          {8., 0.1, 0.3},
+                                          {10., 1.6, 1.8},
+                                          {15., 6.6, 6.8}}) {
+    DemandBottle b;
+    b.dose_mg_l = dose;
+    b.free_mg_l = free;
+    b.total_mg_l = total;
+    test.bottles.push_back(b);
+  }
+  const DemandResult r = judge_demand(test, {0, 0.05}, 3);
+  ASSERT_TRUE(r.enough());
+  EXPECT_NEAR(r.demand->value, 8.4, 0.2);
+  EXPECT_EQ(r.bottles[1].word, DemandWord::lower_bound);
+}
+
+TEST(Demand, ExchangedLabelsAreNoDemand) {
+  DemandTest test = test_of(7, 0, 1e9);
+  std::swap(test.bottles[1].dose_mg_l, test.bottles[3].dose_mg_l);  // 2 and 10
+  const DemandResult r = judge_demand(test, {0, 0.05}, 3);
+  EXPECT_FALSE(r.enough());
+  EXPECT_TRUE(r.contradicted);
+  EXPECT_LE(*r.demand_above, 7);
+  EXPECT_NE(r.text().find("labels"), std::string::npos);
+}
+
+TEST(Demand, AStockThatIsNotAsToldIsSeen) {
+  DemandTest test = test_of(7, 0, 1e9);
+  for (DemandBottle& b : test.bottles) b.dose_mg_l *= 1.25;  // told stronger than it was
+  const DemandResult r = judge_demand(test, {0, 0.05}, 3);
+  ASSERT_TRUE(r.enough());
+  EXPECT_FALSE(r.bottles_agree);
+  EXPECT_NE(r.text().find("strength of the stock"), std::string::npos);
+}
+
+// Demand is dose less residual after a time, at a temperature: Standard Methods 2350 (from memory).
+TEST(Demand, TimeAndTemperatureBelongToTheResult) {
+  DemandTest test = test_of(9, 0);
+  test.hours = 36;
+  const DemandResult r = judge_demand(test, {0, 0.05}, 3, Temperature::celsius(22));
+  EXPECT_EQ(r.at_hours, 36);
+  EXPECT_NE(r.text().find("36 hours"), std::string::npos);
+  EXPECT_NE(r.text().find("22 C"), std::string::npos);
+}
+
+TEST(Demand, TheTwoTimesTellFastAndSlow) {
+  DemandTest test = test_of(9, 0);
+  for (DemandBottle& b : test.bottles) {
+    const double left = b.dose_mg_l - 6 * (1 - b.stock_share);  // 6 of the 9 are met in the first hour
+    b.later = {{1, std::max(0.0, left), std::nullopt}};
+  }
+  const DemandResult r = judge_demand(test, {0, 0.05}, 3);
+  ASSERT_TRUE(r.fast && r.slow);
+  EXPECT_EQ(r.fast_hours, 1);
+  EXPECT_NEAR(r.fast->value, 6, 1e-6);
+  EXPECT_NEAR(r.slow->value, 3, 1e-6);
+  EXPECT_NEAR(*r.demand_infinite, 9, 0.05);  // 1 - exp(-24 k) is one with the k of 6 of 9 in an hour
+  EXPECT_FALSE(r.decay);                     // two times bear no comparison of models
+}
+
+// Noise-free series, so that what changes is the bottle added alone.
+TEST(DemandLaw, OneBottleMoreNeverWidensTheBounds) {
+  std::mt19937_64 random(12);
+  const auto between = [&](double a, double b) {
+    return std::uniform_real_distribution<double>(a, b)(random);
+  };
+  for (int i = 0; i < 500; ++i) {
+    const double demand = between(0.5, 45), free_now = between(0, 1);
+    DemandTest test;
+    DemandResult before = judge_demand(test, {free_now, 0.05}, 3);
+    for (int k = 0; k < 7; ++k) {
+      test.bottles.push_back(bottle_of(demand, free_now, between(0, 40), 2000));
+      const DemandResult after = judge_demand(test, {free_now, 0.05}, 3);
+      if (before.enough()) {
+        ASSERT_TRUE(after.enough());
+        EXPECT_LE(after.demand->sd, before.demand->sd * 1.02);  // the pooled sd may breathe
+        EXPECT_NEAR(after.demand->value, demand, 1e-6);
+      } else if (!after.enough()) {
+        EXPECT_GE(*after.demand_above, *before.demand_above);
+        EXPECT_LE(*after.demand_above, demand + 1e-9);
+      } else {
+        EXPECT_GE(after.demand->value, *before.demand_above - 1e-9);
+      }
+      before = after;
+    }
+  }
+}
+
+TEST(DemandLaw, ScalingDosesScalesDemand) {
+  const DemandResult one = judge_demand(test_of(3, 0, 1000), {0, 0.05}, 3);
+  for (const double by : {2.0, 3.0}) {
+    DemandTest test = test_of(3, 0, 1000);
+    for (DemandBottle& b : test.bottles) {
+      b.dose_mg_l *= by;  // of a stock as many times stronger, so the share stays
+      *b.free_mg_l *= by;
+      *b.total_mg_l *= by;
+      if (*b.free_mg_l > 8 && b.dilution == 1) b.dilution = 5;
+      if (*b.free_mg_l > 45) b.dilution = 10;
+    }
+    const DemandResult scaled = judge_demand(test, {0, 0.05}, 3);
+    ASSERT_TRUE(scaled.enough());
+    EXPECT_NEAR(scaled.demand->value, by * one.demand->value, 1e-6);
+  }
 }
 
 }  // namespace
