@@ -97,6 +97,10 @@ tl::expected<AnalyteKind, std::vector<Fault>> read_analyte(std::string_view text
   return kind;
 }
 
+double value_of_drops(const MethodKind& method, double drops, double dilution) {
+  return drops * method.step * dilution;
+}
+
 std::span<const AnalyteKind> analyte_kinds() {
   static const std::vector<AnalyteKind> kinds = read_all();
   return kinds;

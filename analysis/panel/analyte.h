@@ -57,6 +57,10 @@ struct AnalyteKind {
   const MethodKind* method(Method m) const;
 };
 
+// What a drop titration says: each drop stands for one step of the method, as told on the bottle; the last
+// drop that changes the colour counts whole. `dilution`: (sample + water) / sample. In the analyte's unit.
+double value_of_drops(const MethodKind& method, double drops, double dilution = 1);
+
 // Sorted by id; the span lives as long as the program.
 std::span<const AnalyteKind> analyte_kinds();
 const AnalyteKind* find_analyte(std::string_view id);  // nullptr: not known

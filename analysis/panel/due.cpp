@@ -47,6 +47,40 @@ constexpr DueRow kRows[] = {{"free_chlorine", Pace::each_bottle, chlorine},
                             {"copper", Pace::month, always},
                             {"salt", Pace::month, salt_cell}};
 
+struct SignRow {
+  Sign sign;
+  std::string_view analyte;
+};
+constexpr SignRow kSigns[] = {{Sign::green_water, "phosphate"},
+                              {Sign::green_water, "nitrate"},
+                              {Sign::slimy_walls, "phosphate"},
+                              {Sign::slimy_walls, "nitrate"},
+                              {Sign::stains, "iron"},
+                              {Sign::stains, "copper"},
+                              {Sign::stains, "manganese"},
+                              {Sign::green_hair, "copper"},
+                              {Sign::scale, "calcium_hardness"},
+                              {Sign::foam, "tds"}};
+
+bool shows(const Bottle& bottle, Sign sign) {
+  return std::find(bottle.signs.begin(), bottle.signs.end(), sign) != bottle.signs.end();
+}
+
+bool added_borate(const Bottle& bottle) {
+  return std::any_of(bottle.additions_since.begin(), bottle.additions_since.end(),
+                     [](const Addition& a) { return a.chemical == "borax" || a.chemical == "boric_acid"; });
+}
+
+// In the order of the bench, each once.
+void add_by_sign(const Bottle& bottle, std::vector<AnalyteId>& due) {
+  const auto add = [&](std::string_view analyte) {
+    if (std::find(due.begin(), due.end(), analyte) == due.end()) due.emplace_back(analyte);
+  };
+  for (const SignRow& row : kSigns)
+    if (shows(bottle, row.sign)) add(row.analyte);
+  if (added_borate(bottle)) add("borate");
+}
+
 bool asks_for_all(std::optional<Occasion> occasion) {
   return occasion == Occasion::opening || occasion == Occasion::new_fill ||
          occasion == Occasion::after_storm || occasion == Occasion::trouble;
@@ -80,7 +114,13 @@ std::vector<AnalyteId> panel_due(const Bottle& bottle, const Vessel& vessel,
     if (row.applies(vessel.sanitizer) &&
         (all || row.pace == Pace::each_bottle || !read_lately(bottle, earlier, row.analyte)))
       due.emplace_back(row.analyte);
+  add_by_sign(bottle, due);
   return due;
+}
+
+bool fill_water_due(const Bottle& bottle, std::span<const Bottle> earlier) {
+  if (bottle.fill_water && !bottle.fill_water->empty()) return false;
+  return earlier.empty() || bottle.occasion == Occasion::opening || bottle.occasion == Occasion::new_fill;
 }
 
 }  // namespace brimline

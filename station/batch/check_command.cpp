@@ -1,44 +1,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // check VISIT [--earlier VISIT]...: which readings can be believed, what the bottle is due, and the errors.
+#include <algorithm>
 #include <chrono>
 #include <iostream>
 
-#include <nlohmann/json.hpp>
-
-#include "analysis/panel/due.h"
-#include "analysis/panel/panel.h"
 #include "station/batch/usage.h"
+#include "station/batch/visit_answers.h"
 #include "station/batch/visit_input.h"
-#include "station/batch/water_json.h"
 
 namespace brimline::batch {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
-
-Json checks_to_json(const std::vector<Check>& checks) {
-  Json out = Json::array();
-  for (const Check& check : checks)
-    out.push_back({{"id", check.id},
-                   {"analytes", check.analytes},
-                   {"verdict", name_of(check.verdict)},
-                   {"text", check.text()}});
-  return out;
-}
-
-// Of the readings as read, and of what was derived from them.
-Json uncertainty_to_json(const Visit& visit) {
-  Json out = Json::object();
-  for (const Vessel& vessel : {Vessel{}, visit.vessel})
-    for (const CheckedValue& value : unchecked_panel(visit.bottle.readings, vessel).values)
-      if (!out.contains(value.analyte)) out[value.analyte] = value.sd;
-  return out;
-}
-
 Instant machine_clock() {
   return {std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now()),
           std::chrono::minutes{0}};
+}
+
+// Oldest first, whatever the order on the command line; a bottle with no time keeps the order as given.
+void sort_by_time(std::vector<Bottle>& bottles) {
+  const auto time_of = [](const Bottle& b) { return b.taken_at ? b.taken_at : b.tested_at; };
+  if (!std::all_of(bottles.begin(), bottles.end(), [&](const Bottle& b) { return time_of(b).has_value(); }))
+    return;
+  std::stable_sort(bottles.begin(), bottles.end(),
+                   [&](const Bottle& a, const Bottle& b) { return time_of(a)->utc < time_of(b)->utc; });
 }
 
 }  // namespace
@@ -56,12 +41,8 @@ int check_command(const Arguments& arguments) {
   const Visit& visit = visits->front();
   std::vector<Bottle> earlier;
   for (size_t i = 1; i < visits->size(); ++i) earlier.push_back((*visits)[i].bottle);
-  const Json answer = {
-      {"checks", checks_to_json(check_bottle(visit.bottle, visit.vessel, earlier, machine_clock()))},
-      {"panel_due", panel_due(visit.bottle, visit.vessel, earlier)},
-      {"uncertainty", uncertainty_to_json(visit)},
-      {"water", water_to_json(make_situation(visit.vessel, visit.bottle, earlier))}};
-  std::cout << answer.dump() << "\n";
+  sort_by_time(earlier);
+  std::cout << check_answer(visit, earlier, machine_clock()) << "\n";
   return kDone;
 }
 

@@ -94,6 +94,20 @@ TEST(Analyte, BromineScaleIsTheChlorineScale) {
   EXPECT_NEAR(bromine->range.high / chlorine->range.high, 159.808 / 70.906, 0.06);
 }
 
+// 10 mg/L of alkalinity a drop, 0.2 mg/L of chlorine a drop: common practice, no source. Twelve drops of a
+// sample at 1+4 are five times twelve of an undiluted one.
+TEST(Analyte, DropsBecomeAValue) {
+  const MethodKind& alkalinity = *find_analyte("total_alkalinity")->method(Method::drop_titration);
+  EXPECT_DOUBLE_EQ(value_of_drops(alkalinity, 9), 90);
+  const MethodKind& chlorine = *find_analyte("free_chlorine")->method(Method::drop_titration);
+  EXPECT_NEAR(value_of_drops(chlorine, 12, 5), 12, 1e-12);
+  for (const AnalyteKind& kind : analyte_kinds())
+    if (const MethodKind* drops = kind.method(Method::drop_titration)) {
+      EXPECT_GT(drops->step, 0) << kind.id;
+      EXPECT_GE(drops->sd_constant, drops->step / std::sqrt(12.0)) << kind.id;  // a whole drop, rectangular
+    }
+}
+
 TEST(Analyte, NumbersAreShownWithTheirDecimals) {
   EXPECT_EQ(format_value(*find_analyte("ph"), 7.6), "7.60");
   EXPECT_EQ(format_value(*find_analyte("total_alkalinity"), 99.6), "100");

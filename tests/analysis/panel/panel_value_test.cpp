@@ -113,5 +113,40 @@ TEST(Due, MonthlyReadingsWaitFourWeeks) {
   EXPECT_EQ(panel_due(storm, vessel(Sanitizer::chlorine), earlier).size(), 8u);
 }
 
+TEST(Due, SignsAskForMore) {
+  Bottle before = taken("2026-06-14T08:00:00Z");
+  for (const AnalyteId& analyte : panel_due(before, vessel(Sanitizer::bromine)))
+    before.readings.push_back(reading(analyte, 1));
+  const std::vector<Bottle> earlier = {before};
+  Bottle green = taken("2026-06-21T08:00:00Z");
+  green.signs = {Sign::green_water, Sign::green_hair};
+  EXPECT_THAT(panel_due(green, vessel(Sanitizer::bromine), earlier),
+              ElementsAre("total_bromine", "ph", "total_alkalinity", "phosphate", "nitrate", "copper"));
+}
+
+TEST(Due, StabilizerIsNeverAskedForWithBromineOrBiguanide) {
+  for (const Sanitizer sanitizer : {Sanitizer::bromine, Sanitizer::biguanide})
+    for (const Occasion occasion :
+         {Occasion::routine, Occasion::opening, Occasion::new_fill, Occasion::trouble}) {
+      Bottle bottle = taken("2026-06-14T08:00:00Z");
+      bottle.occasion = occasion;
+      bottle.signs = {Sign::green_water, Sign::cloudy, Sign::slimy_walls,
+                      Sign::scale,       Sign::foam,   Sign::stains};
+      for (const AnalyteId& analyte : panel_due(bottle, vessel(sanitizer)))
+        EXPECT_NE(analyte, "cyanuric_acid");
+    }
+}
+
+TEST(Due, FillWaterIsWantedOnceAndWhenTheWaterIsNew) {
+  const std::vector<Bottle> earlier = {taken("2026-05-14T08:00:00Z")};
+  Bottle bottle = taken("2026-06-14T08:00:00Z");
+  EXPECT_TRUE(fill_water_due(bottle));
+  EXPECT_FALSE(fill_water_due(bottle, earlier));
+  bottle.occasion = Occasion::new_fill;
+  EXPECT_TRUE(fill_water_due(bottle, earlier));
+  bottle.fill_water = {reading("ph", 7.8)};
+  EXPECT_FALSE(fill_water_due(bottle, earlier));
+}
+
 }  // namespace
 }  // namespace brimline
