@@ -16,7 +16,8 @@ constexpr double kContradiction = 2.8;  // in sds of the difference, one side: 0
 constexpr double kBleachingMgL = 10;    // mg/L Cl2 from which the dye may be bleached to nothing
 constexpr double kUndilutedMgL = 5;     // mg/L Cl2: end of the scope of ISO 7393-2:2017
 constexpr double kRecentDays = 2;
-constexpr double kNearNothing = 0.5;                       // mg/L Cl2 that a bleached vial may still show
+constexpr double kHardlyAny = 0.3;                         // mg/L Cl2 that a bleached vial may still show
+constexpr double kLittleAfterDose = 0.5;                   // and where chlorine went in lately
 constexpr double kChlorinePerManganese = 70.906 / 54.938;  // Mn(IV) takes two electrons, as Cl2 does
 
 constexpr std::string_view kChlorineSources[] = {"sodium_hypochlorite", "calcium_hypochlorite", "dichlor",
@@ -63,9 +64,9 @@ void combined_not_significant(const Look& look, Remarks& remarks) {
       {MeasuredTerm{*combined}});
 }
 
-bool near_nothing(const Look& look, std::string_view analyte) {
+bool near_nothing(const Look& look, std::string_view analyte, double most = kHardlyAny) {
   const auto value = look.inside(analyte);
-  return !value || value->value <= std::max(kNearNothing, 2 * value->sd);
+  return !value || value->value <= std::max(most, 2 * value->sd);
 }
 
 bool undiluted_colour(const Look& look) {
@@ -97,7 +98,8 @@ void bleached(const Look& look, Remarks& remarks) {
   const CheckedValue* free = look.value("free_chlorine");
   if (!free || look.uses(Sanitizer::biguanide) || free->clipped == Clip::above || !undiluted_colour(look))
     return;
-  if (!near_nothing(look, "free_chlorine")) return;
+  const double most = chlorine_added(look, kRecentDays) ? kLittleAfterDose : kHardlyAny;
+  if (!near_nothing(look, "free_chlorine", most)) return;
   const char* reason = reason_to_expect_chlorine(look);
   if (!reason) return;
   remarks.say(
