@@ -11,6 +11,8 @@
 namespace brimline {
 namespace {
 
+constexpr const char* kContext = "printer";
+
 // Every destination CUPS lists, freed at the end.
 struct Destinations {
   cups_dest_t* first = nullptr;
@@ -42,39 +44,46 @@ std::vector<std::string> split(const std::string& list) {
 // What a reason means to the clerk. The keywords are RFC 8011 section 5.4.12's; they may end in
 // -report, -warning or -error.
 struct ReasonRow {
-  std::string_view keyword, text;
+  std::string_view keyword;
+  const char* text;
 };
 constexpr ReasonRow kReasons[] = {
-    {"media-empty", "The printer is out of paper."},
-    {"media-needed", "The printer wants paper."},
-    {"media-jam", "Paper is jammed in the printer."},
-    {"cover-open", "The printer's cover is open."},
-    {"door-open", "The printer's door is open."},
-    {"toner-empty", "The printer is out of toner."},
-    {"marker-supply-empty", "The printer is out of ink or ribbon."},
-    {"offline", "The printer is switched off or unplugged."},
-    {"connecting-to-device", "The printer does not answer yet: is it switched on?"},
-    {"timed-out", "The printer does not answer: is it switched on?"},
-    {"paused", "The printer is paused."},
-    {"shutdown", "The printer is switched off."},
+    {"media-empty", phrase("printer", "The printer is out of paper.")},
+    {"media-needed", phrase("printer", "The printer wants paper.")},
+    {"media-jam", phrase("printer", "Paper is jammed in the printer.")},
+    {"cover-open", phrase("printer", "The printer's cover is open.")},
+    {"door-open", phrase("printer", "The printer's door is open.")},
+    {"toner-empty", phrase("printer", "The printer is out of toner.")},
+    {"marker-supply-empty", phrase("printer", "The printer is out of ink or ribbon.")},
+    {"offline", phrase("printer", "The printer is switched off or unplugged.")},
+    {"connecting-to-device", phrase("printer", "The printer does not answer yet: is it switched on?")},
+    {"timed-out", phrase("printer", "The printer does not answer: is it switched on?")},
+    {"paused", phrase("printer", "The printer is paused.")},
+    {"shutdown", phrase("printer", "The printer is switched off.")},
 };
 
-std::string_view trouble_of(const std::vector<std::string>& reasons) {
+// Null: none that the clerk need know of.
+const char* trouble_of(const std::vector<std::string>& reasons) {
   for (const ReasonRow& row : kReasons)
     for (const std::string& reason : reasons)
       if (reason.starts_with(row.keyword)) return row.text;
-  return {};
+  return nullptr;
 }
 
-PrintError no_printer(const std::string& queue) {
-  return {PrintError::Kind::no_printer,
-          queue.empty() ? "No printer is set up on this machine. The sheet can be saved as a file."
-                        : "There is no printer named " + queue + " on this machine."};
+PrintError no_printer(const Words& words, const std::string& queue) {
+  return {
+      PrintError::Kind::no_printer,
+      queue.empty()
+          ? words.say(kContext, phrase("printer",
+                                       "No printer is set up on this machine. The sheet can be "
+                                       "saved as a file."))
+          : words.say(kContext, phrase("printer", "There is no printer named %1 on this machine."), {queue})};
 }
 
-PrintError refused(const std::string& queue) {
+PrintError refused(const Words& words, const std::string& queue) {
   return {PrintError::Kind::refused,
-          "The printer " + queue + " did not take the sheet: " + cupsLastErrorString()};
+          words.say(kContext, phrase("printer", "The printer %1 did not take the sheet: %2"),
+                    {queue, cupsLastErrorString()})};
 }
 
 // The job's IPP state, or nothing where the service does not know it.
@@ -117,16 +126,21 @@ bool is_over(JobState state) {
 }
 
 tl::expected<PrintJob, PrintError> send_to_queue(const std::string& queue, const QByteArray& pdf,
-                                                 const std::string& title) {
+                                                 const std::string& title, const Words& words) {
   const Destinations all;
-  if (all.count == 0) return tl::unexpected(no_printer({}));
+  if (all.count == 0) return tl::unexpected(no_printer(words, {}));
   const cups_dest_t* found = all.find(queue);
-  if (!found) return tl::unexpected(no_printer(queue));
+  if (!found) return tl::unexpected(no_printer(words, queue));
   if (option(*found, "printer-is-accepting-jobs") == "false")
-    return tl::unexpected(
-        PrintError{PrintError::Kind::refused, "The printer " + queue + " takes no jobs at present."});
-  const int id = cupsCreateJob(CUPS_HTTP_DEFAULT, queue.c_str(), title.c_str(), 0, nullptr);
-  if (id == 0) return tl::unexpected(refused(queue));
+    return tl::unexpected(PrintError{
+        PrintError::Kind::refused,
+        words.say(kContext, phrase("printer", "The printer %1 takes no jobs at present."), {queue})});
+  // The second page is the back of the first, where the printer can.
+  cups_option_t* how = nullptr;
+  const int options = cupsAddOption("sides", "two-sided-long-edge", 0, &how);
+  const int id = cupsCreateJob(CUPS_HTTP_DEFAULT, queue.c_str(), title.c_str(), options, how);
+  cupsFreeOptions(options, how);
+  if (id == 0) return tl::unexpected(refused(words, queue));
   const PrintJob job{queue, id};
   const bool sent = cupsStartDocument(CUPS_HTTP_DEFAULT, queue.c_str(), id, title.c_str(), "application/pdf",
                                       1) == HTTP_STATUS_CONTINUE &&
@@ -134,56 +148,60 @@ tl::expected<PrintJob, PrintError> send_to_queue(const std::string& queue, const
                                          static_cast<size_t>(pdf.size())) == HTTP_STATUS_CONTINUE &&
                     cupsFinishDocument(CUPS_HTTP_DEFAULT, queue.c_str()) == IPP_STATUS_OK;
   if (sent) return job;
-  PrintError error = refused(queue);
+  PrintError error = refused(words, queue);
   cancel_job(job);
   return tl::unexpected(std::move(error));
 }
 
-JobReport job_report(const PrintJob& job) {
+JobReport job_report(const PrintJob& job, const Words& words) {
   const auto state = ipp_state(job);
-  if (!state) return {JobState::unknown, {}, "The print service does not answer for this sheet."};
+  if (!state)
+    return {JobState::unknown,
+            {},
+            words.say(kContext, phrase("printer", "The print service does not answer for this sheet."))};
   const Destinations all;
   const cups_dest_t* printer = all.find(job.queue);
-  if (!printer) return read_report(*state, false, {});
+  if (!printer) return read_report(*state, false, {}, words);
   const bool stopped = option(*printer, "printer-state") == std::to_string(IPP_PSTATE_STOPPED);
-  return read_report(*state, stopped, split(option(*printer, "printer-state-reasons")));
+  return read_report(*state, stopped, split(option(*printer, "printer-state-reasons")), words);
 }
 
 bool cancel_job(const PrintJob& job) {
   return cupsCancelJob(job.queue.c_str(), job.id) == 1;
 }
 
-JobReport read_report(int ipp_job_state, bool printer_stopped, std::vector<std::string> reasons) {
-  const std::string_view trouble = trouble_of(reasons);
+JobReport read_report(int ipp_job_state, bool printer_stopped, std::vector<std::string> reasons,
+                      const Words& words) {
+  const char* trouble = trouble_of(reasons);
   JobReport out;
   out.reasons = std::move(reasons);
-  const auto say = [&](JobState state, std::string_view text) {
+  const auto say = [&](JobState state, const char* text) {
     out.state = state;
-    out.text = text;
+    out.text = words.say(kContext, text);
     return out;
   };
   switch (ipp_job_state) {
     case IPP_JSTATE_COMPLETED:
-      return say(JobState::done, "The sheet is printed.");
+      return say(JobState::done, phrase("printer", "The sheet is printed."));
     case IPP_JSTATE_CANCELED:
-      return say(JobState::cancelled, "The sheet was cancelled.");
+      return say(JobState::cancelled, phrase("printer", "The sheet was cancelled. Print it again?"));
     case IPP_JSTATE_ABORTED:
-      return say(JobState::failed, "The printer gave the sheet up. Print it again.");
+      return say(JobState::failed, phrase("printer", "The printer gave the sheet up. Print it again?"));
     case IPP_JSTATE_PENDING:
     case IPP_JSTATE_HELD:
     case IPP_JSTATE_PROCESSING:
     case IPP_JSTATE_STOPPED:
       break;
     default:
-      return say(JobState::unknown, "The print service says nothing of this sheet.");
+      return say(JobState::unknown, phrase("printer", "The print service says nothing of this sheet."));
   }
   if (printer_stopped || ipp_job_state == IPP_JSTATE_STOPPED)
-    return say(JobState::stopped, trouble.empty() ? "The printer has stopped." : trouble);
+    return say(JobState::stopped, trouble ? trouble : phrase("printer", "The printer has stopped."));
   const bool at_work = ipp_job_state == IPP_JSTATE_PROCESSING;
   // Out of paper and the like keep a job at work for ever: that is a stop to whoever waits for it.
-  if (!trouble.empty()) return say(at_work ? JobState::stopped : JobState::waiting, trouble);
-  if (at_work) return say(JobState::printing, "The sheet is printing.");
-  return say(JobState::waiting, "The sheet waits for the printer.");
+  if (trouble) return say(at_work ? JobState::stopped : JobState::waiting, trouble);
+  if (at_work) return say(JobState::printing, phrase("printer", "The sheet is printing."));
+  return say(JobState::waiting, phrase("printer", "The sheet waits for the printer."));
 }
 
 }  // namespace brimline

@@ -12,6 +12,7 @@
 #include <tl/expected.hpp>
 
 #include "printing/print_error.h"
+#include "station/wording/words.h"
 
 namespace brimline {
 
@@ -36,24 +37,26 @@ enum class JobState { waiting, printing, done, stopped, cancelled, failed, unkno
 struct JobReport {
   JobState state = JobState::unknown;
   std::vector<std::string> reasons;  // the printer's own, as RFC 8011 5.4.12 names them: "media-empty"
-  std::string text;                  // one plain English line
+  std::string text;                  // one plain line in the words' language
 };
 
 // Nothing more will happen to it by itself.
 bool is_over(JobState state);
 
-// Sends a PDF. No queue of that name, or no print service: `no_printer`; a queue that takes no
+// Sends a PDF, to be printed on both sides of the paper where the printer can, and never sends it again by
+// itself. No queue of that name, or no print service: `no_printer`; a queue that takes no
 // jobs: `refused`. A sent job may wait for ever if its printer is off: ask job_report.
 tl::expected<PrintJob, PrintError> send_to_queue(const std::string& queue, const QByteArray& pdf,
-                                                 const std::string& title);
+                                                 const std::string& title, const Words& words = Words("en"));
 
-JobReport job_report(const PrintJob& job);
+JobReport job_report(const PrintJob& job, const Words& words = Words("en"));
 
 // Takes a job back that has not been printed; false where it could not be.
 bool cancel_job(const PrintJob& job);
 
 // State and sentence from what the print service says: IPP job-state (RFC 8011 5.3.7, 3 to 9), whether
 // the printer is stopped, and the printer's reasons.
-JobReport read_report(int ipp_job_state, bool printer_stopped, std::vector<std::string> reasons);
+JobReport read_report(int ipp_job_state, bool printer_stopped, std::vector<std::string> reasons,
+                      const Words& words = Words("en"));
 
 }  // namespace brimline

@@ -5,15 +5,11 @@
 #include <cups/cups.h>
 #include <gmock/gmock.h>
 
-#include <QDir>
-#include <QFile>
-#include <QProcess>
 #include <QTcpServer>
 #include <QTcpSocket>
-#include <QTemporaryDir>
-#include <QThread>
 
 #include "printing/pdf.h"
+#include "tests/printing/print_service.h"
 #include "tests/printing/sample_visit.h"
 
 namespace brimline {
@@ -52,6 +48,15 @@ TEST(JobReport, EndsOnlyWhereNothingMoreHappens) {
     EXPECT_FALSE(is_over(state));
 }
 
+// Every sentence goes through Words, and so in the customer's or the clerk's language.
+TEST(JobReport, SpeaksThroughWords) {
+  const Words spanish("es");
+  EXPECT_EQ(read_report(5, false, {"media-empty"}, spanish).text,
+            spanish.say("printer", "The printer is out of paper."));
+  EXPECT_EQ(read_report(7, false, {}, spanish).text,
+            spanish.say("printer", "The sheet was cancelled. Print it again?"));
+}
+
 // A print service at an address where none listens: there is no printer, and that is said plainly.
 TEST(Queue, WithoutAServiceThereIsNoPrinter) {
   cupsSetServer("/nonexistent/cups.sock");
@@ -63,69 +68,16 @@ TEST(Queue, WithoutAServiceThereIsNoPrinter) {
   EXPECT_EQ(job_report({"counter", 1}).state, JobState::unknown);
 }
 
-constexpr const char* kFiles =
-    "ServerRoot @/etc\nServerBin /usr/lib/cups\nDataDir /usr/share/cups\nRequestRoot @/spool\nCacheDir "
-    "@/cache\n"
-    "StateDir @/state\nTempDir @/spool\nAccessLog @/access\nErrorLog @/error\nPageLog @/page\nFileDevice "
-    "Yes\n";
-constexpr const char* kDaemon =
-    "Listen @/cups.sock\nBrowsing Off\nDefaultAuthType None\nWebInterface No\n"
-    "<Location />\nOrder allow,deny\nAllow all\n</Location>\n"
-    "<Location /admin>\nOrder allow,deny\nAllow all\n</Location>\n"
-    "<Policy default>\n<Limit All>\nOrder allow,deny\nAllow all\n</Limit>\n</Policy>\n";
-
-// A print service of our own in a folder of its own, with one queue whose printer is a socket of the test
-// (raw printing over TCP, as network printers take it).
-class RealQueue : public testing::Test {
+// One queue whose printer is a socket of the test (raw printing over TCP, as network printers take it).
+class RealQueue : public PrintService {
  protected:
-  QTemporaryDir folder;
-  QProcess service;
   QTcpServer printer;
 
-  QString at(const char* name) const { return folder.filePath(QString::fromLatin1(name)); }
-  void write(const char* name, const char* text) const {
-    QFile file(at(name));
-    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
-    file.write(QByteArray(text).replace("@", folder.path().toUtf8()));
-  }
-  void run(const QString& program, const QStringList& arguments) const {
-    QProcess process;
-    process.setProcessEnvironment([&] {
-      auto environment = QProcessEnvironment::systemEnvironment();
-      environment.insert("CUPS_SERVER", at("cups.sock"));
-      environment.insert("PATH", environment.value("PATH") + ":/usr/sbin");
-      return environment;
-    }());
-    process.start("/usr/bin/env", QStringList{program} + arguments);
-    ASSERT_TRUE(process.waitForFinished(30000));
-    ASSERT_EQ(process.exitCode(), 0) << process.readAllStandardError().toStdString();
-  }
   void SetUp() override {
-    QFile::setPermissions(folder.path(), QFile::permissions(folder.path()) | QFile::ReadOther |
-                                             QFile::ExeOther | QFile::ReadGroup | QFile::ExeGroup);
+    start_service();
     ASSERT_TRUE(printer.listen(QHostAddress::LocalHost));
-    for (const char* name : {"etc", "spool", "cache", "state"}) ASSERT_TRUE(QDir(folder.path()).mkdir(name));
-    write("files.conf", kFiles);
-    write("cupsd.conf", kDaemon);
-    service.start("/usr/sbin/cupsd", {"-f", "-c", at("cupsd.conf"), "-s", at("files.conf")});
-    ASSERT_TRUE(service.waitForStarted());
-    for (int i = 0; i < 300 && !QFile::exists(at("cups.sock")); ++i) QThread::msleep(50);
-    cupsSetServer(at("cups.sock").toUtf8().constData());
-    run("lpadmin", {"-p", "counter", "-D", "Counter printer", "-E", "-v",
-                    QString("socket://127.0.0.1:%1/?waiteof=false").arg(printer.serverPort())});
-  }
-  void TearDown() override {
-    service.terminate();
-    service.waitForFinished(10000);
-  }
-  // The report once its state is `wanted`, or the last one.
-  static JobReport report_when(const PrintJob& job, JobState wanted) {
-    JobReport report = job_report(job);
-    for (int i = 0; i < 300 && report.state != wanted; ++i) {
-      QThread::msleep(50);
-      report = job_report(job);
-    }
-    return report;
+    add_queue("counter", "Counter printer",
+              QString("socket://127.0.0.1:%1/?waiteof=false").arg(printer.serverPort()));
   }
 };
 
@@ -149,7 +101,7 @@ TEST_F(RealQueue, PrintsTheBytesAndSaysWhenItIsDone) {
 }
 
 TEST_F(RealQueue, TellsOfAStoppedPrinterAndTakesTheSheetBack) {
-  run("cupsdisable", {"counter"});
+  run_cups("cupsdisable", {"counter"});
   const auto job = send_to_queue("counter", "%PDF-1.4", "Take-home sheet");
   ASSERT_TRUE(job) << job.error().text;
   EXPECT_EQ(report_when(*job, JobState::stopped).state, JobState::stopped);
@@ -162,7 +114,7 @@ TEST_F(RealQueue, NamesAPrinterThatIsNotThere) {
   ASSERT_FALSE(job);
   EXPECT_EQ(job.error().kind, PrintError::Kind::no_printer);
   EXPECT_THAT(job.error().text, HasSubstr("cellar"));
-  run("cupsreject", {"counter"});
+  run_cups("cupsreject", {"counter"});
   const auto refused = send_to_queue("counter", "%PDF-1.4", "Take-home sheet");
   ASSERT_FALSE(refused);
   EXPECT_EQ(refused.error().kind, PrintError::Kind::refused);
