@@ -26,6 +26,11 @@ struct Mover {
     i.box.translate(dx, dy);
     return i;
   }
+  Item operator()(MarkItem i) const {
+    i.x += dx;
+    i.y += dy;
+    return i;
+  }
   Item operator()(CellsItem i) const {
     for (QRectF& cell : i.cells) cell.translate(dx, dy);
     return i;

@@ -29,12 +29,18 @@ struct BoxItem {
   bool filled = false;
 };
 
+// A point of a chart: a disc, white within where it is not filled.
+struct MarkItem {
+  double x = 0, y = 0, radius = 2;
+  bool filled = true;
+};
+
 // Black squares, painted as one shape so that no seam shows between them.
 struct CellsItem {
   std::vector<QRectF> cells;
 };
 
-using Item = std::variant<TextItem, LineItem, BoxItem, CellsItem>;
+using Item = std::variant<TextItem, LineItem, BoxItem, MarkItem, CellsItem>;
 
 // The items moved by (dx, dy), added to `to`.
 void add_moved(std::vector<Item>& to, const std::vector<Item>& items, double dx, double dy);

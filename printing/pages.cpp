@@ -5,6 +5,7 @@
 #include <QPainterPath>
 #include <algorithm>
 #include <array>
+#include <span>
 
 #include "printing/slab.h"
 
@@ -12,9 +13,12 @@ namespace brimline {
 namespace {
 
 constexpr double kPointsPerMm = 72 / 25.4;
-constexpr double kLarge = 1.5;       // large print: body of 15.6 points
+// Large print: a body of 15.6 points, or down to 14 where that saves a page (14 is the usual floor of
+// large-print guidelines, from memory).
+constexpr std::array<double, 4> kLarge{1.5, 1.45, 1.4, 1.35};
 constexpr double kMostBlank = 0.36;  // of a page, left empty rather than part what belongs together
 constexpr std::array<double, 5> kScales{1.0, 0.97, 0.94, 0.91, 0.875};
+constexpr double kSmallestForOne = 0.93;  // below it letters shrink for the second page's sake only
 
 struct Margins {
   double left, top, right, bottom;
@@ -22,7 +26,7 @@ struct Margins {
 
 Margins margins_of(Paper paper) {
   if (paper == Paper::roll80) return {11, 10, 11, 14};
-  return {50, 42, 50, 46};
+  return {42, 38, 42, 44};
 }
 
 Frame frame_of(const Edition& edition, double paper_width, double scale) {
@@ -30,11 +34,13 @@ Frame frame_of(const Edition& edition, double paper_width, double scale) {
   Frame frame;
   frame.width = paper_width - m.left - m.right;
   frame.scale = scale;
+  frame.large = edition.large;
   if (edition.paper == Paper::roll80) {
     frame.scale = scale * 0.9;
   } else if (!edition.large) {
-    frame.side = 102;
-    frame.gutter = 34;
+    frame.side = 96;
+    frame.gutter = 30;
+    frame.cautions = 180;
   }
   return frame;
 }
@@ -90,24 +96,24 @@ std::string filled(std::string text, int page, int of) {
   return text;
 }
 
-void add_footers(Pages& pages, const Sheet& sheet, const Margins& margins, double scale) {
-  const Type type{8 * std::min(scale, 1.2), false, Ink::quiet};
+void add_footers(Pages& pages, const Body& body, const Margins& margins, double scale) {
+  const Type type{8 * std::clamp(scale, 0.95, 1.2), false, Ink::quiet};
   const double baseline = pages.height - margins.bottom * 0.5;
   const int count = static_cast<int>(pages.pages.size());
   for (int i = 0; i < count; ++i) {
-    const QString number = QString::fromStdString(filled(sheet.titles.page, i + 1, count));
+    const QString number = QString::fromStdString(filled(body.page, i + 1, count));
     auto& items = pages.pages[static_cast<size_t>(i)].items;
     const TextItem right = text_ending_at(pages.width - margins.right, baseline, number, type);
     const double room = right.x - margins.left - 12;
-    const QString whole = QString::fromStdString(sheet.footer);
+    const QString whole = QString::fromStdString(body.footer);
     QString left = whole;
-    if (width_of(left, type) > room) left = QString::fromStdString(sheet.code);
+    if (width_of(left, type) > room) left = QString::fromStdString(body.short_footer);
     items.push_back(text_at(margins.left, baseline, left, type));
     items.push_back(right);
   }
 }
 
-Pages lay_out_at(const Sheet& sheet, const Edition& edition, double scale) {
+Pages lay_out_at(const Body& body, const Edition& edition, double scale) {
   const PaperSize paper = size_of(edition.paper);
   const Margins margins = margins_of(edition.paper);
   Pages out;
@@ -116,9 +122,9 @@ Pages lay_out_at(const Sheet& sheet, const Edition& edition, double scale) {
   const bool endless = paper.height_mm <= 0;
   const double room = endless ? 0 : out.height - margins.top - margins.bottom;
   double used = 0;
-  out.pages = place(slabs_of(sheet, frame_of(edition, out.width, scale)), margins, room, used);
+  out.pages = place(body.slabs(frame_of(edition, out.width, scale)), margins, room, used);
   if (endless) out.height = margins.top + used + margins.bottom + 16;
-  add_footers(out, sheet, margins, scale);
+  add_footers(out, body, margins, scale);
   return out;
 }
 
@@ -145,6 +151,12 @@ struct ItemPainter {
         QPen(QColor(Qt::black), item.thickness * kUnitsPerPoint, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
     painter.drawRect(box);
   }
+  void operator()(const MarkItem& item) const {
+    painter.setBrush(item.filled ? Qt::black : Qt::white);
+    painter.setPen(QPen(QColor(Qt::black), 0.7 * kUnitsPerPoint));
+    const double radius = item.radius * kUnitsPerPoint;
+    painter.drawEllipse(QPointF(item.x, item.y) * kUnitsPerPoint, radius, radius);
+  }
   void operator()(const CellsItem& item) const {
     QPainterPath path;
     for (const QRectF& cell : item.cells)
@@ -156,12 +168,24 @@ struct ItemPainter {
 
 }  // namespace
 
+Pages lay_out(const Body& body, const Edition& edition) {
+  if (edition.paper == Paper::roll80) return lay_out_at(body, edition, edition.large ? kLarge.front() : 1);
+  const auto scales = edition.large ? std::span<const double>(kLarge) : std::span<const double>(kScales);
+  Pages best = lay_out_at(body, edition, scales.front());
+  if (best.pages.size() == 1) return best;
+  // Smaller letters only for what they save: one page instead of two where little is over, two for three.
+  for (const double scale : scales.subspan(1)) {
+    Pages pages = lay_out_at(body, edition, scale);
+    if (pages.pages.size() < best.pages.size()) best = std::move(pages);
+    if (best.pages.size() <= 2 && scale < kSmallestForOne) break;
+  }
+  return best;
+}
+
 Pages lay_out(const Sheet& sheet, const Edition& edition) {
-  if (edition.large) return lay_out_at(sheet, edition, kLarge);
-  if (edition.paper == Paper::roll80) return lay_out_at(sheet, edition, 1);
-  for (const double scale : kScales)
-    if (Pages pages = lay_out_at(sheet, edition, scale); pages.pages.size() <= 2) return pages;
-  return lay_out_at(sheet, edition, 1);
+  return lay_out(Body{[&](const Frame& frame) { return slabs_of(sheet, frame); }, sheet.footer, sheet.code,
+                      sheet.titles.page},
+                 edition);
 }
 
 void paint(const Page& page, QPainter& painter) {

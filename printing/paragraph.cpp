@@ -5,12 +5,11 @@
 #include <QTextBoundaryFinder>
 #include <algorithm>
 #include <cmath>
-#include <utility>
 
 namespace brimline {
 namespace {
 
-// A word, or a waterline that hangs under the word after it, with whether a space stands before it.
+// A word, or a waterline that stands like one, with whether a space stands before it.
 struct Token {
   QString text;
   Type type;
@@ -43,7 +42,9 @@ void add_words(std::vector<Token>& out, const Run& run, bool& space_waits) {
     token.width = width_of(token.text, token.type);
     const bool after_word = token.spaced && !out.back().picture;
     token.glued =
-        after_word && ((is_number(out.back().text) && token.text.front().isLetter()) || is_clock(token.text));
+        after_word &&
+        ((is_number(out.back().text) && (token.text.front().isLetter() || token.text.front() == u'%')) ||
+         is_clock(token.text));
     out.push_back(std::move(token));
     space_waits = false;
     at = end;
@@ -57,8 +58,9 @@ std::vector<Token> tokens_of(const std::vector<std::variant<Run, Waterline>>& pi
     if (const auto* run = std::get_if<Run>(&piece)) {
       add_words(out, *run, space_waits);
     } else {
-      out.push_back({{}, type, std::get<Waterline>(piece), 0, space_waits && !out.empty(), false});
-      space_waits = false;
+      const bool first = out.empty();
+      out.push_back({{}, type, std::get<Waterline>(piece), waterline_width(type), !first, !first});
+      space_waits = true;
     }
   }
   return out;
@@ -99,37 +101,32 @@ size_t group_end(const std::vector<Token>& tokens, size_t at, double width) {
   return end;
 }
 
-TextLine set_line(const std::vector<Token>& tokens, size_t from, size_t to, double most) {
+void add_word(TextLine& line, const Token& token, const QString& space) {
+  TextItem* before = line.items.empty() ? nullptr : std::get_if<TextItem>(&line.items.back());
+  if (before && before->type == token.type) {
+    before->text += space + token.text;
+    before->width = width_of(before->text, before->type);
+    line.width = before->x + before->width;
+  } else {
+    const double start = line.width + width_of(space, token.type);
+    line.items.push_back(text_at(start, 0, token.text, token.type));
+    line.width = start + token.width;
+  }
+}
+
+TextLine set_line(const std::vector<Token>& tokens, size_t from, size_t to) {
   TextLine line;
-  std::vector<Item> pictures;
-  bool space_waits = false;
-  const Token* picture = nullptr;
   for (size_t i = from; i < to; ++i) {
     const Token& token = tokens[i];
-    space_waits = space_waits || (i > from && token.spaced);
-    if (token.picture) {
-      picture = &token;
+    const QString space = i > from && token.spaced ? QStringLiteral(" ") : QString();
+    if (!token.picture) {
+      add_word(line, token, space);
       continue;
     }
-    const QString space = std::exchange(space_waits, false) ? QStringLiteral(" ") : QString();
-    TextItem* before = line.items.empty() ? nullptr : std::get_if<TextItem>(&line.items.back());
-    double start = line.width + width_of(space, token.type);
-    if (before && before->type == token.type) {
-      start = before->x + width_of(before->text + space, before->type);
-      before->text += space + token.text;
-      before->width = width_of(before->text, before->type);
-      line.width = before->x + before->width;
-    } else {
-      line.items.push_back(text_at(start, 0, token.text, token.type));
-      line.width = start + token.width;
-    }
-    if (!picture) continue;
-    const double x = std::max(0.0, std::min(start, most - waterline_width(token.type)));
-    add_moved(pictures, waterline_items(*picture->picture, token.type), x, 0);
-    line.below = token.type.size * 0.55;
-    picture = nullptr;
+    const double start = line.width + width_of(space, token.type);
+    add_moved(line.items, waterline_items(*token.picture, token.type), start, 0);
+    line.width = start + token.width;
   }
-  line.items.insert(line.items.end(), pictures.begin(), pictures.end());
   return line;
 }
 
@@ -149,7 +146,7 @@ std::vector<TextLine> break_lines(const std::vector<std::variant<Run, Waterline>
     for (size_t i = at; i < end; ++i)
       group += tokens[i].width + (tokens[i].spaced && i > from ? width_of(" ", tokens[i].type) : 0);
     if (at > from && used + group > width) {
-      lines.push_back(set_line(tokens, from, at, width));
+      lines.push_back(set_line(tokens, from, at));
       if (tokens[at].spaced) group -= width_of(" ", tokens[at].type);
       from = at;
       used = 0;
@@ -157,7 +154,7 @@ std::vector<TextLine> break_lines(const std::vector<std::variant<Run, Waterline>
     used += group;
     at = end;
   }
-  lines.push_back(set_line(tokens, from, tokens.size(), width));
+  lines.push_back(set_line(tokens, from, tokens.size()));
   return lines;
 }
 
@@ -166,13 +163,9 @@ std::vector<TextLine> break_lines(const std::string& text, double width, const T
 }
 
 std::vector<TextLine> break_lines(const Sentence& sentence, double width, const Type& type) {
-  std::vector<std::variant<Run, Waterline>> pieces;
-  for (const Piece& piece : sentence) {
-    if (const auto* text = std::get_if<std::string>(&piece))
-      pieces.emplace_back(Run{*text, type});
-    else
-      pieces.emplace_back(std::get<Waterline>(piece));
-  }
+  std::vector<std::variant<Run, Waterline>> pieces{Run{plain(sentence), type}};
+  for (const Piece& piece : sentence)
+    if (const auto* line = std::get_if<Waterline>(&piece)) pieces.emplace_back(*line);
   return break_lines(pieces, width, type);
 }
 
@@ -192,7 +185,7 @@ double waterline_width(const Type& type) {
 
 std::vector<Item> waterline_items(const Waterline& line, const Type& type) {
   const double full = waterline_width(type), pad = type.size * 0.12;
-  const double width = full - 2 * pad, middle = type.size * 0.58;
+  const double width = full - 2 * pad, middle = type.size * -0.27;
   const double half = type.size * 0.30;  // height of a bracket above and below the rule
   const double span = line.high > line.low ? line.high - line.low : 1;
   const auto x_of = [&](double v) { return pad + width * std::clamp((v - line.low) / span, 0.0, 1.0); };

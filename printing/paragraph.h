@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Words broken into lines, with a waterline hanging under the value it belongs to.
+// Words broken into lines; a sentence's waterline stands like a word after its last one.
 #pragma once
 
 #include <vector>
@@ -18,7 +18,6 @@ struct Run {
 struct TextLine {
   std::vector<Item> items;
   double width = 0;
-  double below = 0;  // what the line needs beneath its letters, for a waterline
 };
 
 // Breaks at spaces, never between a number and its unit; a word wider than the line is broken where
@@ -30,7 +29,7 @@ std::vector<TextLine> break_lines(const Sentence& sentence, double width, const 
 // As many lines as break_lines, of widths as even as can be: for what is set large.
 std::vector<TextLine> balanced_lines(const std::string& text, double width, const Type& type);
 
-// The picture, its left end at x = 0, hanging under the baseline y = 0 of text of `type`.
+// The picture, its left end at x = 0, as high as the letters of `type` on the baseline y = 0.
 std::vector<Item> waterline_items(const Waterline& line, const Type& type);
 double waterline_width(const Type& type);
 

@@ -25,25 +25,8 @@ std::string spread_words(const Words& words, const AnalyteId& analyte, double sd
   return std::string("± ").append(words.number(sd, decimals));
 }
 
-std::string target_words(const Words& words, const AnalyteId& analyte, const Target& target) {
-  const auto number = [&](double v) {
-    const AnalyteKind* kind = find_analyte(analyte);
-    const int most = kind ? kind->decimals : kDecimals;
-    std::string out = words.number(v, most);
-    if (most > 1 && out.back() == '0') out.pop_back();  // 7.2 rather than 7.20
-    return out;
-  };
-  // Much stabilizer wants more chlorine than anybody may swim in: what stands is the most.
-  const bool crossed = target.low && target.high && *target.low > *target.high;
-  if (target.low && target.high && !crossed) return number(*target.low) + "–" + number(*target.high);
-  if (target.low && !crossed)
-    return words.say(kContext, phrase("sheet", "%1 or more"), {number(*target.low)});
-  if (target.high) return words.say(kContext, phrase("sheet", "up to %1"), {number(*target.high)});
-  return {};
-}
-
 std::string clipped_words(const Words& words, const Reading& reading) {
-  const std::string value = value_words(words, reading.analyte, reading.value, true);
+  const std::string value = value_words(words, reading.analyte, reading.value, false);
   if (!reading.clipped) return value;
   return words.say(
       kContext,
@@ -51,20 +34,15 @@ std::string clipped_words(const Words& words, const Reading& reading) {
       {value});
 }
 
-std::optional<Target> target_of(const Visit& visit, const AnalyteId& analyte,
-                                const std::map<AnalyteId, Target>& targets) {
-  if (visit.plan_as_told)
-    for (const Finding& finding : visit.plan_as_told->findings)
-      // What little chlorine can bear beside it is not the stabilizer's own target.
-      if (finding.analyte == analyte && finding.target && finding.id != kRatio) return finding.target;
-  const auto found = targets.find(analyte);
-  if (found != targets.end()) return found->second;
-  return std::nullopt;
+std::string unit_of(const AnalyteId& analyte) {
+  const AnalyteKind* kind = find_analyte(analyte);
+  return kind ? kind->unit : std::string();
 }
 
 SheetRow row_of(const Reading& reading, const Words& words) {
   SheetRow row;
   row.name = analyte_name(words, reading.analyte);
+  row.unit = unit_of(reading.analyte);
   row.value = clipped_words(words, reading);
   if (const auto sd = spread_of(reading); sd && !reading.clipped)
     row.spread = spread_words(words, reading.analyte, *sd);
@@ -79,15 +57,14 @@ void add_context(SheetRow& row, const AnalyteId& analyte, const Visit& visit, co
   if (earlier)
     if (const Reading* last = standing_reading(earlier->bottle, analyte))
       row.last = clipped_words(words, *last);
+  if (visit.bottle.fill_water)
+    for (const Reading& reading : *visit.bottle.fill_water)
+      if (reading.analyte == analyte) row.fill = clipped_words(words, reading);
   if (!visit.plan_as_told) return;
   const auto expected = visit.plan_as_told->predicted.find(analyte);
   if (expected == visit.plan_as_told->predicted.end()) return;
   row.expected = value_words(words, analyte, expected->second.value, false);
   if (expected->second.sd) row.expected += " " + spread_words(words, analyte, *expected->second.sd);
-}
-
-bool was_read(const Bottle& bottle, const AnalyteId& analyte) {
-  return standing_reading(bottle, analyte);
 }
 
 // In the order they were taken, but each analyte's readings one below the other.
@@ -146,6 +123,36 @@ Waterline waterline_of(const Finding& finding, const AnalyteKind& kind, const Re
 
 }  // namespace
 
+std::string bound_words(const Words& words, const AnalyteId& analyte, double value) {
+  std::string out = value_words(words, analyte, value, false);
+  const size_t point = out.find_first_of(".,");
+  if (point != std::string::npos && out.size() - point > 2 && out.back() == '0')
+    out.pop_back();  // 7.2, not 7.20
+  return out;
+}
+
+std::string target_words(const Words& words, const AnalyteId& analyte, const Target& target) {
+  const auto number = [&](double v) { return bound_words(words, analyte, v); };
+  // Much stabilizer wants more chlorine than anybody may swim in: what stands is the most.
+  const bool crossed = target.low && target.high && *target.low > *target.high;
+  if (target.low && target.high && !crossed) return number(*target.low) + "–" + number(*target.high);
+  if (target.low && !crossed)
+    return words.say(kContext, phrase("sheet", "%1 or more"), {number(*target.low)});
+  if (target.high) return words.say(kContext, phrase("sheet", "up to %1"), {number(*target.high)});
+  return {};
+}
+
+std::optional<Target> target_of(const Visit& visit, const AnalyteId& analyte,
+                                const std::map<AnalyteId, Target>& targets) {
+  if (visit.plan_as_told)
+    for (const Finding& finding : visit.plan_as_told->findings)
+      // What little chlorine can bear beside it is not the stabilizer's own target.
+      if (finding.analyte == analyte && finding.target && finding.id != kRatio) return finding.target;
+  const auto found = targets.find(analyte);
+  if (found != targets.end()) return found->second;
+  return std::nullopt;
+}
+
 const Reading* standing_reading(const Bottle& bottle, const AnalyteId& analyte) {
   const Reading* found = nullptr;
   for (const Reading& reading : bottle.readings)
@@ -195,21 +202,19 @@ std::vector<SheetRow> readings_table(const Visit& visit, const Visit* earlier, c
       row.name = words.say(kContext, phrase("sheet", "%1, again"), {row.name});
     rows.push_back(std::move(row));
   }
+  const auto add_unread = [&](const AnalyteId& analyte) {
+    if (!told.insert(analyte).second) return;
+    SheetRow row;
+    row.name = analyte_name(words, analyte);
+    row.unit = unit_of(analyte);
+    row.value = words.say(kContext, phrase("sheet", "not read"));
+    add_context(row, analyte, visit, earlier, words, targets);
+    rows.push_back(std::move(row));
+  };
   if (visit.plan_as_told)
-    for (const auto& [analyte, expected] : visit.plan_as_told->predicted) {
-      if (was_read(visit.bottle, analyte)) continue;
-      SheetRow row;
-      row.name = analyte_name(words, analyte);
-      row.value = words.say(kContext, phrase("sheet", "not read"));
-      add_context(row, analyte, visit, earlier, words, targets);
-      rows.push_back(std::move(row));
-    }
+    for (const auto& [analyte, expected] : visit.plan_as_told->predicted) add_unread(analyte);
   if (visit.bottle.fill_water)
-    for (const Reading& reading : *visit.bottle.fill_water) {
-      SheetRow row = row_of(reading, words);
-      row.name = words.say(kContext, phrase("sheet", "Fill water: %1"), {row.name});
-      rows.push_back(std::move(row));
-    }
+    for (const Reading& reading : *visit.bottle.fill_water) add_unread(reading.analyte);
   return rows;
 }
 

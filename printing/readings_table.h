@@ -22,10 +22,18 @@ std::optional<double> spread_of(const Reading& reading);
 // where there is no plan or the regime is not known here.
 std::map<AnalyteId, Target> regime_targets(const Visit& visit);
 
-// Every reading of the visit in the order it was taken, repeats and fill water included, then what
-// the plan predicts of analytes that were not read.
+// Every reading of the visit in the order it was taken, repeats included, then what the plan predicts of
+// analytes that were not read and what was read in the fill water alone.
 std::vector<SheetRow> readings_table(const Visit& visit, const Visit* earlier, const Words& words,
                                      const std::map<AnalyteId, Target>& targets);
+
+// One end of a target, with no more decimals than it needs: "7.2".
+std::string bound_words(const Words& words, const AnalyteId& analyte, double value);
+// "7.2–7.6", "up to 0.1"; empty where there is none.
+std::string target_words(const Words& words, const AnalyteId& analyte, const Target& target);
+// The target a finding or `targets` gives the analyte; nothing where neither does.
+std::optional<Target> target_of(const Visit& visit, const AnalyteId& analyte,
+                                const std::map<AnalyteId, Target>& targets);
 
 // The name of an analyte and a value of it with its unit, in the reader's language.
 std::string analyte_name(const Words& words, const AnalyteId& analyte);

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cctype>
 
+#include "printing/charts.h"
 #include "printing/readings_table.h"
 #include "station/wording/clock_words.h"
 #include "station/wording/sheet_words.h"
@@ -28,9 +29,11 @@ SheetTitles titles_of(const Words& words, const Plan* plan) {
   t.readings = say(phrase("sheet", "All readings"));
   t.trouble = say(phrase("sheet", "If something goes wrong"));
   t.page = say(phrase("sheet", "page %1 of %2"));
-  t.columns = {say(phrase("sheet", "Reading")),         say(phrase("sheet", "This bottle")),
-               say(phrase("sheet", "Give or take")),    say(phrase("sheet", "Target")),
-               say(phrase("sheet", "After the steps")), say(phrase("sheet", "Last visit"))};
+  t.charts = say(phrase("sheet", "Over your visits"));
+  t.scan = say(phrase("sheet", "for our counter"));
+  t.columns = {say(phrase("sheet", "Reading")),    say(phrase("sheet", "This bottle")),
+               say(phrase("sheet", "Target")),     say(phrase("sheet", "After the steps")),
+               say(phrase("sheet", "Last visit")), say(phrase("sheet", "Fill water"))};
   return t;
 }
 
@@ -141,8 +144,12 @@ std::string come_back_of(const Visit& visit, const Plan& plan, const Words& word
   std::string out;
   if (home_at) {
     const Instant when = by_day(later(*home_at, plan_end_h(plan) + plan.retest->after_h));
-    out = words.say(kContext, phrase("sheet", "Bring a fresh bottle and this sheet: %1 (%2) or soon after."),
-                    {clock_words(words, *home_at, when), date_words(words, when)});
+    // "tomorrow 08:00 (Monday 15 June)", and from the day after "Tuesday 16 June, 08:00"
+    const bool near = same_day(*home_at, when) || same_day(later(*home_at, 24), when);
+    const std::string date = date_words(words, when);
+    out = words.say(
+        kContext, phrase("sheet", "Bring a fresh bottle and this sheet: %1 or soon after."),
+        {near ? clock_words(words, *home_at, when) + " (" + date + ")" : date + ", " + time_words(when)});
   } else {
     out = words.say(kContext, phrase("sheet", "Bring a fresh bottle and this sheet %1 after the last step."),
                     {span_words(words, plan.retest->after_h)});
@@ -191,13 +198,21 @@ bool has_waterline(const std::vector<Sentence>& sentences) {
 
 std::string rows_note_of(const Visit& visit, const Words& words) {
   std::string out = words.say(kContext, phrase("sheet",
-                                               "“Give or take” is one standard deviation: about two readings "
-                                               "in three come that near."));
+                                               "± is one standard deviation: about two readings in three "
+                                               "come that near."));
   if (visit.bottle.sample_temperature)
     out = words.say(kContext, phrase("sheet", "Read at %1 °C."),
                     {words.number(visit.bottle.sample_temperature->celsius(), 0)}) +
           " " + out;
   return out;
+}
+
+// The numbers' labels are the shop's settings, whose English is a key like any other sentence's.
+ShopDetails in_language(ShopDetails shop, const Words& words) {
+  [[maybe_unused]] constexpr const char* kLabels[] = {phrase("sheet", "Emergency"),
+                                                      phrase("sheet", "Poison line")};
+  for (EmergencyNumber& number : shop.emergency) number.label = words.say(kContext, number.label.c_str());
+  return shop;
 }
 
 }  // namespace
@@ -215,7 +230,7 @@ Sheet make_sheet(const Visit& visit, const Visit* earlier, const ShopDetails& sh
   Sheet sheet;
   sheet.language = words.language();
   sheet.titles = titles_of(words, plan);
-  sheet.shop = shop;
+  sheet.shop = in_language(shop, words);
   sheet.who = who_of(visit, words);
   sheet.question = words.say(kContext, phrase("sheet", "May we swim?"));
   sheet.before = standing_lines(words, plan && plan->home_plan);
@@ -225,13 +240,14 @@ Sheet make_sheet(const Visit& visit, const Visit* earlier, const ShopDetails& sh
   if (has_waterline(sheet.findings))
     sheet.waterline_key =
         words.say(kContext, phrase("sheet",
-                                   "The small line under a value: what the test can read, from end to end; "
-                                   "brackets, the target; dark "
-                                   "mark, this bottle, as wide as its likely error; open mark, last visit."));
-  sheet.rows = readings_table(visit, earlier, words,
-                              options.targets.empty() ? regime_targets(visit) : options.targets);
+                                   "The small line after a sentence: what the test can read, from end to "
+                                   "end; brackets, the target; dark mark, this bottle, as wide as its "
+                                   "likely error; open mark, last visit."));
+  const auto targets = options.targets.empty() ? regime_targets(visit) : options.targets;
+  sheet.rows = readings_table(visit, earlier, words, targets);
+  sheet.charts = charts_of(visit, options.history, words, targets);
   sheet.rows_note = rows_note_of(visit, words);
-  sheet.trouble = trouble_lines(words, shop);
+  sheet.trouble = trouble_lines(words, sheet.shop);
   sheet.code = visit_code(visit.id);
   sheet.footer = (shop.name.empty() ? sheet.titles.sheet : shop.name) +
                  (visit.bottle.code.empty() ? "" : " · " + visit.bottle.code) + " · " + sheet.code;

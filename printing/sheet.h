@@ -52,15 +52,29 @@ struct SheetStep {
   std::vector<std::string> cautions;
 };
 
-// A row of the table of readings; a cell with nothing to say is empty.
+// A row of the table of readings; a cell with nothing to say is empty. Figures are in `unit`.
 struct SheetRow {
-  std::string name, value, spread, target, expected, last;
+  std::string name, unit, value, spread, target, expected, last, fill;
+};
+
+// One reading over the visits of the vessel, oldest first; the last point is this bottle.
+struct Chart {
+  struct Point {
+    std::string date;  // "14 Jun"; empty where the visit has no time
+    double value = 0;  // in the analyte's unit
+    double days = 0;   // since the first point
+  };
+  std::string name, unit;
+  Target target;
+  std::string low, high;  // the target's ends as words; empty where there is none
+  std::vector<Point> points;
 };
 
 // Titles and fixed labels, in the sheet's language.
 struct SheetTitles {
-  std::string sheet, findings, before, steps, caution, watch, come_back, readings, trouble, page;
-  std::vector<std::string> columns;  // as the members of SheetRow
+  std::string sheet, findings, before, steps, caution, watch, come_back, readings, charts, trouble, page;
+  std::string scan;                  // beneath the QR
+  std::vector<std::string> columns;  // name, value, target, expected, last, fill
 };
 
 struct Sheet {
@@ -78,6 +92,7 @@ struct Sheet {
   std::string come_back;
   std::vector<SheetRow> rows;
   std::string rows_note;
+  std::vector<Chart> charts;
   std::vector<std::string> trouble;  // when something goes wrong, and storing
   std::string code;                  // opaque, for the QR (station/wording/visit_code.h)
   std::string footer;                // on every page, beside the page number
@@ -86,6 +101,8 @@ struct Sheet {
 struct SheetOptions {
   // Targets by analyte for readings that have no finding; empty: those of the plan's own regime.
   std::map<AnalyteId, Target> targets;
+  // Visits of the vessel before this one, oldest first, for the charts.
+  std::vector<Visit> history;
 };
 
 // The visit with its plan as told; with no plan the sheet has the readings alone. `earlier` is the

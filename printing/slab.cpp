@@ -9,6 +9,7 @@ namespace brimline {
 namespace {
 
 constexpr double kBody = 10.4, kSmall = 9.4, kKey = 8.2;
+constexpr double kNarrow = 300;  // points: a roll
 
 void add_head(SlabBuilder& out, const Sheet& sheet) {
   const Frame& frame = out.frame();
@@ -21,7 +22,7 @@ void add_head(SlabBuilder& out, const Sheet& sheet) {
     numbers.push_back(QString::fromStdString(e.label + " " + e.number));
     right_width = std::max(right_width, width_of(numbers.back(), number));
   }
-  const bool beside = !frame.stacked() && right_width < frame.width * 0.5;
+  const bool beside = frame.width > kNarrow && right_width < frame.width * 0.5;
   const double left_width = beside ? frame.width - right_width - (numbers.empty() ? 0 : 18) : frame.width;
   Slab slab;
   double y = 0;
@@ -49,28 +50,38 @@ void add_head(SlabBuilder& out, const Sheet& sheet) {
   out.rule(1.4, Ink::accent);
 }
 
-// Whose water it is, with the code that reopens the visit at the right.
+// The code that reopens the visit, with what it is for beneath; its right end at x.
+double add_code(std::vector<Item>& items, const Sheet& sheet, const Frame& frame, double right, double y) {
+  const double size = 58;
+  const Type caption = frame.type(7.4, false, Ink::quiet);
+  add_moved(items, {qr_cells(QString::fromStdString(sheet.code), size)}, right - size, y);
+  const QString words = QString::fromStdString(sheet.titles.scan);
+  items.push_back(text_ending_at(right, y + size + 3 + ascent_of(caption), words, caption));
+  return y + size + 3 + leading_of(caption);
+}
+
+// Whose water it is, with the code at the right; on a roll beneath.
 void add_who(SlabBuilder& out, const Sheet& sheet) {
   const Frame& frame = out.frame();
   const Type label = frame.type(9.6, true, Ink::accent), value = frame.type(kBody);
-  const double qr = 58, gap = 22;
-  const double width = frame.stacked() ? frame.width : frame.text_width() - qr - gap;
+  const bool narrow = frame.width < kNarrow;
+  double label_width = frame.text_x();
+  if (frame.stacked())
+    for (const Labelled& row : sheet.who)
+      label_width = std::max(label_width, width_of(QString::fromStdString(row.label), label) + 8);
+  const double width = frame.width - label_width - (narrow ? 0 : 84);
   Slab slab;
   double y = 0;
   for (const Labelled& row : sheet.who) {
-    const double baseline = y + ascent_of(value);
-    const QString name = QString::fromStdString(row.label);
-    slab.items.push_back(text_at(0, baseline, name, label));
-    if (frame.stacked()) y += leading_of(value);
+    slab.items.push_back(text_at(0, y + ascent_of(value), QString::fromStdString(row.label), label));
     for (const TextLine& line : break_lines(row.value, width, value)) {
-      add_moved(slab.items, line.items, frame.text_x(), y + ascent_of(value));
+      add_moved(slab.items, line.items, label_width, y + ascent_of(value));
       y += leading_of(value);
     }
   }
-  const CellsItem code = qr_cells(QString::fromStdString(sheet.code), qr);
-  const double qr_y = frame.stacked() ? y + 10 : 2;
-  add_moved(slab.items, {code}, frame.stacked() ? 10 : frame.width - qr, qr_y);
-  slab.height = std::max(y, qr_y + qr + 2);
+  const double bottom = narrow ? add_code(slab.items, sheet, frame, 10 + 58, y + 8)
+                               : add_code(slab.items, sheet, frame, frame.width, 2);
+  slab.height = std::max(y, bottom);
   out.space(8);
   out.add(std::move(slab));
 }
@@ -78,7 +89,7 @@ void add_who(SlabBuilder& out, const Sheet& sheet) {
 void add_answer(SlabBuilder& out, const Sheet& sheet) {
   const Frame& frame = out.frame();
   const Type answer = frame.type(19, true);
-  out.space(8);
+  out.space(4);
   out.title(sheet.question);
   const size_t start = out.size();
   out.paragraph(balanced_lines(sheet.answer, frame.text_width(), answer), answer);
@@ -101,44 +112,83 @@ void add_lines(SlabBuilder& out, const std::string& title, const std::vector<std
   }
 }
 
+// How many of `heights` stand in the first of two columns that are as even as can be.
+size_t first_column(const std::vector<double>& heights) {
+  double whole = 0, first = 0;
+  for (const double height : heights) whole += height;
+  size_t count = 0;
+  while (count < heights.size() && first + heights[count] / 2 < whole / 2) first += heights[count++];
+  return std::max<size_t>(count, 1);
+}
+
+// Short lines in two columns over the whole width, under a title; in large print and on a roll in one.
+void add_two_columns(SlabBuilder& out, const std::string& title, const std::vector<std::string>& lines,
+                     const Type& type) {
+  const Frame& frame = out.frame();
+  if (frame.stacked()) return add_lines(out, title, lines, type);
+  if (lines.empty()) return;
+  out.space(9);
+  const Type head = frame.type(9.6, true, Ink::accent);
+  out.wide_paragraph(break_lines(title, frame.width, head), head, true);
+  out.space(2);
+  Frame narrow = frame;
+  const double gap = 22;
+  narrow.width = (frame.width - gap) / 2;
+  narrow.side = narrow.gutter = 0;
+  std::vector<double> heights;
+  for (const std::string& line : lines)
+    heights.push_back(static_cast<double>(break_lines(line, narrow.width, type).size()) * leading_of(type) +
+                      2);
+  const size_t first = first_column(heights);
+  SlabBuilder left(narrow), right(narrow);
+  for (size_t i = 0; i < lines.size(); ++i) {
+    SlabBuilder& column = i < first ? left : right;
+    column.space(2);
+    column.paragraph(break_lines(lines[i], narrow.width, type), type);
+  }
+  out.add_beside({{0, left.take()}, {narrow.width + gap, right.take()}});
+}
+
 void add_findings(SlabBuilder& out, const Sheet& sheet) {
   if (sheet.findings.empty()) return;
   const Frame& frame = out.frame();
   const Type body = frame.type(kBody), key = frame.type(kKey, false, Ink::quiet);
-  const Type head = frame.type(9.6, true, Ink::accent);
-  // Above and not beside: a title beside lines that stand apart would be read into the sentence.
-  out.space(8);
-  out.wide_paragraph(break_lines(sheet.titles.findings, frame.width, head), head, true);
-  size_t last = out.size();
+  out.space(10);
+  out.title(sheet.titles.findings);
+  const size_t start = out.size();
   for (const Sentence& finding : sheet.findings) {
-    last = out.size();
-    out.space(5);
+    out.space(3.5);
     out.paragraph(break_lines(finding, frame.text_width(), body), body);
   }
-  if (sheet.waterline_key.empty()) return;
-  out.space(3);
-  out.paragraph(break_lines(sheet.waterline_key, frame.text_width(), key), key);
-  out.keep_from(last);
+  if (!sheet.waterline_key.empty() && !frame.large) {
+    out.space(3);
+    out.paragraph(break_lines(sheet.waterline_key, frame.text_width(), key), key);
+  }
+  out.keep_from(start);
+  out.at(out.size() - 1).with_next = false;
 }
 
 }  // namespace
 
+// What to do and what helps stand first, on the front; why, and the readings, on the back.
 std::vector<Slab> slabs_of(const Sheet& sheet, const Frame& frame) {
   SlabBuilder out(frame);
   add_head(out, sheet);
   add_who(out, sheet);
   add_answer(out, sheet);
-  add_findings(out, sheet);
-  add_lines(out, sheet.titles.before, sheet.before, frame.type(kSmall));
+  if (sheet.steps.empty()) add_findings(out, sheet);
+  add_two_columns(out, sheet.titles.before, sheet.before, frame.type(kSmall));
   add_steps(out, sheet);
   if (!sheet.steps.empty()) {
-    out.space(10);
+    out.space(9);
     out.rule(0.9);
   }
   add_lines(out, sheet.titles.come_back, {sheet.come_back}, frame.type(kBody, true));
   add_lines(out, sheet.titles.watch, sheet.watch, frame.type(kSmall));
+  add_two_columns(out, sheet.titles.trouble, sheet.trouble, frame.type(kSmall));
+  if (!sheet.steps.empty()) add_findings(out, sheet);
   add_table(out, sheet);
-  add_lines(out, sheet.titles.trouble, sheet.trouble, frame.type(kSmall));
+  add_charts(out, sheet);
   return out.take();
 }
 

@@ -2,6 +2,7 @@
 // A sheet cut into slabs: strips of one page's width that are placed one below the other.
 #pragma once
 
+#include <algorithm>
 #include <vector>
 
 #include "printing/item.h"
@@ -19,14 +20,18 @@ struct Slab {
 
 // The measures of one edition, in points.
 struct Frame {
-  double width = 0;   // between the margins
-  double side = 0;    // column of times and titles at the left; 0: titles stand above
-  double gutter = 0;  // between the side column and the text, where the tick boxes stand
-  double scale = 1;   // of every letter
+  double width = 0;     // between the margins
+  double side = 0;      // column of times and titles at the left; 0: titles stand above
+  double gutter = 0;    // between the side column and the text, where the tick boxes stand
+  double cautions = 0;  // column of cautions at the right of the steps; 0: they stand beneath
+  double scale = 1;     // of every letter
+  bool large = false;   // large print: what is small elsewhere is left out or set as the rest
   double text_x() const { return side + gutter; }
   double text_width() const { return width - text_x(); }
   bool stacked() const { return side <= 0; }
-  Type type(double size, bool bold = false, Ink ink = Ink::black) const { return {size * scale, bold, ink}; }
+  Type type(double size, bool bold = false, Ink ink = Ink::black) const {
+    return {(large ? std::max(size, 10.4) : size) * scale, bold, ink};
+  }
 };
 
 // The whole sheet in reading order.

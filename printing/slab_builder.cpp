@@ -30,7 +30,7 @@ void SlabBuilder::paragraph(const std::vector<TextLine>& lines, const Type& type
                             bool with_next) {
   for (size_t i = 0; i < lines.size(); ++i) {
     Slab slab;
-    slab.height = leading_of(type) + lines[i].below;
+    slab.height = leading_of(type);
     slab.with_next = i + 1 < lines.size() || with_next;
     add_moved(slab.items, lines[i].items, frame_.text_x() + indent, ascent_of(type));
     add(std::move(slab));
@@ -56,6 +56,20 @@ void SlabBuilder::add(Slab slab) {
     slab.items.insert(slab.items.begin(), items.begin(), items.end());
   }
   slabs_.push_back(std::move(slab));
+}
+
+void SlabBuilder::add_beside(std::vector<Column> columns) {
+  Slab whole;
+  for (const Column& column : columns) {
+    double y = 0;
+    for (const Slab& slab : column.slabs) {
+      if (y > 0) y += slab.space_before;
+      add_moved(whole.items, slab.items, column.x, y);
+      y += slab.height;
+    }
+    whole.height = std::max(whole.height, y);
+  }
+  add(std::move(whole));
 }
 
 void SlabBuilder::keep_from(size_t first) {

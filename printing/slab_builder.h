@@ -32,6 +32,12 @@ class SlabBuilder {
     paragraph(lines, type, -frame_.text_x(), with_next);
   }
   void add(Slab slab);
+  // Strips made with narrower frames, side by side from their x on, as one slab that no page's end parts.
+  struct Column {
+    double x = 0;
+    std::vector<Slab> slabs;
+  };
+  void add_beside(std::vector<Column> columns);
   // Keeps every slab from index `first` on together with the one after it, but for the last.
   void keep_from(size_t first);
 
@@ -49,5 +55,6 @@ class SlabBuilder {
 // The sheet's parts, each in a file of its own.
 void add_steps(SlabBuilder& out, const Sheet& sheet);
 void add_table(SlabBuilder& out, const Sheet& sheet);
+void add_charts(SlabBuilder& out, const Sheet& sheet);
 
 }  // namespace brimline

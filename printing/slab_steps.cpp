@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The timetable: the clock at the left, a box to tick, what to do, how much, and the cautions of
-// the step under it, beside a bar.
+// The timetable: the clock at the left, a box to tick, how much and what to do, and the cautions of the
+// step beside it; on narrow paper and in large print beneath it.
 #include <algorithm>
 
 #include "printing/slab_builder.h"
@@ -8,75 +8,87 @@
 namespace brimline {
 namespace {
 
-constexpr double kBody = 10.4, kCaution = 9.2;
+constexpr double kBody = 10.4, kAmount = 11.6, kCaution = 9.2;
+constexpr double kTallest = 420;  // points: a step that is taller is set line by line, to be parted by pages
+constexpr double kNarrow = 300;   // points: a roll
+constexpr double kBar = 1.6, kIndent = 8;
 
 // A box to tick standing on the baseline.
 BoxItem tick_box(double x, double baseline, const Type& type) {
-  const double side = type.size * 0.82;
+  const double side = type.size * 0.86;
   return {QRectF(x, baseline - side + type.size * 0.06, side, side), 0.8, false};
 }
 
 void add_day(SlabBuilder& out, const std::string& day) {
   const Frame& frame = out.frame();
   const Type type = frame.type(9.2, true, Ink::accent);
-  Slab slab;
-  slab.height = leading_of(type) + 2 * frame.scale;
-  slab.with_next = true;
-  const auto lines = break_lines(day, frame.width, type);
-  add_moved(slab.items, lines.front().items, 0, ascent_of(type));
-  out.add(std::move(slab));
+  out.wide_paragraph(break_lines(day, frame.width, type), type, true);
 }
 
 void add_rule(SlabBuilder& out) {
-  out.space(3.5);
+  out.space(4);
   out.rule(0.35, Ink::quiet);
-  out.space(3.5);
+  out.space(4);
 }
 
-// The clock, the step's number and, for a step of one portion, its box.
+// "Wed 24 Jun 07:00" in one line, or the day above the hour.
+std::vector<TextLine> clock_lines(const std::string& when, double width, const Type& type) {
+  if (width_of(QString::fromStdString(when), type) <= width) return break_lines(when, width, type);
+  const size_t space = when.rfind(' ');
+  std::vector<TextLine> out;
+  for (const std::string& part :
+       {when.substr(0, space), when.substr(space == std::string::npos ? 0 : space + 1)})
+    for (TextLine& line : break_lines(part, width, type)) out.push_back(std::move(line));
+  return out;
+}
+
+// The clock, the step's number and, for a step of one portion, its box: in the columns of wide paper. A
+// clock that is wider than its column stands in two lines.
 std::vector<Item> head_items(const Frame& frame, const SheetStep& step, double baseline) {
   std::vector<Item> items;
   const Type clock = frame.type(kBody, true), number = frame.type(kBody, false, Ink::accent);
-  const double box = kBody * 0.82 * frame.scale, gap = 4 * frame.scale;
-  items.push_back(text_at(0, baseline, QString::fromStdString(step.when), clock));
-  const bool boxed = step.ticks.size() == 1;
-  const double box_x = frame.stacked() ? frame.width - box : frame.text_x() - box - 2 * gap;
-  if (boxed) items.push_back(tick_box(box_x, baseline, clock));
-  items.push_back(text_ending_at(box_x - gap * 1.4, baseline, QString::number(step.order), number));
+  const double gap = 4 * frame.scale, box_x = frame.text_x() - clock.size * 0.86 - 1.5 * gap;
+  const QString order = QString::number(step.order);
+  double y = baseline;
+  for (const TextLine& line : clock_lines(step.when, box_x - 2 * gap - width_of(order, number), clock)) {
+    add_moved(items, line.items, 0, y);
+    y += leading_of(clock);
+  }
+  if (step.ticks.size() == 1) items.push_back(tick_box(box_x, baseline, clock));
+  items.push_back(text_ending_at(box_x - gap, baseline, order, number));
   return items;
 }
 
-void add_text(SlabBuilder& out, const SheetStep& step) {
+// The same in a line of its own.
+void add_head_line(SlabBuilder& out, const SheetStep& step) {
   const Frame& frame = out.frame();
-  const Type body = frame.type(kBody), clock = frame.type(kBody, true);
-  const auto lines = break_lines(step.text, frame.text_width(), body);
-  const std::vector<Item> head = head_items(frame, step, ascent_of(body));
-  const auto* when = std::get_if<TextItem>(&head.front());
-  const bool too_wide = when->width > frame.side;
-  if (frame.stacked() || too_wide) {
-    Slab slab;
-    slab.height = leading_of(clock);
-    slab.items = head;
-    out.add(std::move(slab));
-    out.paragraph(lines, body);
-    return;
+  const Type clock = frame.type(kBody, true), number = frame.type(kBody, false, Ink::accent);
+  const double gap = 5 * frame.scale;
+  Slab slab;
+  slab.height = leading_of(clock) + 1;
+  double x = 0;
+  if (step.ticks.size() == 1) {
+    slab.items.push_back(tick_box(0, ascent_of(clock), clock));
+    x = clock.size * 0.86 + gap;
   }
-  const size_t first = out.size();
-  out.paragraph(lines, body);
-  auto& items = out.at(first).items;
-  items.insert(items.begin(), head.begin(), head.end());
+  const QString order = QString::number(step.order);
+  slab.items.push_back(text_at(x, ascent_of(clock), order, number));
+  x += width_of(order, number) + gap;
+  slab.items.push_back(text_at(x, ascent_of(clock), QString::fromStdString(step.when), clock));
+  slab.with_next = true;
+  out.add(std::move(slab));
 }
 
 void add_ticks(SlabBuilder& out, const std::vector<Tick>& ticks) {
   if (ticks.size() <= 1) return;
   const Frame& frame = out.frame();
   const Type type = frame.type(9.4, true);
-  const double box = type.size * 0.82, gap = 4 * frame.scale;
+  const double box = type.size * 0.86, gap = 4 * frame.scale;
   Slab slab;
   slab.height = leading_of(type);
   double x = frame.text_x();
   const auto flush = [&] {
-    out.space(1.5);
+    out.space(2);
     out.add(std::move(slab));
     slab = Slab{};
     slab.height = leading_of(type);
@@ -88,60 +100,123 @@ void add_ticks(SlabBuilder& out, const std::vector<Tick>& ticks) {
     if (x > frame.text_x() && x + width > frame.width) flush();
     slab.items.push_back(tick_box(x, ascent_of(type), type));
     slab.items.push_back(text_at(x + box + gap, ascent_of(type), label, type));
-    x += width + 14 * frame.scale;
+    x += width + 12 * frame.scale;
   }
   flush();
 }
 
-// `label` stands before the first caution of a step.
-void add_caution(SlabBuilder& out, const std::string& label, const std::string& caution) {
+// How much, what to do, and a box a portion.
+void add_text(SlabBuilder& out, const SheetStep& step) {
+  const Frame& frame = out.frame();
+  const Type body = frame.type(kBody), amount = frame.type(kAmount, true);
+  if (!step.amount.empty()) out.paragraph(break_lines(step.amount, frame.text_width(), amount), amount);
+  out.paragraph(break_lines(step.text, frame.text_width(), body), body);
+  add_ticks(out, step.ticks);
+}
+
+// One bar beside all cautions of a step; `label` stands before the first.
+void add_cautions(SlabBuilder& out, const std::string& label, const std::vector<std::string>& cautions) {
   const Frame& frame = out.frame();
   const Type type = frame.type(kCaution);
-  const double indent = 8 * frame.scale, thickness = 1.6 * frame.scale;
-  const double bar_x = frame.text_x() + thickness / 2;
-  std::vector<std::variant<Run, Waterline>> pieces;
-  if (!label.empty()) pieces.emplace_back(Run{label + " ", frame.type(kCaution, true)});
-  pieces.emplace_back(Run{caution, type});
-  out.space(2);
-  for (const TextLine& line : break_lines(pieces, frame.text_width() - indent, type)) {
-    Slab slab;
-    slab.height = leading_of(type);
-    slab.items.push_back(LineItem{bar_x, 0, bar_x, slab.height, thickness, Ink::black});
-    add_moved(slab.items, line.items, frame.text_x() + indent, ascent_of(type));
-    out.add(std::move(slab));
+  const double indent = kIndent * frame.scale, bar = kBar * frame.scale;
+  for (const std::string& caution : cautions) {
+    const bool first = &caution == &cautions.front();
+    std::vector<std::variant<Run, Waterline>> pieces;
+    if (first) pieces.emplace_back(Run{label + " ", frame.type(kCaution, true)});
+    pieces.emplace_back(Run{caution, type});
+    const double apart = first ? 0 : 2.2 * frame.scale;
+    const auto lines = break_lines(pieces, frame.text_width() - indent, type);
+    for (size_t i = 0; i < lines.size(); ++i) {
+      Slab slab;
+      const double above = i == 0 ? apart : 0;
+      slab.height = leading_of(type) + above;
+      slab.with_next = true;
+      slab.items.push_back(
+          LineItem{frame.text_x() + bar / 2, 0, frame.text_x() + bar / 2, slab.height, bar, Ink::black});
+      add_moved(slab.items, lines[i].items, frame.text_x() + indent, above + ascent_of(type));
+      out.add(std::move(slab));
+    }
   }
+}
+
+// A builder of a column `width` wide that knows no columns itself.
+SlabBuilder column(const Frame& of, double width) {
+  Frame frame = of;
+  frame.width = width;
+  frame.side = frame.gutter = frame.cautions = 0;
+  return SlabBuilder(frame);
+}
+
+double height_of(const std::vector<Slab>& slabs) {
+  double out = 0;
+  for (const Slab& slab : slabs) out += slab.height + slab.space_before;
+  return out;
+}
+
+// Large print on a page: the clock keeps its column, the cautions stand beneath the text.
+Frame in_columns(const Frame& frame) {
+  Frame out = frame;
+  if (frame.large && frame.width > kNarrow) {
+    out.side = 84 * frame.scale;
+    out.gutter = 28 * frame.scale;
+  }
+  return out;
+}
+
+// The step in columns; false where it does not stand in them.
+bool add_in_columns(SlabBuilder& out, const SheetStep& step, const std::string& label) {
+  const Frame frame = in_columns(out.frame());
+  if (frame.stacked()) return false;
+  const bool beside = frame.cautions > 0 && !step.cautions.empty();
+  const double gap = 18, caution_x = frame.width - frame.cautions;
+  const double width = (beside ? caution_x - gap : frame.width) - frame.text_x();
+  const Type first = frame.type(step.amount.empty() ? kBody : kAmount);
+  Slab head;
+  head.items = head_items(frame, step, ascent_of(first));
+  for (const Item& item : head.items)
+    if (const auto* text = std::get_if<TextItem>(&item))
+      head.height = std::max(head.height, text->box().bottom());
+  SlabBuilder text = column(frame, width), cautions = column(frame, beside ? frame.cautions : width);
+  add_text(text, step);
+  add_cautions(cautions, label, step.cautions);
+  std::vector<SlabBuilder::Column> columns{{0, {head}}, {frame.text_x(), text.take()}};
+  if (beside) {
+    columns.push_back({caution_x, cautions.take()});
+  } else if (!step.cautions.empty()) {
+    std::vector<Slab> below = cautions.take();
+    below.front().space_before += 3 * frame.scale;
+    auto& slabs = columns[1].slabs;
+    slabs.insert(slabs.end(), below.begin(), below.end());
+  }
+  for (const auto& one : columns)
+    if (height_of(one.slabs) > kTallest) return false;
+  out.add_beside(std::move(columns));
+  return true;
 }
 
 void add_step(SlabBuilder& out, const SheetStep& step, const std::string& label, bool first) {
   const size_t start = out.size();
   if (!first) add_rule(out);
   if (!step.day.empty()) add_day(out, step.day);
-  add_text(out, step);
-  if (!step.amount.empty()) {
-    const Type type = out.frame().type(kBody, true);
-    out.space(1);
-    out.paragraph(break_lines(step.amount, out.frame().text_width(), type), type);
+  if (!add_in_columns(out, step, label)) {
+    add_head_line(out, step);
+    add_text(out, step);
+    out.space(2);
+    add_cautions(out, label, step.cautions);
   }
-  add_ticks(out, step.ticks);
-  for (const std::string& caution : step.cautions)
-    add_caution(out, &caution == &step.cautions.front() ? label : "", caution);
   out.keep_from(start);
+  out.at(out.size() - 1).with_next = false;
 }
 
 }  // namespace
 
 void add_steps(SlabBuilder& out, const Sheet& sheet) {
   if (sheet.steps.empty()) return;
-  out.space(10);
+  out.space(9);
   out.rule(0.9);
   out.space(4);
   const Type type = out.frame().type(12.5, true);
-  Slab heading;
-  heading.height = leading_of(type);
-  heading.with_next = true;
-  const auto lines = break_lines(sheet.titles.steps, out.frame().width, type);
-  add_moved(heading.items, lines.front().items, 0, ascent_of(type));
-  out.add(std::move(heading));
+  out.wide_paragraph(break_lines(sheet.titles.steps, out.frame().width, type), type, true);
   bool first = true;
   for (const SheetStep& step : sheet.steps) {
     add_step(out, step, sheet.titles.caution, first);

@@ -44,13 +44,21 @@ std::string queue_for(const std::string& printer) {
   return queues.empty() ? std::string() : queues.front().name;
 }
 
-// Two seconds for the print service to say what becomes of the job; a sheet is short.
-std::string told_of(const PrintJob& job) {
-  JobReport report = job_report(job);
-  for (int i = 0; i < 20 && !is_over(report.state); ++i) {
+// What becomes of the job: until it is printed, or has stood still for two seconds, or ten are over. A
+// stopped sheet stays with the print service, which prints it, once, when the printer is ready again.
+std::string told_of(const PrintJob& job, const Words& words) {
+  JobReport report = job_report(job, words);
+  int stopped = 0;
+  for (int i = 0; i < 100 && !is_over(report.state) && stopped < 20; ++i) {
     QThread::msleep(100);
-    report = job_report(job);
+    report = job_report(job, words);
+    stopped = report.state == JobState::stopped ? stopped + 1 : 0;
   }
+  if (report.state == JobState::stopped || report.state == JobState::waiting)
+    report.text +=
+        " " + words.say("printer", phrase("printer",
+                                          "The sheet comes out by itself once that is mended: do not "
+                                          "print it again."));
   return report.text;
 }
 
@@ -62,9 +70,10 @@ tl::expected<std::string, std::string> put_out(const QByteArray& bytes, const QS
   if (!out.open(QIODevice::WriteOnly) || out.write(bytes) != bytes.size() || !out.commit())
     return tl::unexpected(file.toStdString() + ": " + out.errorString().toStdString());
   if (!print) return "PDF: " + file.toStdString();
-  const auto sent = send_to_queue(queue_for(printer), bytes, title);
+  const Words staff("en");
+  const auto sent = send_to_queue(queue_for(printer), bytes, title, staff);
   if (!sent) return tl::unexpected(sent.error().text + " (PDF: " + file.toStdString() + ")");
-  return told_of(*sent) + " (PDF: " + file.toStdString() + ")";
+  return told_of(*sent, staff) + " (PDF: " + file.toStdString() + ")";
 }
 
 tl::expected<std::string, std::string> make_labels(const LabelJob& job, const QString& out_dir) {
@@ -80,8 +89,10 @@ tl::expected<std::string, std::string> make_labels(const LabelJob& job, const QS
 
 tl::expected<std::string, std::string> make_paper(const SheetJob& job, const QString& out_dir) {
   if (!QDir().mkpath(out_dir)) return tl::unexpected(out_dir.toStdString() + " cannot be made");
-  const Sheet sheet =
-      make_sheet(job.visit, job.earlier ? &*job.earlier : nullptr, job.shop, Words(job.language));
+  SheetOptions options;
+  options.history = job.earlier;
+  const Visit* last = job.earlier.empty() ? nullptr : &job.earlier.back();
+  const Sheet sheet = make_sheet(job.visit, last, job.shop, Words(job.language), options);
   const QString file = free_file(out_dir, QString::fromStdString(job.visit.bottle.code));
   const auto bytes = pdf_bytes(sheet, Edition{job.paper, job.large});
   if (!bytes) return tl::unexpected(bytes.error().text);

@@ -156,7 +156,9 @@ Text tell_and_print(Store& store, Visit& visit, const std::vector<Visit>& earlie
   ShopDetails shop;
   shop.name = "The Invented Pool Shop";
   shop.emergency = {{"Emergency", "911"}, {"Poison line", "1-800-222-1222"}};
-  const Sheet sheet = make_sheet(visit, earlier.empty() ? nullptr : &earlier.back(), shop, words);
+  SheetOptions options;
+  options.history = earlier;
+  const Sheet sheet = make_sheet(visit, earlier.empty() ? nullptr : &earlier.back(), shop, words, options);
   if (const auto written = write_pdf(sheet, pdf.string(), Edition{}); !written)
     return tl::unexpected(written.error().text);
   return pdf.string();

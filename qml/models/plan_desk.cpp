@@ -163,7 +163,7 @@ void PlanDesk::makeSheet(bool print) {
   const QVariantMap how = choices();
   SheetJob job;
   job.visit = counter_.visit();
-  if (const Visit* earlier = last_of(counter_.earlier())) job.earlier = *earlier;
+  job.earlier = counter_.earlier();
   job.shop = settings_.shop;
   job.language = how.value("language", "en").toString().toStdString();
   job.paper = paper_named(how.value("paper").toString().toStdString()).value_or(Paper::letter);

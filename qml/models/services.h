@@ -17,8 +17,8 @@
 namespace brimline {
 
 struct SheetJob {
-  Visit visit;                   // with its plan as told
-  std::optional<Visit> earlier;  // the visit before, of the same vessel
+  Visit visit;                 // with its plan as told
+  std::vector<Visit> earlier;  // the visits before, of the same vessel, oldest first
   ShopDetails shop;
   std::string language;  // en, es, fr
   Paper paper = Paper::letter;

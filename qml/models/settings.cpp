@@ -9,12 +9,6 @@ namespace {
 constexpr auto kEmergency = "shop/emergency";
 constexpr auto kPoison = "shop/poison_line";
 
-std::optional<std::string> text_if(const QSettings& ini, const char* key) {
-  const QString text = ini.value(key).toString();
-  if (text.isEmpty()) return std::nullopt;
-  return text.toStdString();
-}
-
 QString q(const std::optional<std::string>& text) {
   return text ? QString::fromStdString(*text) : QString();
 }
@@ -24,11 +18,7 @@ QString q(const std::optional<std::string>& text) {
 Settings load_settings(const QString& file) {
   const QSettings ini(file, QSettings::IniFormat);
   Settings out;
-  out.shop.name = ini.value("shop/name").toString().toStdString();
-  out.shop.street = text_if(ini, "shop/street");
-  out.shop.phone = text_if(ini, "shop/phone");
-  if (const auto number = text_if(ini, kEmergency)) out.shop.emergency.push_back({"Emergency", *number});
-  if (const auto number = text_if(ini, kPoison)) out.shop.emergency.push_back({"Poison line", *number});
+  out.shop = read_shop_details(file.toStdString());
   out.port = ini.value("instrument/port").toString();
   out.profile = ini.value("instrument/profile").toString();
   out.paper = ini.value("sheet/paper", out.paper).toString();

@@ -35,7 +35,8 @@ std::span<const Command> commands() {
       {"move", "--from URL --to URL", move_command},
       {"plan", "VISIT [--earlier VISIT]... [--shelf DIR] [--targets NAME]", plan_command},
       {"print",
-       "VISIT --out F.pdf [--paper letter|a4|roll80] [--language en|es|fr] [--large] [--earlier VISIT]...",
+       "VISIT --out F.pdf [--paper letter|a4|roll80] [--language en|es|fr] [--large] [--earlier VISIT]... "
+       "[--settings INI] [--sheet take_home|shelf|staff|label]",
        print_command},
       {"profiles", "[--check FILE]", profiles_command},
       {"restore", "--from F --database URL [--replace]", restore_command},

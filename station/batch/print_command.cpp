@@ -1,23 +1,28 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // print: a visit as the sheet the customer takes home.
+#include <QFileInfo>
 #include <QGuiApplication>
+#include <QStandardPaths>
 #include <iostream>
 
 #include "printing/pdf.h"
+#include "printing/slips.h"
 #include "station/batch/commands.h"
 #include "station/batch/usage.h"
 #include "station/batch/visit_input.h"
 #include "station/plan/plan_service.h"
+#include "station/wording/shop_details.h"
 
 namespace brimline::batch {
 namespace {
 
 struct PrintJob {
   std::string visit, out;
-  std::optional<std::string> language, shelf;
+  std::optional<std::string> language, shelf, settings;
   std::vector<std::string> earlier;
   const TargetSet* targets = nullptr;
   Edition edition;
+  std::string sheet = "take_home";
 };
 
 tl::expected<PrintJob, std::string> job_of(const Parsed& parsed) {
@@ -41,14 +46,59 @@ tl::expected<PrintJob, std::string> job_of(const Parsed& parsed) {
   job.targets = find_targets(targets);
   if (!job.targets) return tl::unexpected("unknown targets " + targets);
   job.shelf = parsed.value("--shelf");
+  job.settings = parsed.value("--settings");
+  if (job.settings && !QFileInfo(QString::fromStdString(*job.settings)).isFile())
+    return tl::unexpected("--settings " + *job.settings + " cannot be read; expected the shop's INI file");
   job.edition.large = parsed.has("--large");
+  job.sheet = parsed.value("--sheet").value_or(job.sheet);
+  if (job.sheet != "take_home" && job.sheet != "shelf" && job.sheet != "staff" && job.sheet != "label")
+    return tl::unexpected("--sheet is " + job.sheet + "; expected take_home, shelf, staff or label");
   if (const auto earlier = parsed.values.find("--earlier"); earlier != parsed.values.end())
     job.earlier = earlier->second;
   return job;
 }
 
+// The settings named, else the counter's own on this machine.
+std::string settings_of(const PrintJob& job) {
+  const QString usual = QStandardPaths::writableLocation(QStandardPaths::GenericConfigLocation);
+  return job.settings.value_or(usual.toStdString() + "/brimline/shop.ini");
+}
+
+// With no number set, the emergency number is the one the plan's words use.
+ShopDetails shop_of(const PrintJob& job) {
+  ShopDetails shop = read_shop_details(settings_of(job));
+  if (shop.emergency.empty()) shop.emergency = {{"Emergency", ShopSettings{}.emergency_number}};
+  return shop;
+}
+
+struct Printed {
+  Visit visit;
+  std::vector<Visit> earlier;
+  const Shelf* shelf = nullptr;
+  ShopDetails shop;
+};
+
+tl::expected<QByteArray, PrintError> drawn(const Printed& what, const PrintJob& job, const Words& words) {
+  const Paper paper = job.edition.paper;
+  if (job.sheet == "shelf")
+    return pdf_bytes(
+        lay_out(make_shelf_slip(what.visit, *what.shelf, read_till_codes(settings_of(job)), what.shop, words),
+                paper),
+        "Shelf " + what.visit.bottle.code);
+  if (job.sheet == "staff")
+    return pdf_bytes(lay_out(make_staff_copy(what.visit, what.shop, words), paper),
+                     "Staff " + what.visit.bottle.code);
+  if (job.sheet == "label")
+    return pdf_bytes(lay_out(std::vector<BottleLabel>{label_of(what.visit, what.shop, words)}, paper),
+                     "Label " + what.visit.bottle.code);
+  SheetOptions options;
+  options.history = what.earlier;
+  const Visit* last = what.earlier.empty() ? nullptr : &what.earlier.back();
+  return pdf_bytes(make_sheet(what.visit, last, what.shop, words, options), job.edition);
+}
+
 // Fonts need a QGuiApplication, but no display: letters are measured and drawn in memory.
-int draw(const Sheet& sheet, const PrintJob& job) {
+int draw(const Printed& what, const PrintJob& job, const Words& words) {
   if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   // What Qt would like to say of the machine is no fault of the input.
   qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
@@ -56,7 +106,8 @@ int draw(const Sheet& sheet, const PrintJob& job) {
   char* arguments[] = {name, nullptr};
   int count = 1;
   QGuiApplication application(count, arguments);
-  const auto written = write_pdf(sheet, job.out, job.edition);
+  const auto bytes = drawn(what, job, words);
+  const auto written = bytes ? write_pdf(*bytes, job.out) : tl::unexpected(bytes.error());
   if (written) return kDone;
   std::cerr << written.error().text << "\n";
   return kBadInput;
@@ -66,7 +117,9 @@ int draw(const Sheet& sheet, const PrintJob& job) {
 
 int print_command(const Arguments& arguments) {
   const auto parsed =
-      parse(arguments, {"--out", "--paper", "--language", "--earlier", "--shelf", "--targets"}, {"--large"});
+      parse(arguments,
+            {"--out", "--paper", "--language", "--earlier", "--shelf", "--targets", "--settings", "--sheet"},
+            {"--large"});
   if (!parsed) return bad_usage("print", parsed.error());
   const auto job = job_of(*parsed);
   if (!job) return bad_usage("print", job.error());
@@ -76,16 +129,11 @@ int print_command(const Arguments& arguments) {
   if (!earlier) return bad_input(earlier.error());
   const auto told = visit->customer ? visit->customer->language : std::nullopt;
   const Words words(job->language.value_or(told.value_or("en")));
-  if (!visit->plan_as_told) {
-    const auto shelf =
-        job->shelf ? read_shelf(*job->shelf) : tl::expected<Shelf, std::vector<Fault>>(built_in_shelf());
-    if (!shelf) return bad_input(shelf.error());
-    visit->plan_as_told = make_plan(*visit, *earlier, *shelf, *job->targets, words);
-  }
-  const Visit* last = earlier->empty() ? nullptr : &earlier->back();
-  ShopDetails shop;  // no shop is named here; the emergency number is the one the plan's words use
-  shop.emergency = {{words.say("sheet", phrase("sheet", "Emergency")), ShopSettings{}.emergency_number}};
-  return draw(make_sheet(*visit, last, shop, words), *job);
+  const auto shelf =
+      job->shelf ? read_shelf(*job->shelf) : tl::expected<Shelf, std::vector<Fault>>(built_in_shelf());
+  if (!shelf) return bad_input(shelf.error());
+  if (!visit->plan_as_told) visit->plan_as_told = make_plan(*visit, *earlier, *shelf, *job->targets, words);
+  return draw({std::move(*visit), *earlier, &*shelf, shop_of(*job)}, *job, words);
 }
 
 }  // namespace brimline::batch

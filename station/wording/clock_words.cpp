@@ -87,6 +87,10 @@ std::string date_words(const Words& words, const Instant& when) {
   return formatted(words, when, &DateForms::day);
 }
 
+std::string short_date_words(const Words& words, const Instant& when) {
+  return formatted(words, when, "d MMM");
+}
+
 std::string date_and_time_words(const Words& words, const Instant& when) {
   return formatted(words, when, &DateForms::day_of_year) + ", " + time_words(when);
 }

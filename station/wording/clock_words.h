@@ -19,6 +19,8 @@ std::string clock_words(const Words& words, const Instant& start, const Instant&
 
 // "Sunday 14 June"
 std::string date_words(const Words& words, const Instant& when);
+// "14 Jun": for the foot of a chart
+std::string short_date_words(const Words& words, const Instant& when);
 // "14 June 2026, 08:10"
 std::string date_and_time_words(const Words& words, const Instant& when);
 // "08:10"

@@ -22,4 +22,8 @@ struct ShopDetails {
   friend bool operator==(const ShopDetails&, const ShopDetails&) = default;
 };
 
+// The [shop] part of the counter's settings file (INI: name, street, phone, emergency, poison_line). A
+// missing key stays empty; a missing file is a shop without a name.
+ShopDetails read_shop_details(const std::string& settings_file);
+
 }  // namespace brimline

@@ -58,6 +58,24 @@ TEST_F(PrintCommand, PrintsThePlanAsTold) {
     EXPECT_TRUE(words.contains(QString::fromStdString(step.text))) << step.text;
 }
 
+TEST_F(PrintCommand, SignsWithTheShopOfTheSettings) {
+  QFile settings(at("shop.ini"));
+  ASSERT_TRUE(settings.open(QIODevice::WriteOnly));
+  settings.write("[shop]\nname=An Invented Shop\nphone=555-0142\nemergency=112\n");
+  settings.close();
+  ASSERT_EQ(batch({"print", saved(sample_visit()), "--out", at("s.pdf"), "--settings", at("shop.ini")}).exit,
+            0);
+  const QString words = words_of(at("s.pdf"));
+  for (const char* said : {"An Invented Shop", "555-0142", "Emergency 112"})
+    EXPECT_TRUE(words.contains(said)) << said;
+}
+
+TEST_F(PrintCommand, PrintsTheCountersOtherPapers) {
+  const QString file = saved(sample_visit());
+  for (const char* sheet : {"shelf", "staff", "label"})
+    EXPECT_EQ(batch({"print", file, "--sheet", sheet, "--out", at("o.pdf")}).exit, 0) << sheet;
+}
+
 TEST_F(PrintCommand, MakesThePlanWhereNoneWasTold) {
   Visit visit = sample_visit();
   visit.plan_as_told.reset();
@@ -80,6 +98,8 @@ TEST_F(PrintCommand, RefusesInOneLineAndWritesNothing) {
       {"print", file, "--out", at("c.pdf"), "--paper", "a5"},
       {"print", file, "--out", at("c.pdf"), "--language", "de"},
       {"print", file, "--out", at("c.pdf"), "--loud"},
+      {"print", file, "--out", at("c.pdf"), "--sheet", "poster"},
+      {"print", file, "--out", at("c.pdf"), "--settings", at("none.ini")},
       {"print", at("none.json"), "--out", at("c.pdf")},
       {"print", file, "--out", at("no/such/folder/c.pdf")},
       {"print", file, "--out", folder.path()},

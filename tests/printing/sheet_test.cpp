@@ -4,6 +4,8 @@
 
 #include <gmock/gmock.h>
 
+#include <algorithm>
+
 #include "printing/readings_table.h"
 #include "station/wording/clock_words.h"
 #include "station/wording/sheet_words.h"
@@ -167,10 +169,11 @@ TEST(Sheet, ShowsEveryReadingBesideLastVisits) {
   const Visit visit = sample_visit(), earlier = sample_earlier_visit();
   const Sheet sheet = sheet_of(visit, &earlier);
   ASSERT_EQ(sheet.rows.size(), visit.bottle.readings.size());
-  EXPECT_EQ(sheet.rows[0].value, "0.40 mg/L Cl2");
-  EXPECT_EQ(sheet.rows[0].last, "2.60 mg/L Cl2");
+  EXPECT_EQ(sheet.rows[0].value, "0.40");
+  EXPECT_EQ(sheet.rows[0].unit, "mg/L Cl2");
+  EXPECT_EQ(sheet.rows[0].last, "2.60");
   EXPECT_EQ(sheet.rows[1].name, "Free chlorine, again");  // beneath the first, not at the table's end
-  EXPECT_EQ(sheet.rows[1].value, "0.42 mg/L Cl2");
+  EXPECT_EQ(sheet.rows[1].value, "0.42");
   EXPECT_EQ(sheet.rows[3].name, "pH");
   EXPECT_EQ(sheet.rows[3].target, "7.2–7.6");
   EXPECT_EQ(sheet.rows[3].expected, "7.50 ± 0.08");
@@ -182,10 +185,48 @@ TEST(Sheet, SaysWhatIsClippedAndWhatWasNotRead) {
   visit.bottle.readings[0].clipped = Clip::above;
   visit.plan_as_told->predicted["borate"] = {30, std::nullopt};
   const Sheet sheet = sheet_of(visit);
-  EXPECT_EQ(sheet.rows[0].value, "more than 0.40 mg/L Cl2");
+  EXPECT_EQ(sheet.rows[0].value, "more than 0.40");
   EXPECT_EQ(sheet.rows[0].spread, "");
   EXPECT_EQ(sheet.rows[0].last, "");
   EXPECT_EQ(sheet.rows.back().value, "not read");
+}
+
+TEST(Sheet, LaysTheFillWaterBesideTheVessels) {
+  Visit visit = sample_visit();
+  Reading fill;
+  fill.analyte = "calcium_hardness";
+  fill.value = 85;
+  Reading alone = fill;
+  alone.analyte = "phosphate";
+  alone.value = 0.1;
+  visit.bottle.fill_water = {fill, alone};
+  const Sheet sheet = sheet_of(visit);
+  const auto row = std::find_if(sheet.rows.begin(), sheet.rows.end(),
+                                [](const SheetRow& r) { return r.name == "Calcium hardness"; });
+  ASSERT_NE(row, sheet.rows.end());
+  EXPECT_EQ(row->fill, "85");
+  EXPECT_EQ(sheet.rows.back().value, "not read");
+  EXPECT_FALSE(sheet.rows.back().fill.empty());
+}
+
+// A chart needs a reading before this one, and is never drawn through a value at the end of its range.
+TEST(Sheet, ChartsTheWeeklyReadingsOverTheVisits) {
+  Visit visit = sample_visit();
+  Visit before = sample_earlier_visit();
+  before.bottle.taken_at = Instant::parse("2026-05-17T08:10:00-05:00");
+  SheetOptions options;
+  EXPECT_TRUE(make_sheet(visit, nullptr, sample_shop(), Words("en"), options).charts.empty());
+  options.history = {before};
+  const Sheet sheet = make_sheet(visit, &before, sample_shop(), Words("en"), options);
+  ASSERT_EQ(sheet.charts.size(), 3u);  // free chlorine, pH, total alkalinity
+  EXPECT_EQ(sheet.charts[1].name, "pH");
+  ASSERT_EQ(sheet.charts[1].points.size(), 2u);
+  EXPECT_DOUBLE_EQ(sheet.charts[1].points[0].value, 7.45);
+  EXPECT_DOUBLE_EQ(sheet.charts[1].points[1].days, 28);  // 17 May to 14 June
+  EXPECT_EQ(sheet.charts[1].points[1].date, "14 Jun");
+  EXPECT_EQ(sheet.charts[1].low, "7.2");
+  options.history.front().bottle.readings.front().clipped = Clip::above;
+  EXPECT_EQ(make_sheet(visit, &before, sample_shop(), Words("en"), options).charts.size(), 2u);
 }
 
 TEST(Sheet, HangsAWaterlineUnderTheValueItSpeaksOf) {
