@@ -2448,5 +2448,219 @@
         <source>Come back with the volume, today if you can: the amounts follow from these readings.</source>
         <translation>Vuelva con el volumen, hoy si puede: las cantidades se calculan con estas lecturas.</translation>
     </message>
+    <message>
+        <source>Bring a fresh bottle and this sheet: %1 or soon after.</source>
+        <translation>Traiga un frasco nuevo y esta hoja: %1 o poco después.</translation>
+    </message>
+    <message>
+        <source>Fill water</source>
+        <translation>Agua de llenado</translation>
+    </message>
+    <message>
+        <source>Over your visits</source>
+        <translation>A lo largo de sus visitas</translation>
+    </message>
+    <message>
+        <source>Poison line</source>
+        <translation>Toxicología</translation>
+    </message>
+    <message>
+        <source>The small line after a sentence: what the test can read, from end to end; brackets, the target; dark mark, this bottle, as wide as its likely error; open mark, last visit.</source>
+        <translation>La línea pequeña tras una frase: lo que la prueba puede leer, de punta a punta; corchetes, lo deseado; marca oscura, este frasco, tan ancha como su error probable; marca abierta, la visita anterior.</translation>
+    </message>
+    <message>
+        <source>for our counter</source>
+        <translation>para el mostrador</translation>
+    </message>
+    <message>
+        <source>± is one standard deviation: about two readings in three come that near.</source>
+        <translation>± es una desviación estándar: unas dos de cada tres lecturas caen así de cerca.</translation>
+    </message>
+</context>
+<context>
+    <name>printer</name>
+    <message>
+        <source>No printer is set up on this machine. The sheet can be saved as a file.</source>
+        <translation>No hay ninguna impresora configurada en este equipo. La hoja puede guardarse como archivo.</translation>
+    </message>
+    <message>
+        <source>Paper is jammed in the printer.</source>
+        <translation>Hay papel atascado en la impresora.</translation>
+    </message>
+    <message>
+        <source>The print service does not answer for this sheet.</source>
+        <translation>El servicio de impresión no responde por esta hoja.</translation>
+    </message>
+    <message>
+        <source>The print service says nothing of this sheet.</source>
+        <translation>El servicio de impresión no dice nada de esta hoja.</translation>
+    </message>
+    <message>
+        <source>The printer %1 did not take the sheet: %2</source>
+        <translation>La impresora %1 no aceptó la hoja: %2</translation>
+    </message>
+    <message>
+        <source>The printer %1 takes no jobs at present.</source>
+        <translation>La impresora %1 no acepta trabajos por ahora.</translation>
+    </message>
+    <message>
+        <source>The printer does not answer yet: is it switched on?</source>
+        <translation>La impresora aún no responde: ¿está encendida?</translation>
+    </message>
+    <message>
+        <source>The printer does not answer: is it switched on?</source>
+        <translation>La impresora no responde: ¿está encendida?</translation>
+    </message>
+    <message>
+        <source>The printer gave the sheet up. Print it again?</source>
+        <translation>La impresora abandonó la hoja. ¿Imprimirla de nuevo?</translation>
+    </message>
+    <message>
+        <source>The printer has stopped.</source>
+        <translation>La impresora se ha detenido.</translation>
+    </message>
+    <message>
+        <source>The printer is out of ink or ribbon.</source>
+        <translation>La impresora no tiene tinta o cinta.</translation>
+    </message>
+    <message>
+        <source>The printer is out of paper.</source>
+        <translation>La impresora no tiene papel.</translation>
+    </message>
+    <message>
+        <source>The printer is out of toner.</source>
+        <translation>La impresora no tiene tóner.</translation>
+    </message>
+    <message>
+        <source>The printer is paused.</source>
+        <translation>La impresora está en pausa.</translation>
+    </message>
+    <message>
+        <source>The printer is switched off or unplugged.</source>
+        <translation>La impresora está apagada o desenchufada.</translation>
+    </message>
+    <message>
+        <source>The printer is switched off.</source>
+        <translation>La impresora está apagada.</translation>
+    </message>
+    <message>
+        <source>The printer wants paper.</source>
+        <translation>La impresora pide papel.</translation>
+    </message>
+    <message>
+        <source>The printer&apos;s cover is open.</source>
+        <translation>La tapa de la impresora está abierta.</translation>
+    </message>
+    <message>
+        <source>The printer&apos;s door is open.</source>
+        <translation>La puerta de la impresora está abierta.</translation>
+    </message>
+    <message>
+        <source>The sheet comes out by itself once that is mended: do not print it again.</source>
+        <translation>La hoja saldrá sola cuando se arregle: no la imprima otra vez.</translation>
+    </message>
+    <message>
+        <source>The sheet is printed.</source>
+        <translation>La hoja está impresa.</translation>
+    </message>
+    <message>
+        <source>The sheet is printing.</source>
+        <translation>La hoja se está imprimiendo.</translation>
+    </message>
+    <message>
+        <source>The sheet waits for the printer.</source>
+        <translation>La hoja espera a la impresora.</translation>
+    </message>
+    <message>
+        <source>The sheet was cancelled. Print it again?</source>
+        <translation>La hoja se canceló. ¿Imprimirla de nuevo?</translation>
+    </message>
+    <message>
+        <source>There is no printer named %1 on this machine.</source>
+        <translation>No hay ninguna impresora llamada %1 en este equipo.</translation>
+    </message>
+</context>
+<context>
+    <name>slip</name>
+    <message>
+        <source>%1 % of %2 draws end in range; %3 % could do harm</source>
+        <translation>%1 % de %2 ensayos acaban dentro de lo deseado; %3 % podrían dañar</translation>
+    </message>
+    <message>
+        <source>From the shelf</source>
+        <translation>Del estante</translation>
+    </message>
+    <message>
+        <source>Handed over by</source>
+        <translation>Entregado por</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Instrumento</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Método</translation>
+    </message>
+    <message>
+        <source>Program</source>
+        <translation>Programa</translation>
+    </message>
+    <message>
+        <source>Proof</source>
+        <translation>Comprobación</translation>
+    </message>
+    <message>
+        <source>Shelf</source>
+        <translation>Estante</translation>
+    </message>
+    <message>
+        <source>Staff copy</source>
+        <translation>Copia del personal</translation>
+    </message>
+    <message>
+        <source>Targets</source>
+        <translation>Valores deseados</translation>
+    </message>
+    <message>
+        <source>This plan needs nothing from the shelf.</source>
+        <translation>Este plan no necesita nada del estante.</translation>
+    </message>
+    <message>
+        <source>What the plan needs in all; take the next larger pack.</source>
+        <translation>Lo que el plan necesita en total; tome el envase inmediatamente mayor.</translation>
+    </message>
+    <message>
+        <source>comparator</source>
+        <translation>comparador</translation>
+    </message>
+    <message>
+        <source>diluted %1 times</source>
+        <translation>diluido %1 veces</translation>
+    </message>
+    <message>
+        <source>drop titration</source>
+        <translation>gotas</translation>
+    </message>
+    <message>
+        <source>photometer</source>
+        <translation>fotómetro</translation>
+    </message>
+    <message>
+        <source>probe</source>
+        <translation>sonda</translation>
+    </message>
+    <message>
+        <source>strip</source>
+        <translation>tira</translation>
+    </message>
+    <message>
+        <source>turbidity tube</source>
+        <translation>tubo de turbidez</translation>
+    </message>
 </context>
 </TS>

@@ -2448,5 +2448,219 @@
         <source>Come back with the volume, today if you can: the amounts follow from these readings.</source>
         <translation>Revenez avec le volume, aujourd’hui si possible&#xa0;: les quantités se calculent avec ces mesures.</translation>
     </message>
+    <message>
+        <source>Bring a fresh bottle and this sheet: %1 or soon after.</source>
+        <translation>Apportez un nouveau flacon et cette feuille : %1 ou peu après.</translation>
+    </message>
+    <message>
+        <source>Fill water</source>
+        <translation>Eau d’appoint</translation>
+    </message>
+    <message>
+        <source>Over your visits</source>
+        <translation>Au fil de vos visites</translation>
+    </message>
+    <message>
+        <source>Poison line</source>
+        <translation>Centre antipoison</translation>
+    </message>
+    <message>
+        <source>The small line after a sentence: what the test can read, from end to end; brackets, the target; dark mark, this bottle, as wide as its likely error; open mark, last visit.</source>
+        <translation>La petite ligne après une phrase : ce que le test peut lire, d’un bout à l’autre ; crochets, la cible ; marque pleine, ce flacon, aussi large que son erreur probable ; marque ouverte, la visite précédente.</translation>
+    </message>
+    <message>
+        <source>for our counter</source>
+        <translation>pour le comptoir</translation>
+    </message>
+    <message>
+        <source>± is one standard deviation: about two readings in three come that near.</source>
+        <translation>± est un écart type : environ deux mesures sur trois tombent aussi près.</translation>
+    </message>
+</context>
+<context>
+    <name>printer</name>
+    <message>
+        <source>No printer is set up on this machine. The sheet can be saved as a file.</source>
+        <translation>Aucune imprimante n’est installée sur cette machine. La feuille peut être enregistrée comme fichier.</translation>
+    </message>
+    <message>
+        <source>Paper is jammed in the printer.</source>
+        <translation>Du papier est coincé dans l’imprimante.</translation>
+    </message>
+    <message>
+        <source>The print service does not answer for this sheet.</source>
+        <translation>Le service d’impression ne répond pas pour cette feuille.</translation>
+    </message>
+    <message>
+        <source>The print service says nothing of this sheet.</source>
+        <translation>Le service d’impression ne dit rien de cette feuille.</translation>
+    </message>
+    <message>
+        <source>The printer %1 did not take the sheet: %2</source>
+        <translation>L’imprimante %1 n’a pas pris la feuille : %2</translation>
+    </message>
+    <message>
+        <source>The printer %1 takes no jobs at present.</source>
+        <translation>L’imprimante %1 n’accepte pas de travaux pour le moment.</translation>
+    </message>
+    <message>
+        <source>The printer does not answer yet: is it switched on?</source>
+        <translation>L’imprimante ne répond pas encore : est-elle allumée ?</translation>
+    </message>
+    <message>
+        <source>The printer does not answer: is it switched on?</source>
+        <translation>L’imprimante ne répond pas : est-elle allumée ?</translation>
+    </message>
+    <message>
+        <source>The printer gave the sheet up. Print it again?</source>
+        <translation>L’imprimante a abandonné la feuille. L’imprimer à nouveau ?</translation>
+    </message>
+    <message>
+        <source>The printer has stopped.</source>
+        <translation>L’imprimante s’est arrêtée.</translation>
+    </message>
+    <message>
+        <source>The printer is out of ink or ribbon.</source>
+        <translation>L’imprimante n’a plus d’encre ou de ruban.</translation>
+    </message>
+    <message>
+        <source>The printer is out of paper.</source>
+        <translation>L’imprimante n’a plus de papier.</translation>
+    </message>
+    <message>
+        <source>The printer is out of toner.</source>
+        <translation>L’imprimante n’a plus de toner.</translation>
+    </message>
+    <message>
+        <source>The printer is paused.</source>
+        <translation>L’imprimante est en pause.</translation>
+    </message>
+    <message>
+        <source>The printer is switched off or unplugged.</source>
+        <translation>L’imprimante est éteinte ou débranchée.</translation>
+    </message>
+    <message>
+        <source>The printer is switched off.</source>
+        <translation>L’imprimante est éteinte.</translation>
+    </message>
+    <message>
+        <source>The printer wants paper.</source>
+        <translation>L’imprimante demande du papier.</translation>
+    </message>
+    <message>
+        <source>The printer&apos;s cover is open.</source>
+        <translation>Le capot de l’imprimante est ouvert.</translation>
+    </message>
+    <message>
+        <source>The printer&apos;s door is open.</source>
+        <translation>La porte de l’imprimante est ouverte.</translation>
+    </message>
+    <message>
+        <source>The sheet comes out by itself once that is mended: do not print it again.</source>
+        <translation>La feuille sortira d’elle-même une fois cela réglé : ne pas l’imprimer à nouveau.</translation>
+    </message>
+    <message>
+        <source>The sheet is printed.</source>
+        <translation>La feuille est imprimée.</translation>
+    </message>
+    <message>
+        <source>The sheet is printing.</source>
+        <translation>La feuille s’imprime.</translation>
+    </message>
+    <message>
+        <source>The sheet waits for the printer.</source>
+        <translation>La feuille attend l’imprimante.</translation>
+    </message>
+    <message>
+        <source>The sheet was cancelled. Print it again?</source>
+        <translation>La feuille a été annulée. L’imprimer à nouveau ?</translation>
+    </message>
+    <message>
+        <source>There is no printer named %1 on this machine.</source>
+        <translation>Il n’y a pas d’imprimante nommée %1 sur cette machine.</translation>
+    </message>
+</context>
+<context>
+    <name>slip</name>
+    <message>
+        <source>%1 % of %2 draws end in range; %3 % could do harm</source>
+        <translation>%1 % de %2 tirages finissent dans la cible ; %3 % pourraient nuire</translation>
+    </message>
+    <message>
+        <source>From the shelf</source>
+        <translation>Du rayon</translation>
+    </message>
+    <message>
+        <source>Handed over by</source>
+        <translation>Remis par</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Instrument</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lot</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Méthode</translation>
+    </message>
+    <message>
+        <source>Program</source>
+        <translation>Programme</translation>
+    </message>
+    <message>
+        <source>Proof</source>
+        <translation>Preuve</translation>
+    </message>
+    <message>
+        <source>Shelf</source>
+        <translation>Rayon</translation>
+    </message>
+    <message>
+        <source>Staff copy</source>
+        <translation>Copie du personnel</translation>
+    </message>
+    <message>
+        <source>Targets</source>
+        <translation>Cibles</translation>
+    </message>
+    <message>
+        <source>This plan needs nothing from the shelf.</source>
+        <translation>Ce plan ne demande rien du rayon.</translation>
+    </message>
+    <message>
+        <source>What the plan needs in all; take the next larger pack.</source>
+        <translation>Ce qu’il faut en tout pour le plan ; prenez l’emballage juste au-dessus.</translation>
+    </message>
+    <message>
+        <source>comparator</source>
+        <translation>comparateur</translation>
+    </message>
+    <message>
+        <source>diluted %1 times</source>
+        <translation>dilué %1 fois</translation>
+    </message>
+    <message>
+        <source>drop titration</source>
+        <translation>gouttes</translation>
+    </message>
+    <message>
+        <source>photometer</source>
+        <translation>photomètre</translation>
+    </message>
+    <message>
+        <source>probe</source>
+        <translation>sonde</translation>
+    </message>
+    <message>
+        <source>strip</source>
+        <translation>bandelette</translation>
+    </message>
+    <message>
+        <source>turbidity tube</source>
+        <translation>tube de turbidité</translation>
+    </message>
 </context>
 </TS>
