@@ -10,6 +10,7 @@ namespace {
 
 constexpr double kBody = 10.4, kSmall = 8.6;
 constexpr double kBarHeight = 30, kModule = 1.0;  // points a bar's narrowest part is wide: 0.35 mm
+constexpr double kNarrow = 300;                   // a roll
 constexpr double kQuiet = 11 * kModule;
 
 QString q(const std::string& text) {
@@ -25,7 +26,7 @@ double add_bars(std::vector<Item>& items, const std::string& code, double x, dou
   for (const QRectF& bar : unit.cells) narrowest = std::min(narrowest, bar.width());
   const double width = std::min(most, kModule / narrowest);
   add_moved(items, {bar_cells(q(code), width, kBarHeight)}, x, y);
-  items.push_back(text_at(x, y + kBarHeight + ascent_of(type), q(code), type));
+  items.push_back(text_at(x, y + kBarHeight + 1.5 + ascent_of(type), q(code), type));
   return width;
 }
 
@@ -45,7 +46,7 @@ BoxItem tick_box(double baseline, const Type& type) {
 // Tick, name and amount at the left; the bars at the right, on a roll beneath.
 Slab shelf_line(const Frame& frame, const ShelfSlip::Line& line) {
   const Type name = frame.type(kBody), amount = frame.type(kBody + 1.6, true), figures = frame.type(kSmall);
-  const bool beneath = frame.width < 300;
+  const bool beneath = frame.width < kNarrow;
   const double indent = 18, room = beneath ? frame.width - indent : frame.width * 0.52;
   Slab slab;
   slab.items.push_back(tick_box(ascent_of(name), name));
@@ -66,11 +67,12 @@ Slab shelf_line(const Frame& frame, const ShelfSlip::Line& line) {
 void add_pairs(SlabBuilder& out, const std::vector<Labelled>& rows, const std::string& code) {
   const Frame& frame = out.frame();
   const Type label = frame.type(9.2, true, Ink::accent), value = frame.type(9.6);
-  double x = 60;
+  const bool narrow = frame.width < kNarrow;
+  double x = narrow ? 0 : 60;
   for (const Labelled& row : rows) x = std::max(x, width_of(q(row.label), label) + 10);
   Slab slab;
   double y = 0;
-  const double qr = code.empty() ? 0 : 52, room = frame.width - x - (code.empty() ? 0 : qr + 16);
+  const double qr = code.empty() ? 0 : 52, room = frame.width - x - (code.empty() || narrow ? 0 : qr + 16);
   for (const Labelled& row : rows) {
     slab.items.push_back(text_at(0, y + ascent_of(value), q(row.label), label));
     for (const TextLine& line : break_lines(row.value, room, value)) {
@@ -78,8 +80,9 @@ void add_pairs(SlabBuilder& out, const std::vector<Labelled>& rows, const std::s
       y += leading_of(value);
     }
   }
-  if (!code.empty()) add_moved(slab.items, {qr_cells(q(code), qr)}, frame.width - qr, 2);
-  slab.height = std::max(y, qr + 2);
+  const double qr_y = narrow ? y + 8 : 2;
+  if (!code.empty()) add_moved(slab.items, {qr_cells(q(code), qr)}, narrow ? 10 : frame.width - qr, qr_y);
+  slab.height = std::max(y, code.empty() ? 0 : qr_y + qr);
   out.space(8);
   out.add(std::move(slab));
 }
@@ -111,24 +114,52 @@ void add_heading(SlabBuilder& out, const std::string& text) {
   out.space(2);
 }
 
+// "Free chlorine 0.60 mg/L Cl2; photometer; lot": where no table fits.
+void add_joined(SlabBuilder& out, const std::vector<std::string>& cells, const Type& type) {
+  std::string rest;
+  for (size_t i = 2; i < cells.size(); ++i)
+    if (!cells[i].empty()) rest += "; " + cells[i];
+  const Type strong{type.size, true, type.ink};
+  out.space(2);
+  out.paragraph(break_lines({Run{cells[0] + " ", type}, Run{cells[1], strong}, Run{rest, type}},
+                            out.frame().width, type),
+                type);
+}
+
+void add_staff_tables(SlabBuilder& out, const StaffCopy& copy) {
+  const Frame& frame = out.frame();
+  const Type cell = frame.type(9), head = frame.type(8.4, true);
+  const bool narrow = frame.width < kNarrow;
+  const std::vector<double> shares{0.28, 0.26, 0.2, 0.14, 0.12};
+  add_heading(out, copy.readings_title);
+  if (!narrow) out.add(cells_row(frame, copy.columns, shares, head));
+  for (const StaffCopy::Reading& r : copy.readings) {
+    const std::vector<std::string> cells{r.name, r.value, r.method, r.instrument, r.lot};
+    if (narrow)
+      add_joined(out, cells, cell);
+    else
+      out.add(cells_row(frame, cells, shares, cell));
+  }
+  if (!copy.steps.empty()) add_heading(out, copy.steps_title);
+  for (const StaffCopy::Step& s : copy.steps) {
+    if (narrow)
+      add_joined(out, {s.order, s.when, s.text, s.amount}, cell);
+    else
+      out.add(cells_row(frame, {s.order, s.when, s.text, s.amount}, {0.05, 0.2, 0.5, 0.25}, cell));
+  }
+}
+
 std::vector<Slab> staff_slabs(const StaffCopy& copy, Frame frame) {
   frame.side = frame.gutter = 0;
   SlabBuilder out(frame);
-  const Type cell = frame.type(9), head = frame.type(8.4, true), strong = frame.type(11.5, true);
+  const Type cell = frame.type(9), strong = frame.type(11.5, true);
   add_title(out, copy.title, copy.shop);
   add_pairs(out, copy.who, copy.code);
   if (!copy.answer.empty()) {
     out.space(8);
     out.paragraph(break_lines(copy.answer, frame.width, strong), strong);
   }
-  add_heading(out, copy.readings_title);
-  const std::vector<double> shares{0.28, 0.26, 0.2, 0.14, 0.12};
-  out.add(cells_row(frame, copy.columns, shares, head));
-  for (const StaffCopy::Reading& r : copy.readings)
-    out.add(cells_row(frame, {r.name, r.value, r.method, r.instrument, r.lot}, shares, cell));
-  if (!copy.steps.empty()) add_heading(out, copy.steps_title);
-  for (const StaffCopy::Step& s : copy.steps)
-    out.add(cells_row(frame, {s.order, s.when, s.text, s.amount}, {0.05, 0.2, 0.5, 0.25}, cell));
+  add_staff_tables(out, copy);
   if (!copy.basis.empty()) add_pairs(out, copy.basis, {});
   Slab line;
   line.height = 34;
@@ -193,7 +224,7 @@ Pages lay_out(const std::vector<BottleLabel>& labels, Paper paper) {
   const auto slabs = [&](Frame frame) {
     frame.side = frame.gutter = 0;
     SlabBuilder out(frame);
-    const size_t across = frame.width < 300 ? 1 : 2;
+    const size_t across = frame.width < kNarrow ? 1 : 2;
     const double width = frame.width / static_cast<double>(across);
     for (size_t i = 0; i < labels.size(); i += across) {
       std::vector<SlabBuilder::Column> row;
