@@ -50,13 +50,16 @@ void add_head(SlabBuilder& out, const Sheet& sheet) {
   out.rule(1.4, Ink::accent);
 }
 
-// The code that reopens the visit, with what it is for beneath; its right end at x.
-double add_code(std::vector<Item>& items, const Sheet& sheet, const Frame& frame, double right, double y) {
+// The code that reopens the visit, with what it is for beneath, from x on; the words end where it does or, on
+// a roll, begin where it does.
+double add_code(std::vector<Item>& items, const Sheet& sheet, const Frame& frame, double x, double y) {
   const double size = 58;
   const Type caption = frame.type(7.4, false, Ink::quiet);
-  add_moved(items, {qr_cells(QString::fromStdString(sheet.code), size)}, right - size, y);
+  add_moved(items, {qr_cells(QString::fromStdString(sheet.code), size)}, x, y);
   const QString words = QString::fromStdString(sheet.titles.scan);
-  items.push_back(text_ending_at(right, y + size + 3 + ascent_of(caption), words, caption));
+  const double baseline = y + size + 3 + ascent_of(caption);
+  items.push_back(frame.width < kNarrow ? text_at(x, baseline, words, caption)
+                                        : text_ending_at(x + size, baseline, words, caption));
   return y + size + 3 + leading_of(caption);
 }
 
@@ -79,8 +82,8 @@ void add_who(SlabBuilder& out, const Sheet& sheet) {
       y += leading_of(value);
     }
   }
-  const double bottom = narrow ? add_code(slab.items, sheet, frame, 10 + 58, y + 8)
-                               : add_code(slab.items, sheet, frame, frame.width, 2);
+  const double bottom = narrow ? add_code(slab.items, sheet, frame, 10, y + 8)
+                               : add_code(slab.items, sheet, frame, frame.width - 58, 2);
   slab.height = std::max(y, bottom);
   out.space(8);
   out.add(std::move(slab));

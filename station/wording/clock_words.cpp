@@ -32,13 +32,14 @@ QLocale locale_of(const Words& words) {
 
 // How a language writes a date, in the letters of QLocale.
 struct DateForms {
-  const char *weekday, *short_day, *day, *day_of_year;
+  const char *weekday, *short_day, *day, *day_of_year, *day_of_chart;
 };
 DateForms forms_of(const Words& words, const QDate& date) {
-  if (words.language() == "es") return {"dddd", "ddd d MMM", "dddd d 'de' MMMM", "d 'de' MMMM 'de' yyyy"};
+  if (words.language() == "es")
+    return {"dddd", "ddd d MMM", "dddd d 'de' MMMM", "d 'de' MMMM 'de' yyyy", "d MMM"};
   if (words.language() == "fr" && date.day() == 1)
-    return {"dddd", "ddd '1er' MMM", "dddd '1er' MMMM", "'1er' MMMM yyyy"};
-  return {"dddd", "ddd d MMM", "dddd d MMMM", "d MMMM yyyy"};
+    return {"dddd", "ddd '1er' MMM", "dddd '1er' MMMM", "'1er' MMMM yyyy", "'1er' MMM"};
+  return {"dddd", "ddd d MMM", "dddd d MMMM", "d MMMM yyyy", "d MMM"};
 }
 
 std::string formatted(const Words& words, const Instant& when, const char* DateForms::*form) {
@@ -88,7 +89,7 @@ std::string date_words(const Words& words, const Instant& when) {
 }
 
 std::string short_date_words(const Words& words, const Instant& when) {
-  return formatted(words, when, "d MMM");
+  return formatted(words, when, &DateForms::day_of_chart);
 }
 
 std::string date_and_time_words(const Words& words, const Instant& when) {

@@ -72,8 +72,8 @@ class IppPrinter : public PrintService {
 
   void plug_in() {
     printer.setProcessChannelMode(QProcess::MergedChannels);
-    printer.start("/usr/bin/ippeveprinter", {"-r", "off", "-p", QString::number(port), "-d", at("taken"),
-                                             "-f", "application/pdf", "-c", at("engine"), "Counter"});
+    printer.start("/usr/sbin/ippeveprinter", {"-r", "off", "-p", QString::number(port), "-d", at("taken"),
+                                              "-f", "application/pdf", "-c", at("engine"), "Counter"});
     ASSERT_TRUE(printer.waitForStarted());
     for (int i = 0; i < 200; ++i) {
       QProcess ask;

@@ -101,14 +101,6 @@ TEST(Pages, AnOrdinaryPlanTakesTwoAtMost) {
   EXPECT_EQ(lay_out(sheet, {Paper::roll80}).pages.size(), 1u);
 }
 
-// Five steps and all that belongs to them.
-TEST(Pages, LargePrintOfAnOrdinaryPlanTakesThreeAtMost) {
-  const Visit earlier = sample_earlier_visit();
-  const Sheet sheet = make_sheet(sample_visit(), &earlier, sample_shop(), Words("en"));
-  EXPECT_LE(lay_out(sheet, {Paper::letter, true}).pages.size(), 3u);
-  EXPECT_LE(lay_out(sheet, {Paper::a4, true}).pages.size(), 3u);
-}
-
 TEST(Pages, AStepIsNotPartedByAPagesEnd) {
   const Visit earlier = sample_earlier_visit();
   const Sheet sheet = make_sheet(sample_visit(), &earlier, sample_shop(), Words("en"));
