@@ -26,8 +26,9 @@ constexpr const char* kBus =
     "<!DOCTYPE busconfig PUBLIC \"-//freedesktop//DTD D-Bus Bus Configuration 1.0//EN\" "
     "\"http://www.freedesktop.org/standards/dbus/1.0/busconfig.dtd\">"
     "<busconfig><type>system</type><listen>unix:path=@/bus</listen><auth>EXTERNAL</auth>"
-    "<policy context=\"default\"><allow send_destination=\"*\"/><allow own=\"*\"/><allow "
-    "user=\"*\"/></policy>"
+    "<policy context=\"default\"><allow send_destination=\"*\" eavesdrop=\"true\"/><allow "
+    "eavesdrop=\"true\"/>"
+    "<allow own=\"*\"/><allow user=\"*\"/></policy>"
     "</busconfig>";
 // ippeveprinter will not start without a name service, though it tells it nothing here.
 constexpr const char* kNames =
@@ -82,6 +83,8 @@ class IppPrinter : public PrintService {
       if (ask.waitForFinished(5000) && ask.exitCode() == 0) return;
       QThread::msleep(50);
     }
+    printer.kill();
+    printer.waitForFinished(5000);
     FAIL() << printer.readAll().toStdString();
   }
   void unplug() {
@@ -91,7 +94,7 @@ class IppPrinter : public PrintService {
   void TearDown() override {
     unplug();
     for (QProcess* one : {&names, &bus}) {
-      one->terminate();
+      one->kill();
       one->waitForFinished(5000);
     }
     PrintService::TearDown();
