@@ -135,11 +135,8 @@ tl::expected<PrintJob, PrintError> send_to_queue(const std::string& queue, const
     return tl::unexpected(PrintError{
         PrintError::Kind::refused,
         words.say(kContext, phrase("printer", "The printer %1 takes no jobs at present."), {queue})});
-  // The second page is the back of the first, where the printer can.
-  cups_option_t* how = nullptr;
-  const int options = cupsAddOption("sides", "two-sided-long-edge", 0, &how);
-  const int id = cupsCreateJob(CUPS_HTTP_DEFAULT, queue.c_str(), title.c_str(), options, how);
-  cupsFreeOptions(options, how);
+  // No options: a network printer that does not know one (two sides, say) cancels the whole job.
+  const int id = cupsCreateJob(CUPS_HTTP_DEFAULT, queue.c_str(), title.c_str(), 0, nullptr);
   if (id == 0) return tl::unexpected(refused(words, queue));
   const PrintJob job{queue, id};
   const bool sent = cupsStartDocument(CUPS_HTTP_DEFAULT, queue.c_str(), id, title.c_str(), "application/pdf",

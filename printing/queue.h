@@ -43,9 +43,9 @@ struct JobReport {
 // Nothing more will happen to it by itself.
 bool is_over(JobState state);
 
-// Sends a PDF, to be printed on both sides of the paper where the printer can, and never sends it again by
-// itself. No queue of that name, or no print service: `no_printer`; a queue that takes no
-// jobs: `refused`. A sent job may wait for ever if its printer is off: ask job_report.
+// Sends a PDF, once; paper and sides are the queue's own. No queue of that name, or no print service:
+// `no_printer`; a queue that takes no jobs: `refused`. A sent job may wait for ever if its printer is off:
+// ask job_report.
 tl::expected<PrintJob, PrintError> send_to_queue(const std::string& queue, const QByteArray& pdf,
                                                  const std::string& title, const Words& words = Words("en"));
 
