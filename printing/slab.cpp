@@ -156,9 +156,11 @@ void add_findings(SlabBuilder& out, const Sheet& sheet) {
   if (sheet.findings.empty()) return;
   const Frame& frame = out.frame();
   const Type body = frame.type(kBody), key = frame.type(kKey, false, Ink::quiet);
+  const Type head = frame.type(9.6, true, Ink::accent);
+  // Above and not beside: a title beside lines that stand apart would be read into the sentence.
   out.space(10);
-  out.title(sheet.titles.findings);
   const size_t start = out.size();
+  out.wide_paragraph(break_lines(sheet.titles.findings, frame.width, head), head, true);
   for (const Sentence& finding : sheet.findings) {
     out.space(3.5);
     out.paragraph(break_lines(finding, frame.text_width(), body), body);
