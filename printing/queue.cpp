@@ -86,8 +86,23 @@ PrintError refused(const Words& words, const std::string& queue) {
                     {queue, cupsLastErrorString()})};
 }
 
-// The job's IPP state, or nothing where the service does not know it.
-std::optional<int> ipp_state(const PrintJob& job) {
+// A printer that is away leaves no reason behind, only a message of the service's backends (the texts of CUPS
+// 2.4's backends; cupsd speaks English unless it is told otherwise).
+bool says_away(std::string_view message) {
+  constexpr std::string_view kAway[] = {"unavailable at this time", "unreachable", "not responding",
+                                        "Unable to locate printer", "is not connected"};
+  return std::any_of(std::begin(kAway), std::end(kAway),
+                     [&](std::string_view text) { return message.find(text) != std::string_view::npos; });
+}
+
+// Its IPP state, and what the printer's backend last said while it was at work.
+struct ServiceReport {
+  int state = 0;
+  std::string message;
+};
+
+// Nothing where the service does not know the job.
+std::optional<ServiceReport> ipp_state(const PrintJob& job) {
   const std::unique_ptr<ipp_t, void (*)(ipp_t*)> answer(
       [&] {
         ipp_t* request = ippNewRequest(IPP_OP_GET_JOB_ATTRIBUTES);
@@ -100,7 +115,10 @@ std::optional<int> ipp_state(const PrintJob& job) {
   if (!answer) return std::nullopt;
   ipp_attribute_t* state = ippFindAttribute(answer.get(), "job-state", IPP_TAG_ENUM);
   if (!state) return std::nullopt;
-  return ippGetInteger(state, 0);
+  ServiceReport out{ippGetInteger(state, 0), {}};
+  ipp_attribute_t* message = ippFindAttribute(answer.get(), "job-printer-state-message", IPP_TAG_TEXT);
+  if (const char* text = message ? ippGetString(message, 0, nullptr) : nullptr) out.message = text;
+  return out;
 }
 
 }  // namespace
@@ -158,9 +176,11 @@ JobReport job_report(const PrintJob& job, const Words& words) {
             words.say(kContext, phrase("printer", "The print service does not answer for this sheet."))};
   const Destinations all;
   const cups_dest_t* printer = all.find(job.queue);
-  if (!printer) return read_report(*state, false, {}, words);
+  if (!printer) return read_report(state->state, false, {}, words);
   const bool stopped = option(*printer, "printer-state") == std::to_string(IPP_PSTATE_STOPPED);
-  return read_report(*state, stopped, split(option(*printer, "printer-state-reasons")), words);
+  std::vector<std::string> reasons = split(option(*printer, "printer-state-reasons"));
+  if (!trouble_of(reasons) && says_away(state->message)) reasons.emplace_back("timed-out");
+  return read_report(state->state, stopped, std::move(reasons), words);
 }
 
 bool cancel_job(const PrintJob& job) {
