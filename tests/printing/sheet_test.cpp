@@ -77,7 +77,7 @@ TEST(Sheet, OpensByDayAndAfterTheRetestWhereThatDecides) {
   visit.plan_as_told->swim.not_before_h = 58;
   EXPECT_EQ(sheet_of(visit).answer,
             "No – not until we have tested the water again, Wednesday 07:00 or later.");
-  EXPECT_THAT(sheet_of(visit).come_back, HasSubstr("Wednesday 07:00"));
+  EXPECT_THAT(sheet_of(visit).come_back, HasSubstr("Wednesday 17 June, 07:00"));
 }
 
 TEST(Sheet, WithoutAPlanWhatToDoIsNowAndTheNextBottleWaits) {
