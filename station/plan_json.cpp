@@ -35,6 +35,14 @@ Swim read_swim(JsonFields& from) {
   return out;
 }
 
+std::optional<Target> read_target(JsonFields& from) {
+  const auto sides = from.numbers_if("target");
+  if (!sides) return std::nullopt;
+  if (sides->size() == 2) return Target{(*sides)[0], (*sides)[1]};
+  from.fault("target", "`target` has " + std::to_string(sides->size()) + " items", "its two ends");
+  return std::nullopt;
+}
+
 Finding read_finding(JsonFields& from) {
   Finding out;
   out.id = from.text("id");
@@ -44,12 +52,7 @@ Finding read_finding(JsonFields& from) {
   if (out.analyte && !is_analyte(*out.analyte))
     from.fault("analyte", "unknown analyte \"" + *out.analyte + "\"", "a known analyte");
   out.value = from.number_if("value");
-  if (const auto sides = from.numbers_if("target")) {
-    if (sides->size() == 2)
-      out.target = Target{(*sides)[0], (*sides)[1]};
-    else
-      from.fault("target", "`target` has " + std::to_string(sides->size()) + " items", "its two ends");
-  }
+  out.target = read_target(from);
   out.text = from.text_if("text").value_or("");
   return out;
 }
@@ -81,6 +84,7 @@ Step read_step(JsonFields& from) {
     if (!out.amount->unit.empty() && !is_product_unit(out.amount->unit))
       amount->fault("unit", "unknown unit \"" + out.amount->unit + "\"", "L, mL, kg or g");
   }
+  out.from_home = from.flag_if("from_home").value_or(false);
   out.amount_household = from.text_if("amount_household");
   out.portions = from.whole_if("portions", 1, kMost).value_or(1);
   out.portion_gap_h = from.number_if("portion_gap_h", kNotNegative).value_or(0);
@@ -112,6 +116,45 @@ ordered_json or_null(const std::optional<int>& value) {
   return value ? ordered_json(*value) : ordered_json();
 }
 
+Remains read_remains(JsonFields& from) {
+  Remains out;
+  out.analyte = from.text("analyte");
+  out.value = from.number("value");
+  out.target = read_target(from).value_or(Target{});
+  out.reason = from.text("reason");
+  out.text = from.text_if("text").value_or("");
+  return out;
+}
+
+HandChange read_change(JsonFields& from) {
+  HandChange out;
+  out.step = from.whole("step", 1, kMost);
+  out.what = from.text("what");
+  out.staff = from.text("staff");
+  out.reason = from.text("reason");
+  out.before = from.text_if("before").value_or("");
+  out.after = from.text_if("after").value_or("");
+  return out;
+}
+
+ordered_json target_to_json(const std::optional<Target>& target) {
+  if (!target) return nullptr;
+  return ordered_json::array({or_null(target->low), or_null(target->high)});
+}
+
+ordered_json remains_to_json(const Remains& r) {
+  return {{"analyte", r.analyte},
+          {"value", number_to_json(r.value)},
+          {"target", target_to_json(r.target)},
+          {"reason", r.reason},
+          {"text", r.text}};
+}
+
+ordered_json change_to_json(const HandChange& c) {
+  return {{"step", c.step},     {"what", c.what},     {"staff", c.staff},
+          {"reason", c.reason}, {"before", c.before}, {"after", c.after}};
+}
+
 ordered_json finding_to_json(const Finding& finding) {
   return {{"id", finding.id},
           {"rank", finding.rank},
@@ -140,6 +183,7 @@ ordered_json step_to_json(const Step& step) {
                       {"product", or_null(step.product)},
                       {"active_mol", or_null(step.active_mol)},
                       {"amount", nullptr},
+                      {"from_home", step.from_home},
                       {"amount_household", or_null(step.amount_household)},
                       {"portions", step.portions},
                       {"portion_gap_h", number_to_json(step.portion_gap_h)},
@@ -175,6 +219,12 @@ Plan read_plan(JsonFields& from) {
                       proof->number("harm", kShare)};
   if (auto retest = from.object_if("retest"))
     out.retest = Retest{retest->number("after_h", kNotNegative), read_analytes(*retest, "analytes")};
+  if (auto list = from.objects_if("remains"))
+    for (JsonFields& item : *list) out.remains.push_back(read_remains(item));
+  if (auto list = from.objects_if("changes"))
+    for (JsonFields& item : *list) out.changes.push_back(read_change(item));
+  if (auto cost = from.object_if("cost"))
+    out.cost = Cost{cost->number("to_buy", kNotNegative), cost->number("weighed")};
   out.cautions = from.texts_if("cautions");
   if (auto basis = from.object_if("basis"))
     out.basis = Basis{basis->text_if("program").value_or(""), basis->text_if("targets").value_or(""),
@@ -203,6 +253,14 @@ ordered_json plan_to_json(const Plan& plan) {
   out["retest"] = nullptr;
   if (plan.retest)
     out["retest"] = {{"after_h", number_to_json(plan.retest->after_h)}, {"analytes", plan.retest->analytes}};
+  out["remains"] = ordered_json::array();
+  for (const Remains& r : plan.remains) out["remains"].push_back(remains_to_json(r));
+  out["changes"] = ordered_json::array();
+  for (const HandChange& c : plan.changes) out["changes"].push_back(change_to_json(c));
+  out["cost"] = nullptr;
+  if (plan.cost)
+    out["cost"] = {{"to_buy", number_to_json(plan.cost->to_buy)},
+                   {"weighed", number_to_json(plan.cost->weighed)}};
   out["cautions"] = plan.cautions;
   out["basis"] = {
       {"program", plan.basis.program}, {"targets", plan.basis.targets}, {"shelf", plan.basis.shelf}};

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Alkalinity, pH and calcium: each round looks at the water as it is by then and puts down one step,
-// so caps and by-products of the step before are already in it.
+// The order of the chosen doses: each goes down as soon as its turn comes and its step's caps allow, the
+// rest of it later; where pH must be moved by hand before a dose, the program is asked for that alone.
 #include <algorithm>
 #include <cmath>
 
+#include "analysis/treatment/dose_choice.h"
 #include "analysis/treatment/planner.h"
 #include "analysis/water/doses.h"
 
@@ -11,55 +12,24 @@ namespace brimline {
 
 namespace {
 
-constexpr int kMostRounds = 9;
-constexpr int kMostAcidRounds = 2;  // of acid and air in one plan; then another bottle
-constexpr double kAWeek = 168;      // a plan longer than this waits for another bottle
+constexpr double kTenDays = 240;  // what comes later waits for another bottle
 constexpr double kAerateHours = 24;
-constexpr double kPerMg = 1e-3 / weight::kAlkalinity;  // eq/kgw per mg/L CaCO3
+constexpr int kMostPasses = 3;
+constexpr int kMostSteps = 16;  // of doses in one plan
+constexpr int kMostAir = 2;     // rounds of acid and air in one plan; then another bottle
+constexpr double kWorth = 0.3;  // of what a step could hold: less waits for a better moment
 
-struct Balance {
-  double ph = 7.5, alkalinity = 100;  // by now
-  Target ph_range, alkalinity_range;
-  double ph_aim = 7.5, alkalinity_aim = 100;
-  bool alkalinity_known = false;
-};
+enum class Role { alkali, acid, air, chlorine, calcium, salt, stabilizer, other };
 
-std::optional<Balance> look(const Draft& d) {
-  const auto ph = d.aim("ph"), alkalinity = d.aim("total_alkalinity");
-  const auto w = d.water();
-  // Without these nothing may be dosed on pH; a stabilizer beyond the range hides the buffer.
-  const auto cyanuric = d.s.known.find("cyanuric_acid");
-  if (cyanuric != d.s.known.end() && (!cyanuric->second.usable || cyanuric->second.doubtful))
-    return std::nullopt;
-  if (!ph || !alkalinity || !w || !d.s.fresh("ph") || !d.s.fresh("total_alkalinity")) return std::nullopt;
-  Balance b{w->ph,
-            w->total_alkalinity(),
-            ph->range,
-            alkalinity->range,
-            ph->aim,
-            alkalinity->aim,
-            d.s.fresh("total_alkalinity") != nullptr};
-  return b;
-}
-
-// Dose of a chemical that brings pH to `target`; 0 where it is there already, `most` where it never gets
-// there.
-double dose_for_ph(const Draft& d, const char* chemical, double target, double most) {
-  const auto ph = [&](double x) {
-    const auto t = add(d.totals, chemical, x);
-    return t ? d.ph_with(*t) : std::nullopt;
-  };
-  const auto start = ph(0), end = ph(most);
-  if (!start) return 0;
-  // A dose so large that no water holds it is past the target.
-  if (end && (*end - target) * (*start - target) > 0) return std::abs(*start - target) < 1e-9 ? 0 : most;
-  double low = 0, high = most;
-  for (int i = 0; i < 40; ++i) {
-    const double middle = (low + high) / 2;
-    const auto p = ph(middle);
-    (p && (*p - target) * (*start - target) > 0 ? low : high) = middle;
-  }
-  return (low + high) / 2;
+Role role_of(const std::string& id) {
+  if (id.empty()) return Role::air;
+  const Substance& sub = *find_substance(id);
+  if (sub.is("acid")) return Role::acid;
+  if (sub.is("alkali")) return Role::alkali;
+  if (sub.is("chlorine") || sub.is("bromine_donor")) return Role::chlorine;
+  if (sub.is("calcium")) return Role::calcium;
+  if (sub.is("stabilizer")) return Role::stabilizer;
+  return sub.is("salt") ? Role::salt : Role::other;
 }
 
 // CO2 to drive out so that pH rises to `target`, at most down to balance with air; mol/kgw.
@@ -80,160 +50,240 @@ double carbon_for_ph(const Draft& d, double target) {
   return (low + high) / 2;
 }
 
-bool dose(Draft& d, std::initializer_list<const char*> ids, double mol_per_kgw, const char* note,
-          std::vector<std::string> for_findings) {
-  const auto product = d.choose(ids);
-  return product && d.add(*product, mol_per_kgw, {std::move(for_findings), note}) > 0;
-}
+// Puts the doses down one by one.
+class Sequence {
+ public:
+  Sequence(Draft& d, std::vector<ChosenDose> doses, const DoseOrder& order)
+      : d_(d), left_(std::move(doses)), order_(order) {
+    if (const auto aim = d_.aim("ph")) ph_ = aim->range;
+    for (const ChosenDose& c : left_) told_[{c.supply, c.substance}] = c.mmol;
+  }
 
-bool lower_ph(Draft& d, double target, std::vector<std::string> why) {
-  const auto product = d.choose({"hydrochloric_acid", "sodium_bisulfate"});
-  if (!product) return false;
-  const double most = 0.01;
-  const double wanted = dose_for_ph(d, product->substance.c_str(), target, most);
-  return d.add(*product, wanted, {std::move(why), "lower_ph"}) > 0;
-}
+  void put_down() {
+    for (int i = 0; i < kMostSteps && d_.may_dose() && !left_.empty(); ++i) {
+      std::erase_if(left_, [&](const ChosenDose& c) { return settled(c); });
+      if (left_.empty()) break;
+      if (d_.clock_h > kTenDays * (only(Role::calcium) || only(Role::stabilizer) ? 2 : 1)) break;
+      if (!step(kWorth) && !step(0)) break;
+      std::erase_if(left_, [](const ChosenDose& c) { return c.mmol < 1e-4; });
+    }
+    for (const ChosenDose& c : left_)
+      if (!settled(c)) hold_back(c);
+  }
 
-bool raise_ph(Draft& d, const Balance& b, double target, std::vector<std::string> why) {
-  const double soda = dose_for_ph(d, "sodium_carbonate", target, 0.003);
-  const double end = b.alkalinity + 2 * soda / kPerMg;
-  if (b.alkalinity_range.high && end > *b.alkalinity_range.high) {
-    const double carbon = carbon_for_ph(d, target);
-    if (carbon <= 1e-7) return false;
-    d.act(Action::aerate, "aerate", std::move(why), kAerateHours, Change{"", 0, 0, carbon});
+ private:
+  // The little that is left of a dose whose readings are inside by now is not worth a trip to the pool.
+  bool settled(const ChosenDose& c) const {
+    const double whole = told_.at({c.supply, c.substance});
+    if (c.mmol < 0.01 * whole) return true;
+    if (c.mmol > 0.15 * whole) return false;
+    switch (role_of(c.substance)) {
+      case Role::calcium:
+        return inside("calcium_hardness", 1) && inside("si_calcite", 0);
+      case Role::stabilizer:
+        return inside("cyanuric_acid", 0.5);
+      case Role::acid:
+      case Role::alkali:
+        return left_.size() == 1 && inside("ph", 0.02) && inside("total_alkalinity", 0.5) &&
+               inside("si_calcite", 0);
+      default:
+        return false;
+    }
+  }
+
+  bool inside(const char* analyte, double margin) const {
+    const auto aim = d_.aim(analyte);
+    double value = d_.amount(analyte);
+    if (std::string_view(analyte) == "si_calcite") {
+      const auto w = d_.water();
+      const auto warm = at_temperature(w.value_or(Water{}), d_.s.vessel_temperature);
+      if (!d_.s.fresh("calcium_hardness") || !warm) return true;
+      value = warm->si_calcite().value_or(0);
+    }
+    return !aim || ((!aim->range.low || value >= *aim->range.low + margin) &&
+                    (!aim->range.high || value <= *aim->range.high - margin));
+  }
+
+  bool only(Role role) const {
+    return std::all_of(left_.begin(), left_.end(),
+                       [&](const ChosenDose& c) { return role_of(c.substance) == role; });
+  }
+
+  // Whose turn it is, by the water as it is by now.
+  std::vector<Role> turns() const {
+    const double ph = d_.water() ? d_.water()->ph : 7.5;
+    const double low = ph_.low.value_or(7.2), high = ph_.high.value_or(7.8);
+    std::vector<Role> out;
+    const auto turn = [&](Role r) {
+      if (std::find(out.begin(), out.end(), r) == out.end()) out.push_back(r);
+    };
+    if (ph < std::max(7.0, low - 0.2)) turn(Role::alkali);
+    if (ph > (order_.shock ? 7.65 : high)) turn(Role::acid);
+    if (order_.chlorine_first) turn(Role::chlorine);
+    if (ph < low) turn(Role::alkali);
+    if (acid_ && ph < 7.4) turn(Role::air);
+    turn(Role::alkali);
+    turn(Role::acid);
+    turn(Role::air);
+    turn(Role::chlorine);
+    turn(Role::other);
+    turn(Role::calcium);
+    turn(Role::salt);
+    turn(Role::stabilizer);
+    return out;
+  }
+
+  bool step(double worth) {
+    for (const Role role : turns())
+      for (ChosenDose& c : left_)
+        if (role_of(c.substance) == role && (role == Role::air ? air(c) : pour(c, worth))) return true;
+    return false;
+  }
+
+  bool pour(ChosenDose& c, double worth) {
+    const Substance& sub = *find_substance(c.substance);
+    const bool chlorine = role_of(c.substance) == Role::chlorine;
+    const bool whole = chlorine && order_.shock;
+    const double wanted = c.mmol * 1e-3;
+    const double fits = whole ? wanted : d_.capped(sub, wanted);
+    const double full = std::min(wanted, sub.cap.mmol_per_litre.value_or(1e9) * 1e-3);
+    if (fits < std::max(worth * full, 0.03 * wanted)) return false;
+    const double placed = d_.add(c.supply, fits < 0.97 * wanted ? fits : wanted, options(sub, whole));
+    if (placed <= 0) return false;
+    const bool scaled = d_.scales.contains(d_.steps.back().note);
+    acid_ = acid_ || sub.is("ph_down");
+    if (whole && d_.s.algae()) plan_clearing(d_);
+    c.mmol = scaled ? 0 : c.mmol - placed * 1e3;
     return true;
   }
-  return dose(d, {"sodium_carbonate"}, soda, "raise_ph", std::move(why));
-}
 
-// Alkalinity is too low: soda ash where pH wants to rise more than bicarbonate does, else bicarbonate.
-bool raise_alkalinity(Draft& d, const Balance& b) {
-  const double aim = b.alkalinity_aim;
-  const double missing = (aim - b.alkalinity) * kPerMg;
-  const auto after = add(d.totals, "sodium_bicarbonate", missing);
-  const auto ph = after ? d.ph_with(*after) : std::nullopt;
-  if (!ph) return false;
-  if (b.ph_range.low && *ph < *b.ph_range.low + 0.05) {
-    const double soda = std::min(dose_for_ph(d, "sodium_carbonate", b.ph_aim, 0.003), missing / 2);
-    if (soda > 1e-6 &&
-        dose(d, {"sodium_carbonate"}, soda, "raise_ph_and_alkalinity", {"ph_low", "total_alkalinity_low"}))
-      return true;
+  bool air(ChosenDose& c) {
+    const double ph = d_.water() ? d_.water()->ph : 9;
+    const bool acid_waits = std::any_of(
+        left_.begin(), left_.end(), [](const ChosenDose& x) { return role_of(x.substance) == Role::acid; });
+    const double target = acid_waits ? 7.7 : ph_.high.value_or(7.8) - 0.1;
+    if (aired_ >= kMostAir || ph >= target - 0.1) return false;
+    const double carbon = std::min(carbon_for_ph(d_, target), c.mmol * 1e-3);
+    if (carbon < 1e-6) return false;
+    d_.act(Action::aerate, "aerate", {"total_alkalinity_high", "ph_low", "si_low"}, kAerateHours,
+           Change{"", 0, 0, carbon});
+    c.mmol -= carbon * 1e3;
+    ++aired_;
+    return true;
   }
-  double extra = 0;
-  if (b.ph_range.high && *ph > *b.ph_range.high) {
-    // Acid comes later and takes alkalinity: put down that much more.
-    Draft later = d;
-    later.totals = *after;
-    extra = dose_for_ph(later, "hydrochloric_acid", b.ph_aim, 0.01);
-  }
-  const double before = d.clock_h;
-  if (!dose(d, {"sodium_bicarbonate", "sodium_sesquicarbonate"}, missing + extra, "raise_alkalinity",
-            {"total_alkalinity_low"}))
-    return false;
-  const double start = d.steps.back().step.start_h;
-  if (aim - d.amount("total_alkalinity") > 5) {
-    d.clock_h = std::max(d.clock_h, start + 24);
-    d.steps.back().step.wait_h = d.clock_h - start;
-  }
-  return d.clock_h > before;
-}
 
-// All readings are inside and the water still lays down or dissolves calcium: pH is the lever that remains.
-bool saturation_round(Draft& d, const Balance& b) {
-  const auto aim = d.aim("si_calcite");
-  const auto w = d.water();
-  const auto warm =
-      w ? at_temperature(*w, d.s.vessel_temperature) : tl::unexpected(Refusal::does_not_balance);
-  if (!aim || !warm || !d.s.fresh("calcium_hardness")) return false;
-  const auto si = warm->si_calcite();
-  if (si && aim->range.high && *si > *aim->range.high && b.ph > 7.45) return lower_ph(d, 7.4, {"si_high"});
-  if (si && aim->range.low && *si < *aim->range.low && b.ph < 7.45) return raise_ph(d, b, 7.6, {"si_low"});
-  return false;
-}
-
-// One step towards balance; false when there is none to take.
-bool balance_round(Draft& d, int& acid_rounds) {
-  const auto b = look(d);
-  if (!b) return false;
-  const double low = *b->ph_range.low, high = *b->ph_range.high;
-  if (b->ph < 7.0) return raise_ph(d, *b, std::min(b->ph_aim, 7.5), {"ph_low"});
-  if (b->alkalinity_known && b->alkalinity_range.low && b->alkalinity < *b->alkalinity_range.low - 0.5)
-    return raise_alkalinity(d, *b);
-  if (b->alkalinity_known && b->alkalinity_range.high && b->alkalinity > *b->alkalinity_range.high + 0.5 &&
-      acid_rounds < kMostAcidRounds) {
-    if (b->ph < 7.45) return raise_ph(d, *b, 7.7, {"total_alkalinity_high"});
-    ++acid_rounds;
-    const double excess = (b->alkalinity - (*b->alkalinity_range.high - 8)) * kPerMg;
-    return dose(d, {"hydrochloric_acid", "sodium_bisulfate"}, excess, "lower_alkalinity",
-                {"total_alkalinity_high"});
-  }
-  if (b->ph > high) {
-    const double acid = dose_for_ph(d, "hydrochloric_acid", b->ph_aim, 0.01);
-    const double end = b->alkalinity - acid / kPerMg;
-    const bool too_low = b->alkalinity_known && b->alkalinity_range.low && end < *b->alkalinity_range.low;
-    if (too_low && b->alkalinity + 1 < *b->alkalinity_range.high) {
-      const double more =
-          std::min(*b->alkalinity_range.low + 5 - end, *b->alkalinity_range.high - b->alkalinity);
-      if (dose(d, {"sodium_bicarbonate"}, more * kPerMg, "alkalinity_before_acid", {"ph_high"})) {
-        return lower_ph(d, b->ph_aim, {"ph_high"});
-      }
+  AddOptions options(const Substance& sub, bool whole) const {
+    AddOptions o;
+    o.whole = whole;
+    const bool alkalinity_low = below("total_alkalinity");
+    switch (role_of(sub.id)) {
+      case Role::acid:
+        o.note = above("total_alkalinity") ? "lower_alkalinity" : "lower_ph";
+        o.for_findings = {"ph_high", "total_alkalinity_high", "si_high"};
+        break;
+      case Role::alkali:
+        o.note = sub.id == "sodium_carbonate" ? (alkalinity_low ? "raise_ph_and_alkalinity" : "raise_ph")
+                 : alkalinity_low             ? "raise_alkalinity"
+                                              : "alkalinity_before_acid";
+        o.for_findings = {"total_alkalinity_low", "ph_low", "si_low"};
+        break;
+      case Role::chlorine:
+        o.note = d_.s.chlorine() ? order_.chlorine_note : "raise_bromine";
+        o.for_findings = order_.chlorine_for;
+        if (!d_.s.chlorine()) o.for_findings = {"total_bromine_low"};
+        break;
+      case Role::calcium:
+        o.note = "raise_calcium";
+        o.for_findings = {"calcium_hardness_low", "si_low"};
+        break;
+      case Role::salt:
+        o.note = "raise_salt";
+        o.for_findings = {"salt_low"};
+        break;
+      case Role::stabilizer:
+        o.note = "raise_stabilizer";
+        o.for_findings = {"cyanuric_acid_low"};
+        break;
+      default:
+        o.note = "raise_borate";
+        o.for_findings = {"borate_low"};
     }
-    return lower_ph(d, b->ph_aim, {"ph_high"});
+    return o;
   }
-  if (b->ph < low) return raise_ph(d, *b, b->ph_aim, {"ph_low"});
-  return saturation_round(d, *b);
-}
+
+  bool below(const char* analyte) const {
+    const auto aim = d_.aim(analyte);
+    return aim && aim->range.low && d_.amount(analyte) < *aim->range.low;
+  }
+  bool above(const char* analyte) const {
+    const auto aim = d_.aim(analyte);
+    return aim && aim->range.high && d_.amount(analyte) > *aim->range.high;
+  }
+
+  void hold_back(const ChosenDose& c) {
+    const bool slow = c.substance.empty() || (aired_ > 0 && role_of(c.substance) == Role::acid);
+    const char* why = slow ? "air_over_days" : "next_bottle";
+    for (const char* analyte : {"ph", "total_alkalinity"})
+      if (role_of(c.substance) <= Role::air) d_.held_back.emplace(analyte, why);
+    d_.held_back.emplace("si_calcite", why);
+    if (role_of(c.substance) == Role::calcium) d_.held_back.emplace("calcium_hardness", why);
+    if (role_of(c.substance) == Role::stabilizer) d_.held_back.emplace("cyanuric_acid", why);
+    if (role_of(c.substance) == Role::chlorine)
+      d_.held_back.emplace(d_.s.chlorine() ? "free_chlorine" : "total_bromine", why);
+  }
+
+  Draft& d_;
+  std::vector<ChosenDose> left_;
+  const DoseOrder& order_;
+  std::map<std::pair<int, std::string>, double> told_;  // mmol of each dose as chosen
+  Target ph_;
+  bool acid_ = false;
+  int aired_ = 0;
+};
 
 }  // namespace
 
-void plan_balance(Draft& d) {
-  int acid_rounds = 0;
-  for (int round = 0; round < kMostRounds && d.may_dose(); ++round) {
-    if (d.clock_h > kAWeek) break;
-    if (!balance_round(d, acid_rounds)) break;
+// Hypochlorous acid is 55 % of free chlorine at pH 7.5 and 28 % at 8.0 (CDC MAHC annex 5.7.3.1.2.2): where
+// chlorine must not wait, acid comes before it. What else the water wants is chosen from there.
+void plan_urgent_acid(Draft& d, double high) {
+  const auto ph = d.ph_with(d.totals);
+  const auto aim = d.aim("ph");
+  if (!ph || !aim || *ph <= high || !may_balance(d)) return;
+  const auto acid = d.choose({"hydrochloric_acid", "sodium_bisulfate"}, 0.25e-3 * d.kilograms());
+  if (!acid) return;
+  const std::string& id = d.supplies()[*acid].product.substance;
+  double low = 0, most = 0.003;
+  for (int i = 0; i < 30; ++i) {
+    const double middle = (low + most) / 2;
+    const auto t = add(d.totals, id, middle);
+    const auto then = t ? d.ph_with(*t) : std::nullopt;
+    (then && *then > aim->aim ? low : most) = middle;
+  }
+  for (int round = 0; round < 3 && low > 1e-6; ++round) {
+    const double stock = d.supplies()[*acid].stock_mol.value_or(1e9) / d.kilograms();
+    const double placed = d.add(*acid, std::min(low, stock), {{"ph_high", "si_high"}, "lower_ph"});
+    low -= placed;
+    if (placed <= 0 || d.ph_with(d.totals).value_or(0) <= high) return;
   }
 }
 
-void plan_urgent_ph(Draft& d, double low, double high) {
-  for (int round = 0; round < 3 && d.may_dose(); ++round) {
-    const auto b = look(d);
-    if (!b || (b->ph >= low && b->ph <= high)) return;
-    if (b->ph < low ? !raise_ph(d, *b, b->ph_aim, {"ph_low"}) : !lower_ph(d, b->ph_aim, {"ph_high"})) return;
+void plan_doses(Draft& d, const DoseOrder& order) {
+  // Again from where the caps of the first choice left the water.
+  DoseOrder now = order;
+  for (int pass = 0; pass < kMostPasses && d.may_dose(); ++pass) {
+    const ChlorineGoal chlorine{now.chlorine, now.exactly_mg_l};
+    const DoseChoice choice = choose_doses(d, chlorine, now.stabilizer, now.salt);
+    if (pass == 0) d.weighed = choice.weighed;
+    for (const std::string& id : choice.no_product) d.not_sold.insert(id);
+    if (choice.doses.empty()) break;
+    const size_t before = d.steps.size();
+    std::erase_if(d.held_back, [](const auto& held) {
+      return held.second == "next_bottle" || held.second == "air_over_days";
+    });
+    Sequence(d, choice.doses, now).put_down();
+    if (d.steps.size() == before || d.held_back.empty()) break;
+    if (now.shock) now.chlorine = false;  // once is all of it
   }
-}
-
-void plan_raised_ph(Draft& d, double target, const std::string& why) {
-  const auto b = look(d);
-  if (b && d.may_dose() && b->ph < target - 0.05) raise_ph(d, *b, target, {why});
-}
-
-void plan_calcium(Draft& d) {
-  const auto aim = d.aim("calcium_hardness");
-  if (!d.s.fresh("calcium_hardness") || !aim || !aim->range.low) return;
-  for (int round = 0; round < 3 && d.may_dose() && d.clock_h < 2 * kAWeek; ++round) {
-    const double missing = aim->aim - d.amount("calcium_hardness");
-    if (d.amount("calcium_hardness") >= *aim->range.low - 0.5) return;
-    const auto product = d.choose({"calcium_chloride"});
-    if (!product) return;
-    if (d.add(*product, missing * 1e-3 / weight::kCaCO3, {{"calcium_hardness_low"}, "raise_calcium"}) <= 0)
-      return;
-    Step& step = d.steps.back().step;
-    if (aim->aim - d.amount("calcium_hardness") > 1) {  // the next 80 mg/L not before the next day
-      d.clock_h = std::max(d.clock_h, step.start_h + 24);
-      step.wait_h = d.clock_h - step.start_h - (step.portions - 1) * step.portion_gap_h;
-    }
-  }
-}
-
-void plan_salt(Draft& d) {
-  const Known* salt = d.s.fresh("salt");
-  const auto aim = d.aim("salt");
-  if (!salt || !aim || !aim->range.low || !d.may_dose()) return;
-  const double now = d.others.at("salt");
-  if (now >= *aim->range.low) return;
-  const auto product = d.choose({"sodium_chloride"});
-  if (product && d.add(*product, (aim->aim - now) * 1e-3 / weight::kSalt, {{"salt_low"}, "raise_salt"}) > 0)
-    d.others["salt"] = aim->aim;
 }
 
 }  // namespace brimline

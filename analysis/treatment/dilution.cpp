@@ -28,22 +28,21 @@ struct Need {
   }
 };
 
-// What the refill brings: read, or nothing for what no tap holds.
-std::optional<double> in_fill(const Situation& s, const char* analyte) {
-  if (const auto f = s.fill_known.find(analyte); f != s.fill_known.end() && f->second.usable)
-    return f->second.value;
-  if (std::string_view(analyte) == "cyanuric_acid") return 0.0;
-  return std::nullopt;
-}
-
-void need_for(const Draft& d, Need& need, const char* analyte, const char* finding) {
+void need_for(Draft& d, Need& need, const char* analyte, const char* finding) {
   const Known* k = d.s.fresh(analyte);
   const auto aim = d.aim(analyte);
   if (!k || !aim || !aim->range.high || k->value <= *aim->range.high || *aim->range.high <= 0) return;
   const double high = *aim->range.high;
-  const double inside = high - 0.25 * (high - aim->range.low.value_or(high * 0.6));
+  // Stabilizer to its aim: free chlorine rises with what is left of it, and has little room.
+  double inside = std::string_view(analyte) == "cyanuric_acid" && aim->range.low
+                      ? std::min(aim->aim, 0.9 * high)
+                      : high - 0.25 * (high - aim->range.low.value_or(high * 0.6));
   const double fill = in_fill(d.s, analyte).value_or(0);
-  if (fill >= inside) return;  // dilution cannot work
+  if (fill >= 0.98 * high) {  // dilution cannot work
+    d.held_back.emplace(analyte, "fill_too_high");
+    return;
+  }
+  if (fill >= inside) inside = (fill + high) / 2;
   need.raise((k->value - inside) / (k->value - fill), finding);
 }
 
@@ -75,6 +74,10 @@ void plan_dilution(Draft& d) {
   if (s.demand_dose_mg_l && *s.demand_dose_mg_l > kDemandCap)
     need.raise(1 - kDemandCap / *s.demand_dose_mg_l, "chlorine_demand");
   if (need.fraction <= 0) return;
+  if (s.vessel.plaster_age_days && *s.vessel.plaster_age_days < kPlasterCures) {
+    d.held_back.emplace("drain", "plaster_cures");  // an empty shell dries: not while the plaster cures
+    return;
+  }
   const bool liner = s.vessel.surface == Surface::vinyl || s.vessel.surface == Surface::fibreglass;
   const double cap = may_be_emptied(s) ? 1.0 : liner ? kLinerShare : kStepShare;
   const double whole = may_be_emptied(s) && need.fraction > 0.5 ? 1.0 : std::min(need.fraction, 0.999);

@@ -15,6 +15,8 @@ namespace {
 // A dose the caps leave less of than this is not worth a trip to the pool.
 constexpr double kLeastShare = 0.03;
 constexpr double kPoolTurnover = 8, kSpaTurnover = 0.5;
+constexpr double kPhHarmLow = 7.0, kPhHarmHigh = 8.2;  // beyond these is harm, of the contract
+constexpr double kDeviates = 2.4;                      // 1 % of a normal error lies beyond
 
 // Largest x in [0, most] for which `fits`, where `fits` holds up to some x only.
 template <class Fits>
@@ -43,10 +45,25 @@ Totals linear_totals(const Situation& s) {
   return t;
 }
 
+double base_amount(const AtHome& have) {
+  const double v = have.amount.value_or(0);
+  return have.unit == "mL" || have.unit == "g" ? v / 1000 : v;
+}
+
+Supply supply_at_home(Product product, const AtHome& have) {
+  Supply out{std::move(product), true, {}, {}};
+  if (!have.amount) return out;
+  if (const auto per_unit = moles_per_unit(out.product))
+    out.stock_mol = base_amount(have) * *per_unit;
+  else
+    out.stock_label = base_amount(have);
+  return out;
+}
+
 // What is at home, with the strength of its own label; it is the shelf's product only where the strengths
 // agree.
-std::vector<Product> products_at_home(const Situation& s, std::span<const Product> shelf) {
-  std::vector<Product> out;
+std::vector<Supply> supplies_at_home(const Situation& s, std::span<const Product> shelf) {
+  std::vector<Supply> out;
   for (const AtHome& have : s.bottle.at_home) {
     const Substance* sub = find_substance(have.chemical);
     const auto assay = have.assay ? parse_assay(*have.assay) : std::nullopt;
@@ -57,11 +74,11 @@ std::vector<Product> products_at_home(const Situation& s, std::span<const Produc
              (!have.unit || p.liquid == liquid);
     });
     if (same != shelf.end()) {
-      out.push_back(*same);
+      out.push_back(supply_at_home(*same, have));
     } else if (assay && have.unit) {
       Product own{
           "", sub->name + ", " + *have.assay, have.chemical, *assay, liquid, {}, {}, 0, "label at home"};
-      if (moles_per_unit(own)) out.push_back(std::move(own));
+      if (moles_per_unit(own)) out.push_back(supply_at_home(std::move(own), have));
     }
   }
   return out;
@@ -78,14 +95,27 @@ Totals changed(const Totals& before, const Change& c, double kilograms, const To
   return t;
 }
 
+std::optional<double> in_fill(const Situation& s, std::string_view analyte) {
+  if (const auto f = s.fill_known.find(analyte); f != s.fill_known.end() && f->second.usable)
+    return f->second.value;
+  if (analyte == "cyanuric_acid" || analyte == "biguanide" || analyte == "peroxide") return 0.0;
+  if (!s.fill) return std::nullopt;
+  if (analyte == "tds") return s.fill->dissolved_solids();
+  if (analyte == "salt") return s.fill->salt();
+  return std::nullopt;
+}
+
 Draft::Draft(const Situation& situation, const TargetSet& set, std::span<const Product> shelf)
     : s(situation), targets(set), modelled(situation.water.has_value()) {
   totals = s.water ? s.water->totals : linear_totals(s);
   for (const auto& [analyte, k] : s.known)
     if (k.usable) others.emplace(analyte, k.value);
-  supplies_ = products_at_home(s, shelf);
-  at_home_ = supplies_.size();
-  supplies_.insert(supplies_.end(), shelf.begin(), shelf.end());
+  supplies_ = supplies_at_home(s, shelf);
+  for (const Product& p : shelf) supplies_.push_back({p, false, {}, {}});
+  const Known* ph = s.usable("ph");
+  const double unsure = kDeviates * (ph ? ph->sd : 0.1);
+  safe_low_ = kPhHarmLow + unsure;
+  safe_high_ = kPhHarmHigh - unsure;
 }
 
 double Draft::kilograms() const {
@@ -93,7 +123,7 @@ double Draft::kilograms() const {
 }
 
 bool Draft::may_dose() const {
-  return s.vessel.volume && !ends;
+  return s.vessel.volume && !ends && steps.size() < most_steps;
 }
 
 std::optional<Aim> Draft::aim(std::string_view analyte) const {
@@ -136,31 +166,53 @@ double Draft::wait_of(const Substance& sub) const {
   return sub.waits_turnover ? std::max(wait, turnover_h()) : wait;
 }
 
-std::optional<Product> Draft::choose(std::initializer_list<const char*> ids) const {
-  const auto fits = [&](const Product& p) {
-    const Substance* sub = find_substance(p.substance);
-    if (!sub || sub->barred_in(s.vessel)) return false;
-    if (std::none_of(ids.begin(), ids.end(), [&](const char* id) { return sub->id == id; })) return false;
-    const Substance* tablets = find_substance("trichlor");
-    const Conflict* old =
-        s.has(Sign::tablets_in_use) && s.chlorine() ? conflict_between(*sub, *tablets) : nullptr;
-    if (old && !old->gap_h && sub->id != "sodium_hypochlorite") return false;
-    return std::all_of(steps.begin(), steps.end(), [&](const DraftStep& d) {
-      const Substance* other = d.step.chemical ? find_substance(*d.step.chemical) : nullptr;
-      const Conflict* c = other ? conflict_between(*sub, *other) : nullptr;
-      return !c || c->gap_h;
-    });
+double Supply::price_a_mol() const {
+  const auto per_unit = moles_per_unit(product);
+  return per_unit && *per_unit > 0 ? product.price / *per_unit : 0;
+}
+
+// Of this vessel, and meeting no chemical of the plan it must never meet.
+bool Draft::may_pour(const Product& p) const {
+  const Substance* sub = find_substance(p.substance);
+  if (!sub || sub->barred_in(s.vessel)) return false;
+  const Substance* tablets = find_substance("trichlor");
+  const Conflict* old =
+      s.has(Sign::tablets_in_use) && s.chlorine() ? conflict_between(*sub, *tablets) : nullptr;
+  if (old && !old->gap_h && sub->id != "sodium_hypochlorite") return false;
+  return std::all_of(steps.begin(), steps.end(), [&](const DraftStep& d) {
+    const Substance* other = d.step.chemical ? find_substance(*d.step.chemical) : nullptr;
+    const Conflict* c = other ? conflict_between(*sub, *other) : nullptr;
+    return !c || c->gap_h;
+  });
+}
+
+std::vector<int> Draft::best_supplies(std::string_view substance) const {
+  std::vector<int> out;
+  int best = -1;
+  const auto cost = [](const Supply& x) {
+    return moles_per_unit(x.product) ? x.price_a_mol() : x.product.price;
   };
-  const auto cost = [&](const Product& p) {
-    const auto per_unit = moles_per_unit(p);
-    return per_unit ? p.price / *per_unit : p.price;
-  };
-  for (size_t i = 0; i < at_home_; ++i)
-    if (fits(supplies_[i])) return supplies_[i];
-  const Product* best = nullptr;
-  for (size_t i = at_home_; i < supplies_.size(); ++i)
-    if (fits(supplies_[i]) && (!best || cost(supplies_[i]) < cost(*best))) best = &supplies_[i];
-  return best ? std::optional(*best) : std::nullopt;
+  for (int i = 0; i < static_cast<int>(supplies_.size()); ++i) {
+    const Supply& x = supplies_[i];
+    if (x.product.substance != substance || !may_pour(x.product)) continue;
+    if (x.at_home) {
+      if (x.stock_mol.value_or(1) > 0 && x.stock_label.value_or(1) > 0) out.push_back(i);
+    } else if (best < 0 || cost(x) < cost(supplies_[best])) {
+      best = i;
+    }
+  }
+  if (best >= 0) out.push_back(best);
+  return out;
+}
+
+std::optional<int> Draft::choose(std::initializer_list<const char*> ids, double mol) const {
+  std::optional<int> short_of;
+  for (const char* id : ids)
+    for (const int i : best_supplies(id)) {
+      if (!supplies_[i].at_home || supplies_[i].stock_mol.value_or(mol) >= mol) return i;
+      if (!short_of) short_of = i;
+    }
+  return short_of;
 }
 
 double Draft::capped(const Substance& sub, double wanted) const {
@@ -181,15 +233,20 @@ double Draft::capped(const Substance& sub, double wanted) const {
   const auto within = [&](double x) {
     const auto t = brimline::add(totals, sub.id, x);
     const auto p = t ? ph_with(*t) : std::nullopt;
-    return p && (!cap.ph_min || *p >= *cap.ph_min) && (!cap.ph_max || *p <= *cap.ph_max);
+    if (!p || (cap.ph_min && *p < *cap.ph_min) || (cap.ph_max && *p > *cap.ph_max)) return false;
+    // Away from what could do harm, but for doses that move away from there.
+    return (*p >= safe_low_ || *p >= *ph - 1e-9) && (*p <= safe_high_ || *p <= *ph + 1e-9);
   };
-  return cap.ph_min || cap.ph_max ? largest(most, within) : most;
+  return largest(most, within);
 }
 
 double Draft::earliest(const Substance& sub) const {
   double at = clock_h;
   for (const DraftStep& d : steps) {
     const Substance* other = d.step.chemical ? find_substance(*d.step.chemical) : nullptr;
+    // What is capped by its effect is capped a day, not only a step.
+    if (other == &sub && (sub.cap.total_alkalinity || sub.cap.calcium_hardness))
+      at = std::max(at, d.step.start_h + 24);
     const Conflict* c = other ? conflict_between(sub, *other) : nullptr;
     if (!c || !c->gap_h) continue;
     const double gap =
@@ -199,53 +256,70 @@ double Draft::earliest(const Substance& sub) const {
   return at;
 }
 
-double Draft::add(const Product& product, double mol_per_kgw, const AddOptions& o) {
-  const Substance* sub = find_substance(product.substance);
+bool Draft::waits_for_dusk(const Substance& sub) const {
+  return sub.is("chlorine") && s.vessel.place != Place::indoor && kind_of(s.vessel) == VesselKind::pool;
+}
+
+double Draft::add(int supply, double mol_per_kgw, const AddOptions& o) {
+  Supply& from = supplies_[supply];
+  const Substance* sub = find_substance(from.product.substance);
   if (!sub || !may_dose() || mol_per_kgw <= 0) return 0;
   double dose = o.whole ? mol_per_kgw : capped(*sub, mol_per_kgw);
   if (dose < kLeastShare * mol_per_kgw) return 0;
   if (const auto scale = scales.find(o.note); scale != scales.end()) dose *= scale->second;
   const double mol = dose * kilograms();
-  const auto amount = amount_of(product, mol);
+  const auto amount = amount_of(from.product, mol);
   if (!amount || mol <= 0) return 0;
+  if (from.stock_mol) *from.stock_mol = std::max(0.0, *from.stock_mol - mol);
+  if (!from.at_home) to_buy += mol * from.price_a_mol();
   Step step;
   step.active_mol = mol;
   step.amount = amount;
-  finish_dose(product, *sub, std::move(step), Change{sub->id, mol, 0, 0}, o);
+  finish_dose(supply, *sub, std::move(step), Change{sub->id, mol, 0, 0}, o);
   return dose;
 }
 
-bool Draft::add_by_label(const Product& product, const AddOptions& o) {
+bool Draft::add_by_label(int supply, const AddOptions& o, std::optional<double> label_dose) {
+  Product product = supplies_[supply].product;
   const Substance* sub = find_substance(product.substance);
   if (!sub || !may_dose()) return false;
+  if (label_dose) product.label_dose = label_dose;
   Step step;
   step.amount = label_amount(product, *s.vessel.volume);
   if (!step.amount) return false;
-  finish_dose(product, *sub, std::move(step), {}, o);
+  const bool small = step.amount->unit == "mL" || step.amount->unit == "g";
+  const double base = small ? step.amount->value / 1000 : step.amount->value;
+  if (supplies_[supply].stock_label) *supplies_[supply].stock_label -= base;
+  if (!supplies_[supply].at_home) to_buy += base * product.price;
+  finish_dose(supply, *sub, std::move(step), {}, o);
+  steps.back().label_dose = label_dose;
   return true;
 }
 
-void Draft::finish_dose(const Product& product, const Substance& sub, Step step, Change change,
-                        const AddOptions& o) {
+void Draft::finish_dose(int supply, const Substance& sub, Step step, Change change, const AddOptions& o) {
+  const Supply& from = supplies_[supply];
   step.action = Action::add;
   step.chemical = sub.id;
-  if (!product.id.empty()) step.product = product.id;
+  step.from_home = from.at_home;
+  if (!from.product.id.empty()) step.product = from.product.id;
   step.portions = o.whole ? 1 : sub.portions;
   step.portion_gap_h = step.portions > 1 ? (s.is_spa() ? 1 : sub.portion_gap_h) : 0;
   const Timetable table(s.home_at);
   const double at = earliest(sub);
-  step.start_h = o.dusk && s.vessel.place != Place::indoor
-                     ? table.dusk(at)
-                     : table.start(at, step.portions, step.portion_gap_h);
+  step.start_h = waits_for_dusk(sub) ? table.dusk(at) : table.start(at, step.portions, step.portion_gap_h);
   step.wait_h = wait_of(sub);
   step.for_findings = o.for_findings;
   step.cautions = sub.cautions;
   if (o.whole && s.vessel.place == Place::indoor) step.cautions.push_back("cover_off");
+  const double chloride = totals.chloride;
   totals = changed(totals, change, kilograms(), nullptr);
+  if (const auto salt = others.find("salt"); salt != others.end())  // all chloride, read as NaCl
+    salt->second += (totals.chloride - chloride) * 1e3 * weight::kSalt;
   step.order = static_cast<int>(steps.size()) + 1;
   step.after = after();
   clock_h = step.start_h + (step.portions - 1) * step.portion_gap_h + step.wait_h;
-  steps.push_back({std::move(step), std::move(change), o.note, product.name, sub.swim_wait_h});
+  steps.push_back(
+      {std::move(step), std::move(change), o.note, from.product.name, sub.swim_wait_h, supply, o.whole, {}});
 }
 
 void Draft::act(Action action, std::string note, std::vector<std::string> for_findings, double hours,
@@ -262,8 +336,7 @@ void Draft::act(Action action, std::string note, std::vector<std::string> for_fi
     step.cautions = {"power_off", "drain_lift", "drain_discharge"};
     if (s.fill) {
       for (auto& [analyte, value] : others)
-        if (const auto f = s.fill_known.find(analyte); f != s.fill_known.end())
-          value += (f->second.value - value) * change.drained;
+        if (const auto brought = in_fill(s, analyte)) value += (*brought - value) * change.drained;
       totals = changed(totals, change, kilograms(), &s.fill->totals);
     }
   } else {
@@ -271,7 +344,7 @@ void Draft::act(Action action, std::string note, std::vector<std::string> for_fi
   }
   if ((change.drained > 0 && s.fill) || change.carbon_lost > 0) step.after = after();
   clock_h = step.start_h + hours;
-  steps.push_back({std::move(step), std::move(change), std::move(note), "", 0});
+  steps.push_back({std::move(step), std::move(change), std::move(note), "", 0, -1, false, {}});
 }
 
 After Draft::after() const {
@@ -280,6 +353,9 @@ After Draft::after() const {
                                                 "free_chlorine",    "total_bromine",    "borate"};
   for (const std::string_view analyte : linear)
     if (others.contains(analyte)) out.readings.emplace(analyte, amount(analyte));
+  for (const char* analyte : {"salt", "tds"})
+    if (const auto found = others.find(analyte); found != others.end())
+      out.readings.emplace(analyte, found->second);
   const auto w = water();
   if (!w) return out;
   out.readings.emplace("ph", w->ph);

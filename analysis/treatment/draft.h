@@ -6,6 +6,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <span>
 #include <string>
 #include <vector>
@@ -30,9 +31,21 @@ Totals changed(const Totals& before, const Change& change, double kilograms, con
 struct DraftStep {
   Step step;
   Change change;
-  std::string note;          // which sentence it gets: "lower_ph"
-  std::string product_name;  // of what is poured; empty: nothing is
-  double swim_wait_h = 0;    // after its end
+  std::string note;                  // which sentence it gets: "lower_ph"
+  std::string product_name;          // of what is poured; empty: nothing is
+  double swim_wait_h = 0;            // after its end
+  int supply = -1;                   // of Draft::supplies(), for a dose
+  bool whole = false;                // all or nothing
+  std::optional<double> label_dose;  // mL or g a cubic metre, where it is not the product's own
+};
+
+// A product the plan may pour: of the shelf, or what stands at home.
+struct Supply {
+  Product product;
+  bool at_home = false;
+  std::optional<double> stock_mol;    // of it at home, not yet planned; absent: no limit known
+  std::optional<double> stock_label;  // the same of what is dosed by label, L or kg
+  double price_a_mol() const;         // in the shop's money; 0 where it holds none
 };
 
 // How a dose is put down.
@@ -40,8 +53,6 @@ struct AddOptions {
   std::vector<std::string> for_findings;
   std::string note;
   bool whole = false;  // all or nothing: no step cap, one evening
-  bool dusk = false;   // outdoors not before dusk, and stands overnight
-  double scale = 1;    // cut by the proof
 };
 
 class Draft {
@@ -55,7 +66,10 @@ class Draft {
   bool ends = false;       // a retest must come before anything more
   size_t most_steps = 99;  // beyond these the proof lets nothing but a retest
   bool cut = false;        // the proof has shortened a dose
-  double clock_h = 0;      // when the next step may start
+  std::map<AnalyteId, std::string, std::less<>> held_back;  // what waits for another bottle, and why
+  double weighed = 0, to_buy = 0;                           // of the chosen doses
+  std::set<std::string> not_sold;                           // chemicals wanted and neither sold nor at home
+  double clock_h = 0;                                       // when the next step may start
   std::vector<DraftStep> steps;
   std::map<AnalyteId, double, std::less<>> others;  // readings no total stands for
   std::map<std::string, double> scales;             // cuts by the proof, by note
@@ -67,31 +81,45 @@ class Draft {
   std::optional<double> ph_with(const Totals& t) const;
   double amount(std::string_view analyte) const;  // by now, in the analyte's unit
 
-  // The first of `ids` this vessel may have, that meets no chemical of the plan it must never meet and that
-  // the customer has or the shelf sells; nothing if none.
-  std::optional<Product> choose(std::initializer_list<const char*> ids) const;
+  const std::vector<Supply>& supplies() const { return supplies_; }
+  // Which of them hold this chemical and may be poured here: what is at home first, then the cheapest of the
+  // shelf.
+  std::vector<int> best_supplies(std::string_view substance) const;
+  // One for the first of `ids` that there is any of; nothing if none. What is at home only where it holds
+  // `mol` of it, unless nothing else is sold.
+  std::optional<int> choose(std::initializer_list<const char*> ids, double mol = 0) const;
   // Largest dose of at most `wanted` mol/kgw within the step caps.
   double capped(const Substance& substance, double wanted) const;
   // Puts down a dose; the mol/kgw it holds, 0 where it may not be.
-  double add(const Product& product, double mol_per_kgw, const AddOptions& options);
-  // Puts down a product dosed by its label.
-  bool add_by_label(const Product& product, const AddOptions& options);
+  double add(int supply, double mol_per_kgw, const AddOptions& options);
+  // Puts down a product dosed by its label; `label_dose` mL or g a cubic metre, the product's own if absent.
+  bool add_by_label(int supply, const AddOptions& options, std::optional<double> label_dose = {});
   // Puts down anything that is not a dose; `hours` until the next step may start.
   void act(Action action, std::string note, std::vector<std::string> for_findings, double hours,
            Change change = {});
 
+  bool may_pour(const Product& product) const;  // in this vessel, beside what is planned so far
   double turnover_h() const;
   double wait_of(const Substance& substance) const;
+  // Outdoor pools: chlorine goes in at dusk. Spas, swim spas and plunges stand covered.
+  bool waits_for_dusk(const Substance& substance) const;
 
  private:
   double earliest(const Substance& substance) const;
   After after() const;
-  void finish_dose(const Product& product, const Substance& substance, Step step, Change change,
+  void finish_dose(int supply, const Substance& substance, Step step, Change change,
                    const AddOptions& options);
 
-  std::vector<Product> supplies_;  // what is at home first
-  size_t at_home_ = 0;
+  std::vector<Supply> supplies_;             // what is at home first
+  double safe_low_ = 7.0, safe_high_ = 8.2;  // computed pH a step may lead to
 };
+
+// What the refill brings: read, or computed from what was, or nothing for what no tap holds; else absent.
+std::optional<double> in_fill(const Situation& s, std::string_view analyte);
+// Whether pH and alkalinity are known well enough to dose on them.
+bool may_balance(const Draft& d);
+// Swimming above this is not advised: common label wording, from memory. mg/L Cl2.
+double re_entry_mg_l(const Situation& s);
 
 // The clock of the customer: nothing starts from 22:00 to 07:00.
 class Timetable {

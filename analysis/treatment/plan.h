@@ -48,6 +48,7 @@ struct Step {
   std::optional<std::string> product;           // id on the shelf
   std::optional<double> active_mol;             // whole step, moles of the anhydrous formula
   std::optional<ProductAmount> amount;          // whole step
+  bool from_home = false;                       // of what the customer already has
   std::optional<std::string> amount_household;  // one portion as the customer measures it
   int portions = 1;
   double portion_gap_h = 0;
@@ -89,6 +90,33 @@ struct Retest {
   friend bool operator==(const Retest&, const Retest&) = default;
 };
 
+// What stands outside its target when the plan is done, why, and what comes next.
+struct Remains {
+  AnalyteId analyte;  // also "si_calcite"
+  double value = 0;   // predicted at the plan's end
+  Target target;
+  std::string reason;  // "cut_for_harm"; for ever
+  std::string text;    // plain words, in the language of the sheet
+  friend bool operator==(const Remains&, const Remains&) = default;
+};
+
+// What the doses cost: what must be bought, in the shop's money, and what the choice of doses weighed
+// (money a cubic metre, steps, distance from target), by which a dearer shelf is never better.
+struct Cost {
+  double to_buy = 0;
+  double weighed = 0;
+  friend bool operator==(const Cost&, const Cost&) = default;
+};
+
+// A trained hand changed the plan; `step` is the order in the plan as it was first drafted.
+struct HandChange {
+  int step = 0;
+  std::string what;  // "dose", "product" or "leave_out"
+  std::string staff, reason;
+  std::string before, after;  // in words, of the sheet's language
+  friend bool operator==(const HandChange&, const HandChange&) = default;
+};
+
 struct Basis {
   std::string program, targets, shelf;
   friend bool operator==(const Basis&, const Basis&) = default;
@@ -103,6 +131,9 @@ struct Plan {
   std::map<AnalyteId, Predicted> predicted;
   std::optional<Proof> proof;
   std::optional<Retest> retest;
+  std::vector<Remains> remains;
+  std::optional<Cost> cost;
+  std::vector<HandChange> changes;
   std::vector<std::string> cautions;
   Basis basis;
   friend bool operator==(const Plan&, const Plan&) = default;

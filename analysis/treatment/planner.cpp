@@ -14,56 +14,79 @@ constexpr int kMostCuts = 8;
 constexpr int kQuickDraws = 400;  // while cutting
 constexpr double kRoutineRetest = 168, kRetest = 24;
 
+bool plaster_cures(const Situation& s) {
+  return s.vessel.plaster_age_days && *s.vessel.plaster_age_days < kPlasterCures;
+}
+
 bool clipped_or_rejected(const Situation& s, std::string_view analyte) {
   const auto k = s.known.find(analyte);
   return k != s.known.end() && !k->second.usable;
 }
 
-// Health comes before scale: chlorine does not wait where pH is near enough for it to work.
-void plan_in_order(Draft& d, const std::vector<Finding>& findings) {
+// Before anything is poured: heater, tablets, generator, and what the occasion asks.
+void plan_first(Draft& d, const std::vector<Finding>& findings) {
   const Situation& s = d.s;
   if (has_finding(findings, "too_hot")) d.act(Action::cool, "cool", {"too_hot"}, 4);
   if (s.bottle.occasion == Occasion::opening) {
+    d.act(Action::vacuum, "cover_water_off", {}, 1);
     d.act(Action::clean_filter, "clean_filter", {}, 1);
     d.act(Action::circulate, "circulate", {}, d.turnover_h());
   }
-  if (s.has(Sign::tablets_in_use) && has_finding(findings, "cyanuric_acid_high"))
+  const bool pours =
+      chlorine_plan(d).need == ChlorineNeed::raise || chlorine_plan(d).need == ChlorineNeed::shock;
+  if (s.has(Sign::tablets_in_use) && (pours || has_finding(findings, "cyanuric_acid_high")))
     d.act(Action::remove_tablets, "remove_tablets", {"tablets_in_use", "cyanuric_acid_high"}, 0);
   if (s.vessel.sanitizer == Sanitizer::salt_chlorine && has_finding(findings, "free_chlorine_high"))
     d.act(Action::set_generator, "generator_down", {"free_chlorine_high"}, 0);
-  if (chlorine_plan(d).note == "repeat_diluted") {
+}
+
+void end_with(Draft& d, const ChlorinePlan& why) {
+  d.held_back.emplace("free_chlorine", why.note);
+  d.act(Action::retest, why.note, why.for_findings, 0);
+  d.ends = true;
+}
+
+// Health comes before scale: chlorine does not wait where pH is near enough for it to work.
+void plan_in_order(Draft& d, const std::vector<Finding>& findings) {
+  const Situation& s = d.s;
+  plan_first(d, findings);
+  const ChlorinePlan before = chlorine_plan(d);
+  if (before.note == "repeat_diluted") {
+    d.held_back.emplace("repeat", "repeat_diluted");
     plan_clearing(d);
-    return plan_sanitizer(d);
+    return end_with(d, before);
   }
   plan_dilution(d);
   if (!d.may_dose()) return;
   plan_metals(d);
   const ChlorinePlan first = chlorine_plan(d);
+  DoseOrder order;
+  order.shock = first.need == ChlorineNeed::shock;
+  order.chlorine = s.chlorine() && first.need != ChlorineNeed::not_yet && s.fresh("free_chlorine");
+  if (order.shock) {
+    order.exactly_mg_l = d.amount("free_chlorine") + first.to_add_mg_l;
+    order.chlorine_note = first.note;
+    order.chlorine_for = first.for_findings;
+  }
+  order.chlorine_first =
+      first.need == ChlorineNeed::raise || order.shock || has_finding(findings, "total_bromine_low");
+  order.stabilizer = !order.shock && first.need != ChlorineNeed::not_yet && stabilizer_may_rise(d);
+  order.salt = s.vessel.sanitizer == Sanitizer::salt_chlorine && !plaster_cures(s);
+  if (s.vessel.sanitizer == Sanitizer::bromine || has_finding(findings, "biguanide_low")) plan_sanitizer(d);
+  if (order.chlorine_first) plan_urgent_acid(d, order.shock ? 7.6 : 7.8);
+  plan_doses(d, order);
+  if (s.vessel.sanitizer == Sanitizer::biguanide && !has_finding(findings, "biguanide_low"))
+    plan_sanitizer(d);
+  plan_lowered_chlorine(d);
   if (first.need == ChlorineNeed::not_yet) {
-    plan_balance(d);
     plan_clearing(d);
-    return plan_sanitizer(d);
+    return end_with(d, first);
   }
-  const bool unsafe =
-      first.need != ChlorineNeed::none || (!s.chlorine() && (has_finding(findings, "total_bromine_low") ||
-                                                             has_finding(findings, "biguanide_low")));
-  if (unsafe) {
-    // Hypochlorous acid is 55 % of free chlorine at pH 7.5 and 28 % at 8.0 (CDC MAHC annex 5.7.3.1.2.2).
-    plan_urgent_ph(d, 7.0, first.to_add_mg_l > 5 ? 7.6 : 7.8);
-    plan_sanitizer(d);
-    if (s.algae()) plan_clearing(d);
-    plan_balance(d);
-  } else {
-    plan_balance(d);
-    plan_sanitizer(d);
-  }
-  plan_calcium(d);
-  plan_salt(d);
-  if (s.bottle.occasion != Occasion::closing && first.need != ChlorineNeed::shock) plan_stabilizer(d);
   if (s.vessel.sanitizer == Sanitizer::salt_chlorine && has_finding(findings, "free_chlorine_low"))
     d.act(Action::set_generator, "generator_up", {"free_chlorine_low"}, 0);
-  if (!(unsafe && s.algae())) plan_clearing(d);
-  if (!unsafe) plan_phosphate(d);
+  if (!(order.shock && s.algae())) plan_clearing(d);
+  if (!order.shock) plan_phosphate(d);
+  plan_winter(d);
 }
 
 double end_of(const DraftStep& d) {
@@ -130,6 +153,17 @@ void set_retest(DraftedPlan& plan, const Draft& d) {
   want("total_alkalinity");
   for (const Finding& f : plan.findings)
     if (f.analyte) want(*f.analyte);
+  // What the occasion itself may have brought in or taken away.
+  const Occasion occasion = d.s.bottle.occasion.value_or(Occasion::routine);
+  const bool fresh_water = occasion == Occasion::opening || occasion == Occasion::new_fill;
+  if (fresh_water || occasion == Occasion::closing) want("calcium_hardness");
+  if (fresh_water)
+    for (const char* metal : {"iron", "copper"}) want(metal);
+  if ((fresh_water || occasion == Occasion::after_storm) && d.s.chlorine() &&
+      d.s.vessel.place == Place::outdoor)
+    want("cyanuric_acid");
+  if (occasion != Occasion::routine || plaster_cures(d.s))
+    plan.retest.after_h = std::min(plan.retest.after_h, occasion == Occasion::closing ? 72.0 : kRetest);
 }
 
 void set_predicted(DraftedPlan& plan, const Draft& d, const ProofResult& proof) {
@@ -141,6 +175,60 @@ void set_predicted(DraftedPlan& plan, const Draft& d, const ProofResult& proof) 
     if (const auto sd = proof.sd.find(analyte); sd != proof.sd.end()) p.sd = sd->second;
     plan.predicted.emplace(analyte, p);
   }
+}
+
+// Why this stands outside its target when the plan is done; the sentence says what comes next.
+std::string reason_for(const Draft& d, const std::string& analyte, bool above) {
+  const Situation& s = d.s;
+  if (d.cut) return "cut_for_harm";
+  if (!s.vessel.volume) return "volume_unknown";
+  const bool drains = std::any_of(d.steps.begin(), d.steps.end(),
+                                  [](const DraftStep& x) { return x.step.action == Action::drain_refill; });
+  if (const auto held = d.held_back.find(analyte);
+      held != d.held_back.end() && held->second == "fill_too_high")
+    return held->second;
+  if (drains && d.ends && !s.fill) return "fill_unknown";
+  if (drains && d.ends) return "after_drain";
+  if (const auto k = s.known.find(analyte); k != s.known.end() && k->second.doubtful) return "reading_repeat";
+  if (d.held_back.contains("repeat")) return "repeat_diluted";
+  if (const auto held = d.held_back.find(analyte); held != d.held_back.end()) return held->second;
+  if (analyte == "iron" || analyte == "copper" || analyte == "manganese") return "bound_not_removed";
+  if (above && (analyte == "free_chlorine" || analyte == "total_bromine")) return "falls_by_itself";
+  const bool balance = analyte == "ph" || analyte == "total_alkalinity" || analyte == "si_calcite";
+  if (above && !balance) {
+    if (d.held_back.contains("drain")) return "plaster_cures";
+    return drains ? "drain_again" : "needs_drain";
+  }
+  if (analyte == "salt" && plaster_cures(s)) return "plaster_cures";
+  if (analyte == "cyanuric_acid")
+    return s.bottle.occasion == Occasion::closing ? "at_opening" : "once_chlorine_holds";
+  if (balance && !may_balance(d)) return "read_again";
+  if (!d.not_sold.empty()) return "no_product";
+  if (balance && !above && analyte == "total_alkalinity") return "next_bottle";
+  return balance ? "lives_with_it" : "next_bottle";
+}
+
+// Every reading of this bottle that ends outside its target, and the index they make.
+void set_remains(DraftedPlan& plan, const Draft& d) {
+  const bool shock = std::any_of(d.steps.begin(), d.steps.end(), [](const DraftStep& s) {
+    return s.note == "breakpoint" || s.note == "shock_algae" || s.note == "meet_demand";
+  });
+  const auto judge = [&](const std::string& analyte, double value, const Target& t) {
+    const bool low = t.low && value < *t.low - 1e-6, high = t.high && value > *t.high + 1e-6;
+    if (low || high) plan.remains.push_back({analyte, value, t, reason_for(d, analyte, high), ""});
+  };
+  for (const auto& [analyte, k] : d.s.known) {
+    const auto aim = d.aim(analyte);
+    if (!aim || !k.usable || k.from_earlier || (analyte == "ph" && !d.modelled)) continue;
+    if (analyte == "free_chlorine" && shock) continue;  // stands overnight, and the sheet says so
+    judge(analyte, d.amount(analyte), aim->range);
+  }
+  const auto si = d.aim("si_calcite");
+  const auto w = d.water();
+  const auto warm =
+      w ? at_temperature(*w, d.s.vessel_temperature) : tl::unexpected(Refusal::does_not_balance);
+  if (!si || !warm || !d.s.fresh("calcium_hardness")) return;
+  if (const auto index = warm->si_calcite()) judge("si_calcite", *index, si->range);
 }
 
 // A step names only findings of this plan; one that prepares another stands for the worst of them.
@@ -178,21 +266,27 @@ void prove_and_cut(DraftedPlan& plan, const Draft& empty, const PlanOptions& opt
     plan_in_order(*draft, plan.findings);
     proof = prove(*draft, quick, swims);
   }
-  if (options.draws > quick.draws) proof = prove(*draft, options, swims);
-  Draft& d = *draft;
-  if (d.cut) {
-    d.act(Action::retest, "retest_then_rest", {}, 0);
-    d.ends = true;
+  if (draft->cut && !draft->ends) {
+    draft->act(Action::retest, "retest_then_rest", {}, 0);
+    draft->ends = true;
   }
+  finish_plan(plan, *draft, options);
+}
+
+}  // namespace
+
+ProofResult finish_plan(DraftedPlan& plan, const Draft& d, const PlanOptions& options) {
+  const ProofResult proof = prove(d, options, !needs_retest_to_open(d.s, plan.findings));
   plan.steps = d.steps;
   keep_found(plan);
   if (proof.proof.draws > 0) plan.proof = proof.proof;
   set_retest(plan, d);
   set_predicted(plan, d, proof);
+  set_remains(plan, d);
+  plan.cost = {d.to_buy, d.weighed};
   set_swim(plan, d);
+  return proof;
 }
-
-}  // namespace
 
 std::optional<std::string> why_no_home_plan(const Situation& s) {
   if (s.has(Sign::chemicals_mixed_or_fuming)) return "chemicals_mixed_or_fuming";

@@ -27,6 +27,8 @@ struct DraftedPlan {
   std::map<AnalyteId, Predicted> predicted;
   std::optional<Proof> proof;
   Retest retest;
+  std::vector<Remains> remains;  // without their text
+  Cost cost;
   std::vector<std::string> cautions;  // ids, for the whole sheet
 };
 
@@ -39,15 +41,29 @@ std::optional<std::string> why_no_home_plan(const Situation& s);
 // The parts of a plan, in planner.cpp's order. Each looks at the water as it will be by then.
 void plan_dilution(Draft& d);
 void plan_metals(Draft& d);
-void plan_balance(Draft& d);
-void plan_urgent_ph(Draft& d, double low, double high);                // only until pH is inside
-void plan_raised_ph(Draft& d, double target, const std::string& why);  // where it is lower
-void plan_calcium(Draft& d);
-void plan_salt(Draft& d);
-void plan_sanitizer(Draft& d);
-void plan_stabilizer(Draft& d);
+void plan_sanitizer(Draft& d);  // what is no part of the program: bromide, biguanide, peroxide
+void plan_lowered_chlorine(Draft& d);
 void plan_clearing(Draft& d);  // brush, vacuum, filter, clarifier
 void plan_phosphate(Draft& d);
+void plan_winter(Draft& d);
+// Whether stabilizer may be raised now: outdoors, once chlorine holds and nothing is being burnt off.
+bool stabilizer_may_rise(const Draft& d);
+
+// New plaster hydrates for 28 days: a plasterers' council start-up text, second hand.
+inline constexpr double kPlasterCures = 28;
+
+// What the program of doses may pour and in which order.
+struct DoseOrder {
+  bool chlorine = false;               // free chlorine is one of the goals
+  std::optional<double> exactly_mg_l;  // a shock or a demand: where it must stand
+  bool shock = false;                  // all at once
+  bool chlorine_first = false;         // unsafe water does not wait for balance
+  bool stabilizer = false, salt = false;
+  std::string chlorine_note = "raise_chlorine";
+  std::vector<std::string> chlorine_for = {"free_chlorine_low"};
+};
+void plan_doses(Draft& d, const DoseOrder& order);
+void plan_urgent_acid(Draft& d, double high);  // down to the aimed pH where it is above `high`
 
 // What the sanitizer part is going to do: decides the order.
 enum class ChlorineNeed { none, raise, shock, not_yet };
@@ -59,14 +75,14 @@ struct ChlorinePlan {
 };
 ChlorinePlan chlorine_plan(const Draft& d);
 
-// Swimming above this is not advised: common label wording, from memory. mg/L Cl2.
-double re_entry_mg_l(const Situation& s);
-
 struct ProofResult {
   Proof proof;
   std::map<AnalyteId, double> sd;  // of the last water, by reading
   std::vector<int> harm_by_step;   // draws in which each step was the first to do harm
 };
 ProofResult prove(const Draft& d, const PlanOptions& options, bool swim_after_dose);
+// The last of a plan, once its steps stand in the draft and `plan.findings` are there: proof, swimming,
+// retest, what remains. Gives the proof.
+ProofResult finish_plan(DraftedPlan& plan, const Draft& d, const PlanOptions& options);
 
 }  // namespace brimline

@@ -94,6 +94,7 @@ ProofResult prove(const Draft& d, const PlanOptions& options, bool swim_after_do
   });
   std::vector<Watched> readings = watched(d, shocked);
   Normal normal(options.seed);
+  const double leftover = re_entry_mg_l(d.s);
   const double volume_sd = d.s.vessel.volume_relative_sd.value_or(kVolumeSd);
   out.harm_by_step.assign(d.steps.size(), 0);
   int made = 0, good = 0, harmed = 0;
@@ -113,8 +114,15 @@ ProofResult prove(const Draft& d, const PlanOptions& options, bool swim_after_do
       const auto w = solve(t, d.s.bottle_temperature, ph);
       if (!w) continue;
       ph = w->ph;
-      const bool chlorine = swim_after_dose && !shocked && step.note == "raise_chlorine" &&
-                            w->free_chlorine() > std::min(kChlorineHarm, re_entry_mg_l(d.s));
+      // At the hour that swimming is allowed, and at the plan's end: chlorine that a step brought and that
+      // nothing measured is there to use up. A shock stands overnight and is read before anybody swims; of a
+      // demand dose what is left after the measured demand counts.
+      bool chlorine = false;
+      if (step.note == "raise_chlorine") chlorine = w->free_chlorine() > std::min(kChlorineHarm, leftover);
+      if (step.note == "meet_demand") {
+        const double used = d.s.demand_mg_l + d.s.demand_sd_mg_l * normal();
+        chlorine = w->free_chlorine() - used > (swim_after_dose ? leftover : kChlorineHarm);
+      }
       if ((began_inside && (ph < kPhLow || ph > kPhHigh)) || chlorine) {
         if (!harm) ++out.harm_by_step[k];
         harm = true;

@@ -26,43 +26,33 @@ ChlorinePlan shock(double free, double to, std::string note, std::vector<std::st
   return {ChlorineNeed::shock, dose, std::move(note), std::move(why)};
 }
 
-void add_chlorine(Draft& d, const ChlorinePlan& plan) {
-  const auto product = d.choose({"sodium_hypochlorite", "calcium_hypochlorite"});
-  if (!product) return;
-  const double each = dose_vector(product->substance)->chlorine;
-  const bool whole = plan.need == ChlorineNeed::shock;
-  d.add(*product, plan.to_add_mg_l * kPerChlorine / each, {plan.for_findings, plan.note, whole, whole});
-}
-
-void plan_bromine(Draft& d) {
+// The bank that bromine is made from; bromine itself is one of the program's doses.
+void plan_bromide(Draft& d) {
   const Known* bromine = d.s.fresh("total_bromine");
   const auto aim = d.aim("total_bromine");
   if (!bromine || !aim || !aim->range.low || d.amount("total_bromine") >= *aim->range.low) return;
-  if (const Known* bromide = d.s.fresh("bromide"); bromide && bromide->value < 15)
-    if (const auto bank = d.choose({"sodium_bromide"}))
-      d.add(*bank, (30 - bromide->value) * 1e-3 / weight::kBromide, {{"total_bromine_low"}, "bromide_bank"});
-  const auto product = d.choose({"bcdmh"});
-  if (!product) return;
-  const double missing = (aim->aim - d.amount("total_bromine")) * 1e-3 / weight::kBromine;
-  d.add(*product, missing / 2, {{"total_bromine_low"}, "raise_bromine"});
+  const Known* bromide = d.s.fresh("bromide");
+  if (!bromide || bromide->value >= 15) return;
+  const double missing = (30 - bromide->value) * 1e-3 / weight::kBromide;
+  if (const auto bank = d.choose({"sodium_bromide"}, missing * d.kilograms()))
+    d.add(*bank, missing, {{"total_bromine_low"}, "bromide_bank"});
 }
 
 void plan_biguanide(Draft& d) {
   const Known* biguanide = d.s.fresh("biguanide");
   const auto aim = d.aim("biguanide");
+  // 10 g/m3 of the 20 % product a 10 mg/L: the label's own unit.
   if (biguanide && aim && aim->range.low && biguanide->value < *aim->range.low)
-    if (auto product = d.choose({"phmb"})) {
-      // 10 g/m3 of the 20 % product a 10 mg/L: the label's own unit.
-      product->label_dose = aim->aim - biguanide->value;
-      if (d.add_by_label(*product, {{"biguanide_low"}, "raise_biguanide"})) d.others["biguanide"] = aim->aim;
-    }
+    if (const auto product = d.choose({"phmb"}))
+      if (d.add_by_label(*product, {{"biguanide_low"}, "raise_biguanide"}, aim->aim - biguanide->value))
+        d.others["biguanide"] = aim->aim;
   const Known* peroxide = d.s.fresh("peroxide");
   const auto peroxide_aim = d.aim("peroxide");
   if (!peroxide || !peroxide_aim || !peroxide_aim->range.low || peroxide->value >= *peroxide_aim->range.low)
     return;
-  if (const auto product = d.choose({"hydrogen_peroxide"}))
-    if (d.add(*product, (peroxide_aim->aim - peroxide->value) * 1e-3 / 34.0147,
-              {{"peroxide_low"}, "raise_peroxide"}) > 0)
+  const double missing = (peroxide_aim->aim - peroxide->value) * 1e-3 / 34.0147;
+  if (const auto product = d.choose({"hydrogen_peroxide"}, missing * d.kilograms()))
+    if (d.add(*product, missing, {{"peroxide_low"}, "raise_peroxide"}) > 0)
       d.others["peroxide"] = peroxide_aim->aim;
 }
 
@@ -110,41 +100,40 @@ ChlorinePlan chlorine_plan(const Draft& d) {
 
 void plan_sanitizer(Draft& d) {
   if (!d.may_dose() || !d.s.vessel.sanitizer) return;
-  if (d.s.vessel.sanitizer == Sanitizer::bromine) return plan_bromine(d);
-  if (d.s.vessel.sanitizer == Sanitizer::biguanide) return plan_biguanide(d);
-  const ChlorinePlan plan = chlorine_plan(d);
-  if (plan.need == ChlorineNeed::raise || plan.need == ChlorineNeed::shock) {
-    if (d.s.has(Sign::tablets_in_use) &&
-        (d.steps.empty() || d.steps.front().step.action != Action::remove_tablets))
-      d.act(Action::remove_tablets, "remove_tablets", {"tablets_in_use"}, 0);
-    add_chlorine(d, plan);
-  }
-  if (plan.need == ChlorineNeed::not_yet) {
-    d.act(Action::retest, plan.note, plan.for_findings, 0);
-    d.ends = true;
-  }
+  if (d.s.vessel.sanitizer == Sanitizer::bromine) plan_bromide(d);
+  if (d.s.vessel.sanitizer == Sanitizer::biguanide) plan_biguanide(d);
 }
 
-// Granules lower pH: it is lifted first where they would take it below 7.2, and again after them.
-void plan_stabilizer(Draft& d) {
-  const Known* read = d.s.fresh("cyanuric_acid");
-  const auto aim = d.aim("cyanuric_acid");
+// Too much chlorine falls by itself in the sun; where none shines, half of what a reducer would take, and
+// another bottle (facts of the trade, from memory). Above 10 mg/L the reading is not believed.
+void plan_lowered_chlorine(Draft& d) {
   const Known* free = d.s.fresh("free_chlorine");
-  if (!read || !aim || !aim->range.low || !free || d.s.vessel.place != Place::outdoor) return;
+  const auto aim = d.aim("free_chlorine");
+  if (!d.s.chlorine() || !free || !aim || !aim->range.high) return;
+  const double high = std::max(*aim->range.high, re_entry_mg_l(d.s));
+  if (free->value <= high) return;
+  const bool sun = d.s.vessel.place != Place::indoor && !d.s.is_spa();
+  if (sun || free->value > 10 || free->value < high + 1) {
+    d.act(Action::circulate, sun ? "let_chlorine_fall" : "let_chlorine_fall_covered", {"free_chlorine_high"},
+          24);
+    return;
+  }
+  const double excess = (free->value - aim->aim) * kPerChlorine;
+  const auto product = d.choose({"sodium_thiosulfate", "sodium_sulfite"}, excess * d.kilograms());
+  if (!product) return;
+  const double each = find_dose(d.supplies()[*product].product.substance)->removes_chlorine;
+  d.add(*product, excess / each, {{"free_chlorine_high"}, "lower_chlorine"});
+}
+
+bool stabilizer_may_rise(const Draft& d) {
+  const Known* free = d.s.fresh("free_chlorine");
+  if (!d.s.fresh("cyanuric_acid") || !free || d.s.vessel.place != Place::outdoor) return false;
+  if (d.s.bottle.occasion == Occasion::closing) return false;
   const auto combined = d.s.combined_chlorine();
   const auto limit = d.aim("combined_chlorine");
-  if (combined && limit && limit->range.high && *combined > *limit->range.high) return;
-  if (d.s.algae() || d.s.demand_dose_mg_l || free->value < 0.5) return;  // chlorine does not hold yet
-  for (int round = 0; round < 3 && d.may_dose(); ++round) {
-    if (d.amount("cyanuric_acid") >= *aim->range.low - 0.5) return;
-    const auto product = d.choose({"cyanuric_acid"});
-    if (!product) return;
-    const double missing = (aim->aim - d.amount("cyanuric_acid")) * 1e-3 / weight::kCyanuricAcid;
-    const Substance* sub = find_substance(product->substance);
-    if (d.capped(*sub, missing) < missing) plan_raised_ph(d, 7.6, "cyanuric_acid_low");
-    if (d.add(*product, missing, {{"cyanuric_acid_low"}, "raise_stabilizer"}) <= 0) return;
-    plan_raised_ph(d, 7.4, "cyanuric_acid_low");
-  }
+  if (combined && limit && limit->range.high && *combined > *limit->range.high) return false;
+  // Not before chlorine holds.
+  return !d.s.algae() && !d.s.demand_dose_mg_l && free->value >= 0.5;
 }
 
 }  // namespace brimline

@@ -120,6 +120,10 @@ void weigh_demand(Situation& s, const TargetSet& targets) {
   if (!s.bottle.demand_test || !s.chlorine() || !aim || !free) return;
   const DemandResult result = judge_demand(*s.bottle.demand_test, {free->value, free->sd}, aim->aim);
   s.demand_dose_mg_l = result.dose;
+  if (result.demand) {
+    s.demand_mg_l = result.demand->value;
+    s.demand_sd_mg_l = result.demand->sd;
+  }
   s.demand_open = !result.dose;
 }
 

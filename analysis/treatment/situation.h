@@ -43,6 +43,7 @@ struct Situation {
   KnownReadings fill_known;
   std::optional<double>
       demand_dose_mg_l;  // chlorine the demand test asks for; absent: none made or not enough
+  double demand_mg_l = 0, demand_sd_mg_l = 0;  // what it found, where it found it
 
   bool demand_open = false;  // a demand test was made and did not find the demand
 

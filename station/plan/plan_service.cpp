@@ -44,19 +44,22 @@ void say_findings(const Words& words, const Visit& visit, std::vector<Finding>& 
   }
 }
 
-}  // namespace
-
-Plan make_plan(const Visit& visit, std::span<const Visit> earlier, const Shelf& shelf,
-               const TargetSet& targets, const Words& words, const PlanOptions& options,
-               const ShopSettings& shop) {
+Situation situation_of(const Visit& visit, std::span<const Visit> earlier, const TargetSet& targets) {
   std::vector<Bottle> bottles;
   for (const Visit& v : earlier) bottles.push_back(v.bottle);
   Situation situation = make_situation(visit.vessel, visit.bottle, bottles);
   situation.home_at = visit.home_at;
   weigh_demand(situation, targets);
-  const DraftedPlan drafted = draft_plan(situation, targets, shelf.products, options);
-  const Units units = visit.customer && visit.customer->units ? *visit.customer->units : Units::metric;
+  return situation;
+}
 
+Units units_of(const Visit& visit) {
+  return visit.customer && visit.customer->units ? *visit.customer->units : Units::metric;
+}
+
+Plan plan_in_words(const DraftedPlan& drafted, const Visit& visit, const Words& words,
+                   const ShopSettings& shop) {
+  const Units units = units_of(visit);
   Plan plan;
   plan.home_plan = drafted.home_plan;
   if (!drafted.home_plan) plan.why_not = why_not_text(words, drafted.why_not);
@@ -72,8 +75,67 @@ Plan make_plan(const Visit& visit, std::span<const Visit> earlier, const Shelf& 
   plan.predicted = drafted.predicted;
   plan.proof = drafted.proof;
   plan.retest = drafted.retest;
+  plan.remains = drafted.remains;
+  for (Remains& r : plan.remains) r.text = remains_text(words, r);
+  if (drafted.home_plan) plan.cost = drafted.cost;
   plan.cautions = sheet_cautions(words, drafted, shop);
+  return plan;
+}
+
+// What the step told before and after the change, as the customer would measure it.
+std::string dose_told(const Words& words, const DraftStep& d, double share, Units units) {
+  if (!d.step.amount) return d.note;
+  const ProductAmount amount{d.step.amount->value * share, d.step.amount->unit};
+  return household_amount(words, amount, units) + " " + words.say("product", d.product_name.c_str());
+}
+
+HandChange change_told(const Words& words, const HandOrder& o, const DraftedPlan& before, const Plan& after,
+                       int left_out, Units units) {
+  const DraftStep& told = before.steps[static_cast<size_t>(o.step) - 1];
+  HandChange out{o.step, "dose", o.staff, o.reason, dose_told(words, told, 1, units), ""};
+  if (o.what == HandOrder::What::leave_out) {
+    out.what = "leave_out";
+    return out;
+  }
+  if (o.what == HandOrder::What::product) out.what = "product";
+  const auto index = static_cast<size_t>(o.step - 1 - left_out);
+  if (index < after.steps.size() && after.steps[index].amount)
+    out.after = household_amount(words, *after.steps[index].amount, units) + " " +
+                after.steps[index].product.value_or(told.product_name);
+  return out;
+}
+
+}  // namespace
+
+Plan make_plan(const Visit& visit, std::span<const Visit> earlier, const Shelf& shelf,
+               const TargetSet& targets, const Words& words, const PlanOptions& options,
+               const ShopSettings& shop) {
+  const Situation situation = situation_of(visit, earlier, targets);
+  const DraftedPlan drafted = draft_plan(situation, targets, shelf.products, options);
+  Plan plan = plan_in_words(drafted, visit, words, shop);
   plan.basis = {kProgram, targets.id, shelf.id};
+  return plan;
+}
+
+tl::expected<Plan, std::string> make_changed_plan(const Visit& visit, std::span<const Visit> earlier,
+                                                  const Shelf& shelf, const TargetSet& targets,
+                                                  std::span<const HandOrder> orders, const Words& words,
+                                                  const PlanOptions& options, const ShopSettings& shop) {
+  const Situation situation = situation_of(visit, earlier, targets);
+  const DraftedPlan drafted = draft_plan(situation, targets, shelf.products, options);
+  const auto changed = change_by_hand(situation, targets, shelf.products, drafted, orders, options);
+  if (!changed)
+    return tl::unexpected(
+        refusal_text(words, changed.error().why, changed.error().step, changed.error().harm));
+  const Units units = units_of(visit);
+  Plan plan = plan_in_words(*changed, visit, words, shop);
+  plan.basis = {kProgram, targets.id, shelf.id};
+  for (const HandOrder& o : orders) {
+    int left_out = 0;
+    for (const HandOrder& other : orders)
+      if (other.what == HandOrder::What::leave_out && other.step < o.step) ++left_out;
+    plan.changes.push_back(change_told(words, o, drafted, plan, left_out, units));
+  }
   return plan;
 }
 

@@ -6,7 +6,7 @@
 #include <span>
 
 #include "analysis/findings/targets.h"
-#include "analysis/treatment/planner.h"
+#include "analysis/treatment/hand.h"
 #include "station/shelf/shelf.h"
 #include "station/visit.h"
 #include "station/wording/words.h"
@@ -23,5 +23,13 @@ struct ShopSettings {
 Plan make_plan(const Visit& visit, std::span<const Visit> earlier, const Shelf& shelf,
                const TargetSet& targets, const Words& words, const PlanOptions& options = {},
                const ShopSettings& shop = {});
+
+// The same plan as the trained hand changed it: every cap and conflict holds, the proof is run again, and a
+// change that could harm is refused, in words. Who changed what stands in `changes`.
+tl::expected<Plan, std::string> make_changed_plan(const Visit& visit, std::span<const Visit> earlier,
+                                                  const Shelf& shelf, const TargetSet& targets,
+                                                  std::span<const HandOrder> orders, const Words& words,
+                                                  const PlanOptions& options = {},
+                                                  const ShopSettings& shop = {});
 
 }  // namespace brimline

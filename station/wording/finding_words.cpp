@@ -120,29 +120,28 @@ constexpr Sentence kFindings[] = {
                               "width and average depth, or read the water meter while filling.")},
 };
 
-// A number with the analyte's decimals and unit.
-std::string with_unit(const Words& words, const std::optional<AnalyteId>& analyte, double value) {
+std::string bound(const Words& words, const Finding& f) {
+  if (!f.target || !f.value) return "";
+  const bool below = f.target->low && *f.value < *f.target->low;
+  const std::optional<double> b = below ? f.target->low : f.target->high;
+  return b ? reading_in_words(words, f.analyte, *b) : "";
+}
+
+}  // namespace
+
+std::string reading_in_words(const Words& words, const std::optional<AnalyteId>& analyte, double value) {
   const AnalyteKind* kind = analyte ? find_analyte(*analyte) : nullptr;
   if (!kind) return words.number(value, 2);
   const std::string number = words.number(value, kind->decimals);
   return kind->unit.empty() ? number : number + " " + kind->unit;
 }
 
-std::string bound(const Words& words, const Finding& f) {
-  if (!f.target || !f.value) return "";
-  const bool below = f.target->low && *f.value < *f.target->low;
-  const std::optional<double> b = below ? f.target->low : f.target->high;
-  return b ? with_unit(words, f.analyte, *b) : "";
-}
-
-}  // namespace
-
 std::string finding_text(const Words& words, const Finding& f) {
   const auto found = std::find_if(std::begin(kFindings), std::end(kFindings),
                                   [&](const Sentence& s) { return f.id == s.id; });
   if (found == std::end(kFindings)) return f.id;
   const AnalyteKind* kind = f.analyte ? find_analyte(*f.analyte) : nullptr;
-  const std::string value = f.value ? with_unit(words, f.analyte, *f.value) : "";
+  const std::string value = f.value ? reading_in_words(words, f.analyte, *f.value) : "";
   const std::string name = kind ? words.say("analyte", kind->name.c_str()) : "";
   return words.say("plan", found->text, {value, bound(words, f), name});
 }

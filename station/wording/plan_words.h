@@ -23,6 +23,13 @@ std::string caution_text(const Words& words, std::string_view id, const std::str
 // Why there is no home plan, and what to do instead.
 std::string why_not_text(const Words& words, std::string_view id);
 
+// What stands outside its target at the end, why, and what comes next.
+std::string remains_text(const Words& words, const Remains& remains);
+// Why a change by hand is refused, by the refusal's id; `harm` is the share of draws, where that is why.
+std::string refusal_text(const Words& words, std::string_view id, int step, double harm);
+// A value with its analyte's decimals and unit.
+std::string reading_in_words(const Words& words, const std::optional<AnalyteId>& analyte, double value);
+
 // `amount` as the customer measures it: fl oz, oz and lb (never cups), or mL, L, g and kg; rounded to
 // what a household can measure.
 std::string household_amount(const Words& words, const ProductAmount& amount, Units units);
@@ -31,6 +38,7 @@ std::string household_amount(const Words& words, const ProductAmount& amount, Un
 std::vector<std::string> known_finding_ids();
 std::vector<std::string> known_step_notes();
 std::vector<std::string> known_caution_ids();
+std::vector<std::string> known_remains_ids();
 std::vector<std::string> known_why_not_ids();
 
 }  // namespace brimline

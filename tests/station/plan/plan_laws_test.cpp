@@ -1,235 +1,149 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Laws that hold whatever the numbers, over random household waters.
+// Laws that hold whatever the numbers, over random household waters of every kind. tests/long/plan_waters
+// runs the same over 5,000 and prints where they end.
 #include <gtest/gtest.h>
 
-#include <cmath>
+#include <map>
 
-#include "analysis/treatment/substance.h"
-#include "analysis/water/doses.h"
-#include "tests/station/plan/household.h"
+#include "tests/station/plan/homes.h"
 
 namespace brimline {
 namespace {
 
-constexpr int kWaters = 150;
+constexpr int kWaters = 1000;
 
-struct Kept {
-  Sanitizer sanitizer;
-  VesselKind kind;
-};
-constexpr Kept kKept[] = {{Sanitizer::chlorine, VesselKind::pool},
-                          {Sanitizer::salt_chlorine, VesselKind::pool},
-                          {Sanitizer::chlorine, VesselKind::spa},
-                          {Sanitizer::bromine, VesselKind::spa},
-                          {Sanitizer::biguanide, VesselKind::pool}};
+std::string where(int i) {
+  return std::string(name_of(static_cast<Home>(i % kHomes))) + " " + std::to_string(i / kHomes);
+}
+Visit home(int i) {
+  return random_home(static_cast<Home>(i % kHomes), static_cast<std::uint64_t>(i / kHomes));
+}
+Plan plan_from(const Visit& v, const Shelf& shelf, int draws = 0) {
+  return make_plan(v, {}, shelf, *find_targets("household"), Words("en"), PlanOptions{draws, 7});
+}
 
-template <class Law>
-void for_many(Law law) {
-  for (const Kept& k : kKept) {
-    Household homes(static_cast<std::uint64_t>(k.sanitizer) * 10 + static_cast<std::uint64_t>(k.kind) + 1);
-    for (int i = 0; i < kWaters; ++i) {
-      const Visit v = homes.visit(k.sanitizer, k.kind);
-      SCOPED_TRACE("sanitizer " + std::to_string(static_cast<int>(k.sanitizer)) + " water " +
-                   std::to_string(i));
-      law(v);
-      if (testing::Test::HasFailure()) return;
-    }
+std::map<std::string, double> moles(const Plan& plan) {
+  std::map<std::string, double> out;
+  for (const Step& s : plan.steps)
+    if (s.active_mol) out[*s.chemical] += *s.active_mol;
+  return out;
+}
+
+bool told(const Plan& plan, const AnalyteId& analyte) {
+  return std::any_of(plan.remains.begin(), plan.remains.end(),
+                     [&](const Remains& r) { return r.analyte == analyte; });
+}
+
+// `after` equals what `dose` says, order, clock, conflicts, caps, what a vessel must never get, what stands
+// at home, harm, no dose where all is in target, and nothing outside that the plan does not tell. At least 98
+// in 100 of the waters that can be reached without air or unknown fill water end inside every target, or say
+// that a dose was cut short for harm.
+TEST(PlanLaws, HoldForAThousandWaters) {
+  const TargetSet& targets = *find_targets("household");
+  int reached = 0, inside = 0;
+  for (int i = 0; i < kWaters && !HasFailure(); ++i) {
+    const Visit v = home(i);
+    const bool whole = i % 4 != 0;
+    const Shelf shelf = whole ? built_in_shelf() : random_shelf(static_cast<std::uint64_t>(i));
+    const Plan plan = plan_from(v, shelf, 200);
+    for (const std::string& law : broken_laws(v, plan, shelf, targets))
+      ADD_FAILURE() << where(i) << ": " << law;
+    const auto out = outside(v, plan, targets);
+    for (const AnalyteId& analyte : out)
+      EXPECT_TRUE(told(plan, analyte)) << where(i) << ": " << analyte << " is outside and nothing says so";
+    if (!whole || !reachable(v, plan, targets)) continue;
+    const bool cut = std::any_of(plan.remains.begin(), plan.remains.end(),
+                                 [](const Remains& r) { return r.reason == "cut_for_harm"; });
+    ++reached;
+    inside += out.empty() || cut;
   }
-}
-
-WaterReadings readings_of(const Visit& v) {
-  WaterReadings r;
-  r.temperature = *v.bottle.sample_temperature;
-  r.ph = value(v, "ph");
-  r.total_alkalinity = value(v, "total_alkalinity");
-  r.calcium_hardness = value(v, "calcium_hardness");
-  if (value(v, "cyanuric_acid") > 0) r.cyanuric_acid = value(v, "cyanuric_acid");
-  if (value(v, "free_chlorine") > 0) r.free_chlorine = value(v, "free_chlorine");
-  if (value(v, "total_bromine") > 0) r.total_bromine = value(v, "total_bromine");
-  return r;
-}
-
-// What the water model says of the same doses, put together here without the planner.
-TEST(PlanLaws, AfterIsWhatTheModelSaysOfTheDoses) {
-  for_many([](const Visit& v) {
-    auto water = water_from_readings(readings_of(v));
-    ASSERT_TRUE(water);
-    Totals t = water->totals;
-    const double kilograms = v.vessel.volume->cubic_metres() * 1000;
-    for (const Step& s : plan_of(v).steps) {
-      if (s.action == Action::drain_refill || s.action == Action::aerate) return;  // not doses
-      if (s.active_mol) t = add(t, *s.chemical, *s.active_mol / kilograms).value();
-      if (!s.after) continue;
-      const auto now = solve(t, *v.bottle.sample_temperature);
-      ASSERT_TRUE(now);
-      const auto warm = at_temperature(*now, *v.vessel.water_temperature);
-      EXPECT_NEAR(s.after->readings.at("ph"), now->ph, 1e-6);
-      EXPECT_NEAR(s.after->readings.at("total_alkalinity"), now->total_alkalinity(), 1e-6);
-      EXPECT_NEAR(s.after->vessel.at("ph"), warm->ph, 1e-6);
-      EXPECT_NEAR(s.after->vessel.at("si_calcite"), *warm->si_calcite(), 1e-6);
-    }
-  });
-}
-
-// Chemicals that must keep apart do; those that must never meet are never both there.
-TEST(PlanLaws, ConflictsKeepTheirHours) {
-  for_many([](const Visit& v) {
-    const bool spa = v.vessel.kind == VesselKind::spa;
-    const Plan plan = plan_of(v);
-    for (const Step& a : plan.steps)
-      for (const Step& b : plan.steps) {
-        if (!a.chemical || !b.chemical || a.order >= b.order) continue;
-        const Conflict* c = conflict_between(*find_substance(*a.chemical), *find_substance(*b.chemical));
-        if (!c) continue;
-        ASSERT_TRUE(c->gap_h) << *a.chemical << " and " << *b.chemical;
-        const double end = a.start_h + (a.portions - 1) * a.portion_gap_h;
-        EXPECT_GE(b.start_h + 1e-9, end + (spa ? *c->gap_spa_h : *c->gap_h))
-            << *a.chemical << " " << *b.chemical;
-      }
-  });
-}
-
-TEST(PlanLaws, StepsFollowEachOtherAndTheNightIsQuiet) {
-  for_many([](const Visit& v) {
-    double end = 0;
-    int order = 0;
-    for (const Step& s : plan_of(v).steps) {
-      EXPECT_EQ(s.order, ++order);
-      EXPECT_GE(s.start_h + 1e-9, end);
-      end = s.start_h + (s.portions - 1) * s.portion_gap_h + s.wait_h;
-      for (int i = 0; i < s.portions; ++i) {
-        const double clock = std::fmod(17.5 + s.start_h + i * s.portion_gap_h, 24.0);
-        EXPECT_TRUE(clock >= 7 - 1e-6 && clock < 22) << s.text << " at " << clock;
-      }
-    }
-  });
-}
-
-// The step caps of the trade by their computed effect (from memory: acid a quart in 10,000 US gal and
-// pH 7.2; TA +30; CH +80; soda ash pH 7.6; chlorine +10).
-TEST(PlanLaws, StepsKeepTheirCaps) {
-  for_many([](const Visit& v) {
-    std::map<std::string, double> before = {{"total_alkalinity", value(v, "total_alkalinity")},
-                                            {"calcium_hardness", value(v, "calcium_hardness")},
-                                            {"free_chlorine", value(v, "free_chlorine")}};
-    for (const Step& s : plan_of(v).steps) {
-      if (!s.after) continue;
-      const auto& after = s.after->readings;
-      if (s.action == Action::add) {
-        EXPECT_LE(after.at("total_alkalinity") - before["total_alkalinity"], 30 + 1e-6);
-        EXPECT_LE(after.at("calcium_hardness") - before["calcium_hardness"], 80 + 1e-6);
-        if (after.contains("free_chlorine")) {
-          EXPECT_LE(after.at("free_chlorine") - before["free_chlorine"], 10 + 1e-6);
-        }
-      }
-      if (s.chemical == "hydrochloric_acid") {
-        EXPECT_GE(after.at("ph"), 7.2 - 1e-6);
-        EXPECT_LE(*s.active_mol / v.vessel.volume->cubic_metres(), 0.25 + 1e-9);
-      }
-      if (s.chemical == "sodium_carbonate") {
-        EXPECT_LE(after.at("ph"), 7.6 + 1e-6);
-      }
-      for (auto& [analyte, now] : before)
-        if (after.contains(analyte)) now = after.at(analyte);
-    }
-  });
-}
-
-TEST(PlanLaws, NoVesselGetsWhatItMustNever) {
-  for_many([](const Visit& v) {
-    for (const Step& s : plan_of(v).steps) {
-      if (!s.chemical) continue;
-      const Substance* sub = find_substance(*s.chemical);
-      ASSERT_NE(sub, nullptr);
-      EXPECT_NE(sub->id, "copper_sulfate");
-      if (v.vessel.sanitizer == Sanitizer::biguanide) {
-        for (const char* family : {"chlorine", "bromine_donor", "persulfate", "phosphonate", "copper"})
-          EXPECT_FALSE(sub->is(family)) << sub->id;
-      }
-      if (v.vessel.sanitizer == Sanitizer::bromine) {
-        EXPECT_FALSE(sub->is("isocyanurate") || sub->is("stabilizer")) << sub->id;
-      }
-      if (v.vessel.place == Place::indoor) {
-        EXPECT_FALSE(sub->is("isocyanurate") || sub->is("stabilizer")) << sub->id;
-      }
-    }
-  });
+  EXPECT_GT(reached, kWaters / 4);
+  EXPECT_GE(inside, 0.98 * reached) << inside << " of " << reached;
 }
 
 // The same readings in a larger vessel never want fewer moles.
 TEST(PlanLaws, ALargerVesselNeverWantsLess) {
-  for_many([](Visit v) {
-    const auto moles = [](const Plan& plan) {
-      std::map<std::string, double> out;
-      for (const Step& s : plan.steps)
-        if (s.active_mol) out[*s.chemical] += *s.active_mol;
-      return out;
-    };
-    const auto small = moles(plan_of(v));
+  for (int i = 0; i < kWaters / 4; ++i) {
+    Visit v = home(i);
+    v.bottle.at_home.clear();
+    const auto small = moles(plan_from(v, built_in_shelf()));
     v.vessel.volume = *v.vessel.volume * 1.5;
-    const auto large = moles(plan_of(v));
+    const auto large = moles(plan_from(v, built_in_shelf()));
     for (const auto& [chemical, mol] : small) {
-      ASSERT_TRUE(large.contains(chemical)) << chemical;
-      EXPECT_GE(large.at(chemical), mol * (1 + 1e-9) - 1e-12) << chemical;
+      ASSERT_TRUE(large.contains(chemical)) << where(i) << ": " << chemical;
+      EXPECT_GE(large.at(chemical), mol * (1 + 1e-9) - 1e-12) << where(i) << ": " << chemical;
     }
-  });
-}
-
-TEST(PlanLaws, WaterInsideEveryTargetGetsNoDose) {
-  Household homes(5);
-  for (int i = 0; i < kWaters; ++i) {
-    Visit v = homes.visit();
-    v.vessel.surface = Surface::plaster;
-    v.vessel.water_temperature = Temperature::celsius(26);
-    v.bottle.readings = {Household::reading("ph", homes.between(7.45, 7.65), 0.05),
-                         Household::reading("total_alkalinity", homes.between(85, 115), 4),
-                         Household::reading("calcium_hardness", homes.between(250, 390), 8),
-                         Household::reading("free_chlorine", homes.between(2.6, 3.9), 0.08),
-                         Household::reading("cyanuric_acid", homes.between(31, 49), 3)};
-    const Plan plan = plan_of(v, 50);
-    EXPECT_TRUE(plan.swim.now);
-    for (const Step& s : plan.steps) EXPECT_NE(s.action, Action::add) << s.text;
   }
 }
 
+// To half a percent: pH is linearised anew around each answer.
+TEST(PlanLaws, ADearerShelfIsNeverBetter) {
+  for (int i = 0; i < kWaters / 4; ++i) {
+    const Visit v = home(i);
+    const Shelf shelf = random_shelf(static_cast<std::uint64_t>(i) + 1);
+    Shelf dearer = shelf;
+    Household h(static_cast<std::uint64_t>(i) + 9);
+    for (Product& p : dearer.products)
+      if (h.chance(0.5)) p.price *= h.between(1, 3);
+    const auto before = plan_from(v, shelf).cost, after = plan_from(v, dearer).cost;
+    if (!before || !after) continue;
+    EXPECT_GE(after->weighed, before->weighed * 0.995 - 1e-6) << where(i);
+  }
+}
+
+// A plan applied to its own water and planned again asks for nothing but upkeep.
+TEST(PlanLaws, PlannedAgainItAsksForNothing) {
+  int judged = 0;
+  for (int i = 0; i < kWaters / 4; ++i) {
+    Visit v = home(i);
+    const Plan plan = plan_from(v, built_in_shelf());
+    if (!plan.remains.empty() || plan.steps.empty()) continue;
+    const End end = end_of(v, plan);
+    std::erase_if(v.bottle.readings, [](const Reading& r) {
+      return r.analyte == "total_chlorine" || r.analyte == "biguanide" || r.analyte == "peroxide" ||
+             r.analyte == "bromide";
+    });
+    for (Reading& r : v.bottle.readings) r.value = end.readings.at(r.analyte);
+    v.bottle.signs.clear();
+    if (v.vessel.sanitizer == Sanitizer::bromine && end.readings.at("total_bromine") < 1) continue;
+    const Plan again = plan_from(v, built_in_shelf());
+    if (std::any_of(again.findings.begin(), again.findings.end(),
+                    [](const Finding& f) { return f.id == "free_chlorine_high"; }))
+      continue;  // a shock stands
+    ++judged;
+    for (const Step& s : again.steps) EXPECT_FALSE(s.active_mol) << where(i) << ": " << s.text;
+  }
+  EXPECT_GT(judged, kWaters / 16);
+}
+
 TEST(PlanLaws, NoDoseHangsOnAClippedReading) {
-  Household homes(6);
-  for (int i = 0; i < 60; ++i) {
-    Visit v = homes.visit();
+  for (int i = 0; i < kWaters / 10; ++i) {
+    Visit v = home(i);
     for (Reading& r : v.bottle.readings)
       if (r.analyte == "calcium_hardness" || r.analyte == "cyanuric_acid") r.clipped = Clip::below;
-    const Plan plan = plan_of(v);
-    for (const Step& s : plan.steps) {
-      if (!s.chemical) continue;
-      EXPECT_NE(*s.chemical, "calcium_chloride");
-      EXPECT_NE(*s.chemical, "cyanuric_acid");
-      EXPECT_FALSE(find_substance(*s.chemical)->is("acid")) << "buffered by a stabilizer nobody knows";
+    const bool stabilised = is_chlorine(*v.vessel.sanitizer) &&
+                            std::any_of(v.bottle.readings.begin(), v.bottle.readings.end(),
+                                        [](const Reading& r) { return r.analyte == "cyanuric_acid"; });
+    for (const Step& s : plan_from(v, built_in_shelf()).steps) {
+      if (!s.active_mol) continue;
+      EXPECT_NE(*s.chemical, "calcium_chloride") << where(i);
+      EXPECT_NE(*s.chemical, "cyanuric_acid") << where(i);
+      if (stabilised) {
+        EXPECT_FALSE(find_substance(*s.chemical)->is("acid")) << "buffered by a stabilizer nobody knows";
+      }
     }
-    v = homes.visit();
+    v = home(i);
     v.bottle.readings[0].clipped = Clip::above;  // pH
-    const Plan refused = plan_of(v);
+    const Plan refused = plan_from(v, built_in_shelf());
     EXPECT_FALSE(refused.home_plan);
     EXPECT_FALSE(refused.swim.now);
     for (const Step& s : refused.steps) EXPECT_NE(s.action, Action::add);
   }
 }
 
-// Of the draws, at most one in a hundred may be harmed: the contract's harm.
-TEST(PlanLaws, ThePlanHarmsAtMostOneDrawInAHundred) {
-  Household homes(8);
-  for (int i = 0; i < 40; ++i) {
-    const Plan plan = plan_of(homes.visit(), 300);
-    ASSERT_TRUE(plan.proof);
-    EXPECT_LE(plan.proof->harm, 0.01) << i;
-  }
-}
-
 TEST(PlanLaws, TheSameVisitHasTheSamePlan) {
-  Household homes(9);
-  for (int i = 0; i < 20; ++i) {
-    const Visit v = homes.visit();
-    EXPECT_EQ(plan_of(v, 100), plan_of(v, 100));
-  }
+  for (int i = 0; i < 40; ++i)
+    EXPECT_EQ(plan_from(home(i), built_in_shelf(), 100), plan_from(home(i), built_in_shelf(), 100));
 }
 
 }  // namespace
