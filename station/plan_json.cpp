@@ -183,7 +183,6 @@ ordered_json step_to_json(const Step& step) {
                       {"product", or_null(step.product)},
                       {"active_mol", or_null(step.active_mol)},
                       {"amount", nullptr},
-                      {"from_home", step.from_home},
                       {"amount_household", or_null(step.amount_household)},
                       {"portions", step.portions},
                       {"portion_gap_h", number_to_json(step.portion_gap_h)},
@@ -194,6 +193,7 @@ ordered_json step_to_json(const Step& step) {
                       {"text", step.text},
                       {"cautions", step.cautions},
                       {"after", after_to_json(step.after)}};
+  if (step.from_home) out["from_home"] = true;
   if (step.amount)
     out["amount"] = {{"value", number_to_json(step.amount->value)}, {"unit", step.amount->unit}};
   return out;
@@ -253,11 +253,9 @@ ordered_json plan_to_json(const Plan& plan) {
   out["retest"] = nullptr;
   if (plan.retest)
     out["retest"] = {{"after_h", number_to_json(plan.retest->after_h)}, {"analytes", plan.retest->analytes}};
-  out["remains"] = ordered_json::array();
+  // What the plan of the contract does not name stands there only where it says something.
   for (const Remains& r : plan.remains) out["remains"].push_back(remains_to_json(r));
-  out["changes"] = ordered_json::array();
   for (const HandChange& c : plan.changes) out["changes"].push_back(change_to_json(c));
-  out["cost"] = nullptr;
   if (plan.cost)
     out["cost"] = {{"to_buy", number_to_json(plan.cost->to_buy)},
                    {"weighed", number_to_json(plan.cost->weighed)}};

@@ -282,7 +282,7 @@ void plan_doses(Draft& d, const DoseOrder& order) {
     });
     Sequence(d, choice.doses, now).put_down();
     if (d.steps.size() == before || d.held_back.empty()) break;
-    if (now.shock) now.chlorine = false;  // once is all of it
+    if (now.shock) now.chlorine = false;  // once is all of it; it stands
   }
 }
 

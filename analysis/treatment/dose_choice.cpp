@@ -22,7 +22,7 @@ constexpr double kOutside = 30;           // a target's width outside it
 constexpr double kOutsideSaturation = 8;  // readings come before the index they make
 constexpr double kUnwanted = 0.25;        // the same inside it but off its middle
 constexpr double kRisky = 3;              // where errors would take it outside
-constexpr int kMostRounds = 6;
+constexpr int kMostRounds = 8;
 constexpr double kEnough = 0.004;  // pH or saturation: the linear program agrees with the model
 constexpr double kAirStep = 0.3;   // mmol/kgw a day
 constexpr double kDeviates = 2.4;  // 1 % of a normal error lies beyond
@@ -134,7 +134,7 @@ class Chooser {
 
   void ph_goal() {
     const auto aim = d_.aim("ph");
-    const auto now = d_.ph_with(d_.totals);
+    const auto now = d_.ph_with(judged(d_.totals));
     if (!aim || !now) return;
     Target wanted = middle(aim->range, aim->aim);
     if (wanted.high) *wanted.high -= 0.06;  // soda ash may not lead beyond 7.6
@@ -143,7 +143,7 @@ class Chooser {
 
   void saturation_goal() {
     const auto aim = d_.aim("si_calcite");
-    const auto now = saturation(d_.totals);
+    const auto now = saturation(judged(d_.totals));
     if (!aim || !now) return;
     add_goal({"si_calcite", Kind::saturation, {}, *now, {}}, shrunk(aim->range, 0.04),
              shrunk(aim->range, 0.1), kOutsideSaturation);
@@ -153,7 +153,12 @@ class Chooser {
   void linear(const char* analyte, double margin, double relative_error = 0) {
     const auto aim = d_.aim(analyte);
     if (!aim || !d_.s.fresh(analyte)) return;
-    const double now = d_.amount(analyte);
+    double now = d_.amount(analyte);
+    std::vector<std::pair<double Totals::*, double>> terms = {{total_of(analyte), to_mg_l(analyte)}};
+    if (chlorine_.exactly && std::string_view(analyte) == "total_alkalinity") {
+      terms.emplace_back(&Totals::chlorine, -to_mg_l(analyte));
+      now -= (d_.totals.chlorine - residual()) * to_mg_l(analyte);
+    }
     Target range = shrunk(aim->range, margin), wanted = middle(aim->range, aim->aim);
     const bool falls = std::string_view(analyte) == "total_alkalinity";
     if (!stabilizer_ && std::string_view(analyte) == "cyanuric_acid") range.low = wanted.low = std::nullopt;
@@ -162,8 +167,7 @@ class Chooser {
     if (relative_error > 0 && range.high && range.low)
       wanted.high =
           std::max(*range.low, *range.high - kDeviates * relative_error * std::max(0.0, aim->aim - now));
-    add_goal({analyte, Kind::linear, {{total_of(analyte), to_mg_l(analyte)}}, now, {}}, range, wanted,
-             kOutside);
+    add_goal({analyte, Kind::linear, std::move(terms), now, {}}, range, wanted, kOutside);
   }
 
   void chlorine_goal(double sd_volume) {
@@ -196,6 +200,15 @@ class Chooser {
     add_goal(std::move(ratio), {0.02, std::nullopt}, {}, kOutside);
   }
 
+  // What a shock leaves once it is used up, mol/kgw.
+  double residual() const {
+    const auto aim = d_.aim("free_chlorine");
+    return (aim ? aim->aim : 3) / to_mg_l("free_chlorine");
+  }
+  Totals judged(const Totals& t) const {
+    return chlorine_.exactly ? spend_chlorine(t, std::max(0.0, t.chlorine - residual())) : t;
+  }
+
   // For the water as it will be, where stabilizer is to be raised.
   std::optional<Aim> chlorine_aim() const {
     TargetCase later = d_.s.where;
@@ -215,14 +228,15 @@ class Chooser {
     return std::all_of(goals_.begin(), goals_.end(), [&](const Goal& g) {
       // Against the target itself, not what is shrunk for the solver's sake.
       Target t = g.row.range;
-      if (g.kind != Kind::linear || g.terms.size() == 1) {
+      const bool ratio = g.analyte == "free_chlorine" && g.terms.size() == 2;
+      if (!ratio) {
         const auto aim = g.analyte == "free_chlorine" ? chlorine_aim() : d_.aim(g.analyte);
         if (aim && !(chlorine_.exactly && g.analyte == "free_chlorine")) {
           if (t.low) t.low = g.analyte == "free_chlorine" ? aim->row->low : aim->range.low;
           t.high = aim->range.high;
         }
       }
-      if (g.terms.size() == 2) t = {0.0, std::nullopt};
+      if (ratio) t = {0.0, std::nullopt};
       const bool falls = g.kind != Kind::linear || g.analyte == "total_alkalinity";
       return (!t.low || g.start >= *t.low - 1e-9) && (!falls || !t.high || g.start <= *t.high + 1e-9);
     });
@@ -302,8 +316,8 @@ class Chooser {
     return oxidise_bromide(t);
   }
 
-  std::optional<std::pair<double, double>> ph_and_saturation(const Totals& t) const {
-    const auto w = solve(t, d_.s.bottle_temperature);
+  std::optional<std::pair<double, double>> ph_and_saturation(const Totals& totals) const {
+    const auto w = solve(judged(totals), d_.s.bottle_temperature);
     if (!w) return std::nullopt;
     const auto warm = at_temperature(*w, d_.s.vessel_temperature);
     return std::pair(w->ph, warm ? warm->si_calcite().value_or(0) : 0);
@@ -419,7 +433,7 @@ class Chooser {
         best = answer->doses;
       }
       if (agrees(rows, answer->doses, values)) return;
-      around = answer->doses;
+      around = round < 2 ? answer->doses : middle_of(std::move(around), answer->doses);
     }
   }
 

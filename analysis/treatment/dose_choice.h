@@ -27,7 +27,9 @@ struct DoseChoice {
 // How the sanitizer enters the choice.
 struct ChlorineGoal {
   bool dosed = false;             // chlorine may be poured
-  std::optional<double> exactly;  // mg/L Cl2 it must stand at: a shock or a demand
+  std::optional<double> exactly;  // mg/L Cl2 it must stand at, or stands at: a shock or a demand. All else is
+                                  // judged as it will be once that is used up: the alkalinity hypochlorite
+                                  // brought goes with it.
 };
 
 DoseChoice choose_doses(const Draft& d, const ChlorineGoal& chlorine, bool stabilizer, bool salt);

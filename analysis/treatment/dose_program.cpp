@@ -63,6 +63,8 @@ class Program {
     how.cb_func = stop_after_nodes;
     how.cb_info = &nodes;
     how.mip_gap = 1e-4;
+    how.mir_cuts = GLP_ON;
+    how.gmi_cuts = GLP_ON;
     const int failed = glp_intopt(p_.get(), &how);
     const int status = glp_mip_status(p_.get());
     return (failed == 0 || failed == GLP_ESTOP || failed == GLP_EMIPGAP) &&

@@ -132,6 +132,18 @@ std::optional<Aim> Draft::aim(std::string_view analyte) const {
   return targets.find(analyte, now);
 }
 
+bool Draft::shocked() const {
+  return std::any_of(steps.begin(), steps.end(), [](const DraftStep& x) {
+    return x.note == "breakpoint" || x.note == "shock_algae" || x.note == "meet_demand";
+  });
+}
+
+Totals Draft::used_up() const {
+  const auto used_to = aim("free_chlorine");
+  if (!shocked() || !used_to) return totals;
+  return spend_chlorine(totals, std::max(0.0, totals.chlorine - used_to->aim * 1e-3 / weight::kChlorine));
+}
+
 std::optional<Water> Draft::water() const {
   if (!modelled) return std::nullopt;
   const auto w = solve(totals, s.bottle_temperature);

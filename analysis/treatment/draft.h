@@ -78,6 +78,8 @@ class Draft {
   bool may_dose() const;                                   // volume known and no retest in the way
   std::optional<Aim> aim(std::string_view analyte) const;  // with the stabilizer as it is by now
   std::optional<Water> water() const;                      // at the bottle's temperature
+  bool shocked() const;    // a dose stands that is to be used up before the water is judged
+  Totals used_up() const;  // the totals once such a dose has been
   std::optional<double> ph_with(const Totals& t) const;
   double amount(std::string_view analyte) const;  // by now, in the analyte's unit
 

@@ -9,7 +9,8 @@ namespace brimline {
 
 namespace {
 
-constexpr double kHarmAimed = 0.006;  // 0.01 is the limit; the quick draws are fewer
+constexpr double kHarmLimit = 0.01;   // of the contract
+constexpr double kHarmAimed = 0.006;  // in the quick draws, which are fewer
 constexpr int kMostCuts = 8;
 constexpr int kQuickDraws = 400;  // while cutting
 constexpr double kRoutineRetest = 168, kRetest = 24;
@@ -209,10 +210,9 @@ std::string reason_for(const Draft& d, const std::string& analyte, bool above) {
 }
 
 // Every reading of this bottle that ends outside its target, and the index they make.
-void set_remains(DraftedPlan& plan, const Draft& d) {
-  const bool shock = std::any_of(d.steps.begin(), d.steps.end(), [](const DraftStep& s) {
-    return s.note == "breakpoint" || s.note == "shock_algae" || s.note == "meet_demand";
-  });
+void set_remains(DraftedPlan& plan, const Draft& told) {
+  Draft d = told;  // as it will be once a shock is used up
+  d.totals = told.used_up();
   const auto judge = [&](const std::string& analyte, double value, const Target& t) {
     const bool low = t.low && value < *t.low - 1e-6, high = t.high && value > *t.high + 1e-6;
     if (low || high) plan.remains.push_back({analyte, value, t, reason_for(d, analyte, high), ""});
@@ -220,7 +220,7 @@ void set_remains(DraftedPlan& plan, const Draft& d) {
   for (const auto& [analyte, k] : d.s.known) {
     const auto aim = d.aim(analyte);
     if (!aim || !k.usable || k.from_earlier || (analyte == "ph" && !d.modelled)) continue;
-    if (analyte == "free_chlorine" && shock) continue;  // stands overnight, and the sheet says so
+    if (analyte == "free_chlorine" && d.shocked()) continue;  // stands overnight, and the sheet says so
     judge(analyte, d.amount(analyte), aim->range);
   }
   const auto si = d.aim("si_calcite");
@@ -242,36 +242,63 @@ void keep_found(DraftedPlan& plan) {
 }
 
 // A step that could harm in more than one draw of a hundred is made smaller and the rest left to the retest.
-void prove_and_cut(DraftedPlan& plan, const Draft& empty, const PlanOptions& options) {
-  const bool swims = !needs_retest_to_open(empty.s, plan.findings);
-  const PlanOptions quick{std::min(options.draws, kQuickDraws), options.seed};
-  std::map<std::string, double> scales;
-  size_t most_steps = empty.most_steps;
-  std::optional<Draft> draft(empty);
-  plan_in_order(*draft, plan.findings);
-  ProofResult proof = prove(*draft, quick, swims);
-  for (int i = 0; i < kMostCuts && proof.proof.harm > kHarmAimed; ++i) {
+// Few draws find what to cut, all of them say whether that was enough.
+class Cutter {
+ public:
+  Cutter(const Draft& empty, const std::vector<Finding>& findings, const PlanOptions& options)
+      : empty_(empty), findings_(findings), options_(options), most_steps_(empty.most_steps) {}
+
+  Draft drafted() {
+    draft_anew();
+    for (; cuts_ < kMostCuts; ++cuts_) {
+      const PlanOptions quick{std::min(options_.draws, kQuickDraws), options_.seed};
+      ProofResult proof = prove(*draft_, quick, swims_);
+      if (proof.proof.harm <= kHarmAimed) {
+        if (options_.draws <= quick.draws) break;
+        proof = prove(*draft_, options_, swims_);
+        if (proof.proof.harm <= kHarmLimit) break;
+      }
+      cut(proof);
+    }
+    DraftedPlan probe;
+    set_remains(probe, *draft_);
+    if (draft_->cut && !draft_->ends && !probe.remains.empty()) {
+      draft_->act(Action::retest, "retest_then_rest", {}, 0);
+      draft_->ends = true;
+    }
+    return std::move(*draft_);
+  }
+
+ private:
+  void draft_anew() {
+    draft_.emplace(empty_);
+    draft_->scales = scales_;
+    draft_->most_steps = most_steps_;
+    draft_->cut = cuts_ > 0 || !scales_.empty() || most_steps_ < empty_.most_steps;
+    plan_in_order(*draft_, findings_);
+  }
+
+  void cut(const ProofResult& proof) {
     const auto worst = std::max_element(proof.harm_by_step.begin(), proof.harm_by_step.end());
     const auto index = static_cast<size_t>(worst - proof.harm_by_step.begin());
-    const DraftStep& step = draft->steps[index];
-    double& scale = scales.emplace(step.note, 1.0).first->second;
-    if (step.step.active_mol && scale > 0.5 && i + 2 < kMostCuts)
+    const DraftStep& step = draft_->steps[index];
+    double& scale = scales_.emplace(step.note, 1.0).first->second;
+    if (step.step.active_mol && scale > 0.5 && cuts_ + 2 < kMostCuts)
       scale *= 0.75;
     else
-      most_steps = std::min(most_steps, index);
-    draft.emplace(empty);
-    draft->scales = scales;
-    draft->most_steps = most_steps;
-    draft->cut = true;
-    plan_in_order(*draft, plan.findings);
-    proof = prove(*draft, quick, swims);
+      most_steps_ = std::min(most_steps_, index);
+    draft_anew();
   }
-  if (draft->cut && !draft->ends) {
-    draft->act(Action::retest, "retest_then_rest", {}, 0);
-    draft->ends = true;
-  }
-  finish_plan(plan, *draft, options);
-}
+
+  const Draft& empty_;
+  const std::vector<Finding>& findings_;
+  const PlanOptions& options_;
+  const bool swims_ = !needs_retest_to_open(empty_.s, findings_);
+  std::map<std::string, double> scales_;
+  size_t most_steps_;
+  int cuts_ = 0;
+  std::optional<Draft> draft_;
+};
 
 }  // namespace
 
@@ -329,7 +356,7 @@ DraftedPlan draft_plan(const Situation& s, const TargetSet& targets, std::span<c
     set_retest(plan, d);
     return plan;
   }
-  prove_and_cut(plan, empty, options);
+  finish_plan(plan, Cutter(empty, plan.findings, options).drafted(), options);
   return plan;
 }
 

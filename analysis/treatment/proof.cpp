@@ -6,6 +6,7 @@
 #include <random>
 
 #include "analysis/treatment/planner.h"
+#include "analysis/water/doses.h"
 
 namespace brimline {
 
@@ -89,9 +90,8 @@ bool inside(const Target& t, double v) {
 ProofResult prove(const Draft& d, const PlanOptions& options, bool swim_after_dose) {
   ProofResult out;
   if (!d.modelled || options.draws <= 0 || !d.s.vessel.volume) return out;
-  const bool shocked = std::any_of(d.steps.begin(), d.steps.end(), [](const DraftStep& s) {
-    return s.note == "breakpoint" || s.note == "shock_algae" || s.note == "meet_demand";
-  });
+  const bool shocked = d.shocked();
+  const auto residual = d.aim("free_chlorine");
   std::vector<Watched> readings = watched(d, shocked);
   Normal normal(options.seed);
   const double leftover = re_entry_mg_l(d.s);
@@ -106,13 +106,15 @@ ProofResult prove(const Draft& d, const PlanOptions& options, bool swim_after_do
     const bool began_inside = start->ph >= kPhLow && start->ph <= kPhHigh;
     Totals t = start->totals;
     double ph = start->ph;
+    Water near = *start;
     bool harm = false;
     for (size_t k = 0; k < d.steps.size(); ++k) {
       const DraftStep& step = d.steps[k];
       if (step.change.chemical.empty() && step.change.drained <= 0 && step.change.carbon_lost <= 0) continue;
       t = changed(t, step.change, kilograms, d.s.fill ? &d.s.fill->totals : nullptr);
-      const auto w = solve(t, d.s.bottle_temperature, ph);
+      const auto w = solve(t, near);
       if (!w) continue;
+      near = *w;
       ph = w->ph;
       // At the hour that swimming is allowed, and at the plan's end: chlorine that a step brought and that
       // nothing measured is there to use up. A shock stands overnight and is read before anybody swims; of a
@@ -127,6 +129,10 @@ ProofResult prove(const Draft& d, const PlanOptions& options, bool swim_after_do
         if (!harm) ++out.harm_by_step[k];
         harm = true;
       }
+    }
+    if (shocked && residual) {  // judged once it is used up
+      t = spend_chlorine(t, std::max(0.0, t.chlorine - residual->aim * 1e-3 / weight::kChlorine));
+      if (const auto w = solve(t, near)) ph = w->ph;
     }
     bool all = true;
     for (Watched& r : readings) {

@@ -1,5 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Chlorine, bromine, biguanide and the stabilizer.
+//
+// Not planned, and why: monopersulfate does not reliably clear combined chlorine, makes its next reading
+// untrustworthy and is acid (from memory), and the model counts it as spent, so what it makes of a bromide
+// bank is not predicted; trichlor dissolves over days and is upkeep, not a dose; dichlor only where the
+// stabilizer it leaves may be (dose_choice). Polyquat stands in clearing.cpp, borate is dosed where a target
+// set has a lower bound for it.
 #include <algorithm>
 #include <cmath>
 

@@ -1962,6 +1962,158 @@
         <source>Grains left lying bleach liner, paint and fibreglass: brush until they are gone.</source>
         <translation>Los granos que quedan en el fondo destiñen el liner, la pintura y la fibra: cepille hasta que desaparezcan.</translation>
     </message>
+    <message>
+        <source>Raise borate: spread %1 of %2 over the water.</source>
+        <translation>Suba el borato: esparza %1 de %2 sobre el agua.</translation>
+    </message>
+    <message>
+        <source>Take down chlorine: add %1 of %2, half of what it would take; then read again.</source>
+        <translation>Baje el cloro: agregue %1 de %2, la mitad de lo que haría falta; luego vuelva a medir.</translation>
+    </message>
+    <message>
+        <source>Add no chlorine; cover off and pump on: the sun brings it down by itself.</source>
+        <translation>No agregue cloro; sin cubierta y con la bomba en marcha el sol lo baja solo.</translation>
+    </message>
+    <message>
+        <source>Add no chlorine; cover off and pump on until it has come down by itself.</source>
+        <translation>No agregue cloro; sin cubierta y con la bomba en marcha hasta que baje solo.</translation>
+    </message>
+    <message>
+        <source>Brush the new plaster all over, twice a day until it is 28 days old; no salt until then.</source>
+        <translation>Cepille todo el enlucido nuevo dos veces al día hasta que tenga 28 días; nada de sal hasta entonces.</translation>
+    </message>
+    <message>
+        <source>Pump the water and leaves off the cover before it comes off; none of it into the pool.</source>
+        <translation>Saque con una bomba el agua y las hojas de la cubierta antes de quitarla; que nada caiga en la piscina.</translation>
+    </message>
+    <message>
+        <source>For the winter: add %1 of %2, or as its label says.</source>
+        <translation>Para el invierno: agregue %1 de %2, o lo que diga su etiqueta.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: a dose was cut short because the readings are not sure enough for more. Bring another bottle, then the rest.</source>
+        <translation>%1 quedará en %2: se recortó una dosis porque las mediciones no son lo bastante seguras para más. Traiga otro frasco; después, el resto.</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2: no dose without the volume. Measure it first.</source>
+        <translation>%1 sigue en %2: sin el volumen no hay dosis. Mídalo primero.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until the refilled water has been read: the fill water is not known.</source>
+        <translation>%1 espera en %2 hasta que se mida el agua rellenada: no se conoce el agua de llenado.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until the refilled water has been read.</source>
+        <translation>%1 espera en %2 hasta que se mida el agua rellenada.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: high alkalinity at low pH comes down only by turns of acid and air, over days. Bring another bottle for the next turn.</source>
+        <translation>%1 quedará en %2: una alcalinidad alta con pH bajo solo baja alternando ácido y aire, durante días. Traiga otro frasco para el siguiente turno.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: the next bottle decides the next dose.</source>
+        <translation>%1 quedará en %2: el próximo frasco decide la próxima dosis.</translation>
+    </message>
+    <message>
+        <source>%1 still reads %2: a binder keeps it from staining but does not take it out. Find where it comes from.</source>
+        <translation>%1 sigue marcando %2: el secuestrante evita manchas, pero no lo saca. Averigüe de dónde viene.</translation>
+    </message>
+    <message>
+        <source>%1 stands at %2 and falls by itself: add none, then read again.</source>
+        <translation>%1 está en %2 y baja por sí solo: no agregue más y vuelva a medir.</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2: nothing on a shelf takes it out, only other water does.</source>
+        <translation>%1 sigue en %2: ningún producto lo saca, solo otra agua.</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2: the fill water holds too much of it itself. Other fill water would help.</source>
+        <translation>%1 sigue en %2: el agua de llenado ya trae demasiado. Otra agua ayudaría.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: one part of the water more has to be changed, after the next bottle.</source>
+        <translation>%1 quedará en %2: hay que cambiar otra parte del agua, después del próximo frasco.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until the plaster is 28 days old.</source>
+        <translation>%1 espera en %2 hasta que el enlucido tenga 28 días.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until the pool is opened again.</source>
+        <translation>%1 espera en %2 hasta que se abra otra vez la piscina.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until chlorine holds overnight.</source>
+        <translation>%1 espera en %2 hasta que el cloro aguante la noche.</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2: pH, alkalinity and stabilizer must be read again before a dose.</source>
+        <translation>%1 sigue en %2: hay que medir de nuevo el pH, la alcalinidad y el estabilizador antes de una dosis.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: what would move it is neither on the shelf nor at home.</source>
+        <translation>%1 quedará en %2: lo que lo movería no está ni en el estante ni en casa.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: no dose brings it nearer without taking another reading out of its range.</source>
+        <translation>%1 quedará en %2: ninguna dosis lo acerca sin sacar otra medición de su rango.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 for an overnight chlorine-demand test.</source>
+        <translation>%1 espera en %2 una prueba nocturna de demanda de cloro.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 for another demand test.</source>
+        <translation>%1 espera en %2 otra prueba de demanda.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until part of the water has been changed.</source>
+        <translation>%1 espera en %2 hasta que se cambie parte del agua.</translation>
+    </message>
+    <message>
+        <source>%1 was read as %2 and must be read again before a dose.</source>
+        <translation>%1 se midió en %2 y hay que medirlo otra vez antes de una dosis.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until it has been read again, diluted.</source>
+        <translation>%1 espera en %2 hasta que se mida de nuevo, diluido.</translation>
+    </message>
+    <message>
+        <source>Step %1: a change needs a name and a reason.</source>
+        <translation>Paso %1: un cambio necesita un nombre y un motivo.</translation>
+    </message>
+    <message>
+        <source>Step %1 is not in this plan.</source>
+        <translation>El paso %1 no está en este plan.</translation>
+    </message>
+    <message>
+        <source>Step %1 cannot be changed to that: it would do something else.</source>
+        <translation>El paso %1 no se puede cambiar por eso: haría otra cosa.</translation>
+    </message>
+    <message>
+        <source>Step %1: that product is neither on the shelf nor at home.</source>
+        <translation>Paso %1: ese producto no está ni en el estante ni en casa.</translation>
+    </message>
+    <message>
+        <source>Step %1: that product may never go into this water, or never beside another step.</source>
+        <translation>Paso %1: ese producto no puede ir nunca en esta agua, o nunca junto a otro paso.</translation>
+    </message>
+    <message>
+        <source>Step %1: the product's label decides this dose.</source>
+        <translation>Paso %1: la etiqueta del producto decide esta dosis.</translation>
+    </message>
+    <message>
+        <source>Step %1: that is more than one step may hold.</source>
+        <translation>Paso %1: es más de lo que admite un solo paso.</translation>
+    </message>
+    <message>
+        <source>Refused: in %2 of 100 draws step %1 could do harm (pH below 7.0 or above 8.2, or too much chlorine).</source>
+        <translation>Rechazado: en %2 de 100 casos el paso %1 podría hacer daño (pH menor de 7.0 o mayor de 8.2, o demasiado cloro).</translation>
+    </message>
+    <message>
+        <source>Calcium saturation in the vessel</source>
+        <translation>La saturación de calcio en el vaso</translation>
+    </message>
 </context>
 <context>
     <name>product</name>

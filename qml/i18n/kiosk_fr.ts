@@ -1962,6 +1962,158 @@
         <source>Grains left lying bleach liner, paint and fibreglass: brush until they are gone.</source>
         <translation>Les grains qui restent décolorent liner, peinture et polyester&#xa0;: brossez jusqu’à disparition.</translation>
     </message>
+    <message>
+        <source>Raise borate: spread %1 of %2 over the water.</source>
+        <translation>Augmentez le borate : répandez %1 du produit « %2 » sur l'eau.</translation>
+    </message>
+    <message>
+        <source>Take down chlorine: add %1 of %2, half of what it would take; then read again.</source>
+        <translation>Faites baisser le chlore : ajoutez %1 du produit « %2 », la moitié de ce qu'il faudrait ; puis mesurez de nouveau.</translation>
+    </message>
+    <message>
+        <source>Add no chlorine; cover off and pump on: the sun brings it down by itself.</source>
+        <translation>N'ajoutez pas de chlore ; bâche enlevée et pompe en marche, le soleil le fait baisser de lui-même.</translation>
+    </message>
+    <message>
+        <source>Add no chlorine; cover off and pump on until it has come down by itself.</source>
+        <translation>N'ajoutez pas de chlore ; couverture enlevée et pompe en marche jusqu'à ce qu'il ait baissé de lui-même.</translation>
+    </message>
+    <message>
+        <source>Brush the new plaster all over, twice a day until it is 28 days old; no salt until then.</source>
+        <translation>Brossez tout l'enduit neuf deux fois par jour jusqu'à ses 28 jours ; pas de sel d'ici là.</translation>
+    </message>
+    <message>
+        <source>Pump the water and leaves off the cover before it comes off; none of it into the pool.</source>
+        <translation>Pompez l'eau et les feuilles de la bâche avant de l'enlever ; que rien ne tombe dans la piscine.</translation>
+    </message>
+    <message>
+        <source>For the winter: add %1 of %2, or as its label says.</source>
+        <translation>Pour l'hiver : ajoutez %1 du produit « %2 », ou selon son étiquette.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: a dose was cut short because the readings are not sure enough for more. Bring another bottle, then the rest.</source>
+        <translation>%1 sera à %2 : une dose a été réduite parce que les mesures ne sont pas assez sûres. Apportez un autre flacon, puis le reste.</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2: no dose without the volume. Measure it first.</source>
+        <translation>%1 reste à %2 : pas de dose sans le volume. Mesurez-le d'abord.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until the refilled water has been read: the fill water is not known.</source>
+        <translation>%1 attend à %2 que l'eau renouvelée soit mesurée : l'eau de remplissage n'est pas connue.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until the refilled water has been read.</source>
+        <translation>%1 attend à %2 que l'eau renouvelée soit mesurée.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: high alkalinity at low pH comes down only by turns of acid and air, over days. Bring another bottle for the next turn.</source>
+        <translation>%1 sera à %2 : une alcalinité haute à pH bas ne baisse que par l'acide et l'air, tour à tour, en plusieurs jours. Apportez un autre flacon pour le tour suivant.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: the next bottle decides the next dose.</source>
+        <translation>%1 sera à %2 : le prochain flacon décidera de la prochaine dose.</translation>
+    </message>
+    <message>
+        <source>%1 still reads %2: a binder keeps it from staining but does not take it out. Find where it comes from.</source>
+        <translation>%1 est toujours à %2 : le séquestrant évite les taches mais ne l'enlève pas. Cherchez d'où cela vient.</translation>
+    </message>
+    <message>
+        <source>%1 stands at %2 and falls by itself: add none, then read again.</source>
+        <translation>%1 est à %2 et baisse de lui-même : n'en ajoutez pas, puis mesurez de nouveau.</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2: nothing on a shelf takes it out, only other water does.</source>
+        <translation>%1 reste à %2 : aucun produit ne l'enlève, seule une autre eau le fait.</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2: the fill water holds too much of it itself. Other fill water would help.</source>
+        <translation>%1 reste à %2 : l'eau de remplissage en contient déjà trop. Une autre eau aiderait.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: one part of the water more has to be changed, after the next bottle.</source>
+        <translation>%1 sera à %2 : il faudra changer encore une partie de l'eau, après le prochain flacon.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until the plaster is 28 days old.</source>
+        <translation>%1 attend à %2 que l'enduit ait 28 jours.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until the pool is opened again.</source>
+        <translation>%1 attend à %2 la réouverture de la piscine.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until chlorine holds overnight.</source>
+        <translation>%1 attend à %2 que le chlore tienne la nuit.</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2: pH, alkalinity and stabilizer must be read again before a dose.</source>
+        <translation>%1 reste à %2 : le pH, l'alcalinité et le stabilisant doivent être mesurés de nouveau avant une dose.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: what would move it is neither on the shelf nor at home.</source>
+        <translation>%1 sera à %2 : ce qui le ferait bouger n'est ni en rayon ni à la maison.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: no dose brings it nearer without taking another reading out of its range.</source>
+        <translation>%1 sera à %2 : aucune dose ne le rapproche sans faire sortir une autre mesure de sa plage.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 for an overnight chlorine-demand test.</source>
+        <translation>%1 attend à %2 un essai de demande en chlore d'une nuit.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 for another demand test.</source>
+        <translation>%1 attend à %2 un autre essai de demande.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until part of the water has been changed.</source>
+        <translation>%1 attend à %2 qu'une partie de l'eau soit changée.</translation>
+    </message>
+    <message>
+        <source>%1 was read as %2 and must be read again before a dose.</source>
+        <translation>%1 a été mesuré à %2 et doit être mesuré de nouveau avant une dose.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until it has been read again, diluted.</source>
+        <translation>%1 attend à %2 d'être mesuré de nouveau, dilué.</translation>
+    </message>
+    <message>
+        <source>Step %1: a change needs a name and a reason.</source>
+        <translation>Étape %1 : un changement demande un nom et une raison.</translation>
+    </message>
+    <message>
+        <source>Step %1 is not in this plan.</source>
+        <translation>L'étape %1 n'est pas dans ce plan.</translation>
+    </message>
+    <message>
+        <source>Step %1 cannot be changed to that: it would do something else.</source>
+        <translation>L'étape %1 ne peut pas être changée ainsi : elle ferait autre chose.</translation>
+    </message>
+    <message>
+        <source>Step %1: that product is neither on the shelf nor at home.</source>
+        <translation>Étape %1 : ce produit n'est ni en rayon ni à la maison.</translation>
+    </message>
+    <message>
+        <source>Step %1: that product may never go into this water, or never beside another step.</source>
+        <translation>Étape %1 : ce produit ne doit jamais aller dans cette eau, ou jamais à côté d'une autre étape.</translation>
+    </message>
+    <message>
+        <source>Step %1: the product's label decides this dose.</source>
+        <translation>Étape %1 : l'étiquette du produit décide de cette dose.</translation>
+    </message>
+    <message>
+        <source>Step %1: that is more than one step may hold.</source>
+        <translation>Étape %1 : c'est plus que n'en admet une seule étape.</translation>
+    </message>
+    <message>
+        <source>Refused: in %2 of 100 draws step %1 could do harm (pH below 7.0 or above 8.2, or too much chlorine).</source>
+        <translation>Refusé : dans %2 cas sur 100, l'étape %1 pourrait nuire (pH sous 7,0 ou au-dessus de 8,2, ou trop de chlore).</translation>
+    </message>
+    <message>
+        <source>Calcium saturation in the vessel</source>
+        <translation>La saturation en calcaire dans le bassin</translation>
+    </message>
 </context>
 <context>
     <name>product</name>

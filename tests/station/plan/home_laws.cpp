@@ -83,10 +83,36 @@ End end_of(const Visit& v, const Plan& plan) {
   return out;
 }
 
+namespace {
+
+// A shock or demand dose is used up before the water is judged: back to what the targets aim at, and with it
+// goes the alkalinity that hypochlorite brought.
+void use_up(const Visit& v, const TargetSet& targets, const TargetCase& now, End& end) {
+  std::vector<Reading> readings;
+  for (const auto& [analyte, value] : end.readings)
+    readings.push_back(Household::reading(analyte.c_str(), value, 0));
+  const auto w = water_of(readings, v.bottle.sample_temperature.value_or(Temperature::celsius(25)));
+  const auto aim = targets.find("free_chlorine", now);
+  if (!w || !aim || w->free_chlorine() <= aim->aim) return;
+  const Totals t = spend_chlorine(w->totals, (w->free_chlorine() - aim->aim) * 1e-3 / weight::kChlorine);
+  const auto then = solve(t, w->temperature);
+  const auto warm = then ? at_temperature(*then, v.vessel.water_temperature.value_or(w->temperature)) : then;
+  if (!warm) return;
+  end.readings["ph"] = then->ph;
+  end.readings["total_alkalinity"] = then->total_alkalinity();
+  if (end.si) end.si = warm->si_calcite();
+}
+
+}  // namespace
+
 std::vector<AnalyteId> outside(const Visit& v, const Plan& plan, const TargetSet& targets) {
   End end = end_of(v, plan);
   const double cyanuric = end.readings.contains("cyanuric_acid") ? end.readings["cyanuric_acid"] : 0;
   const TargetCase now = case_with(v, cyanuric);
+  const bool poured = std::any_of(plan.steps.begin(), plan.steps.end(), [](const Step& s) {
+    return s.chemical && find_substance(*s.chemical)->is("chlorine");
+  });
+  if (shock_stands(plan) && poured) use_up(v, targets, now, end);
   std::vector<AnalyteId> out;
   for (const char* analyte : {"ph", "total_alkalinity", "calcium_hardness", "cyanuric_acid", "free_chlorine",
                               "total_bromine", "salt", "tds"}) {
