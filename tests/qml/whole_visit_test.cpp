@@ -170,6 +170,8 @@ TEST_F(WholeVisit, EveryTargetTakesAFinger) {
   for (int place = 0; place < 7; ++place) {
     kiosk_->desk().setPlace(place);
     Hand::wait_for([] { return false; }, 50);
+    // A row just made has no size before it is laid out.
+    Hand::wait_for([&] { return small_targets(kiosk_->window()).isEmpty(); });
     EXPECT_EQ(small_targets(kiosk_->window()).join("; ").toStdString(), "") << "place " << place;
   }
 }
