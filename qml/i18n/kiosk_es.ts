@@ -27,6 +27,10 @@
         <source>When one is handed over, touch “New bottle”, or scan the label on it. Overnight tests that fall due will stand here too.</source>
         <translation>Cuando le entreguen uno, toque «Frasco nuevo» o escanee su etiqueta. Aquí aparecerán también las pruebas de un día para otro que toque leer.</translation>
     </message>
+    <message>
+        <source>Bottles</source>
+        <translation>Frascos</translation>
+    </message>
 </context>
 <context>
     <name>BackRoom</name>
@@ -138,6 +142,159 @@
     <message>
         <source>decimal point</source>
         <translation>coma decimal</translation>
+    </message>
+</context>
+<context>
+    <name>Overnight</name>
+    <message>
+        <source>To the bench</source>
+        <translation>Ir al análisis</translation>
+    </message>
+    <message>
+        <source>Some bottles of the sample get rising doses of chlorine and are read after an hour and after a day. What is left tells how much the water uses up.</source>
+        <translation>Algunos frascos de la muestra reciben dosis crecientes de cloro y se leen después de una hora y de un día. Lo que queda indica cuánto consume el agua.</translation>
+    </message>
+    <message>
+        <source>Told: put away</source>
+        <translation>Ya se avisó: archivar</translation>
+    </message>
+    <message>
+        <source>Touch again to give it up</source>
+        <translation>Toque otra vez para abandonarla</translation>
+    </message>
+    <message>
+        <source>Give it up</source>
+        <translation>Abandonar</translation>
+    </message>
+    <message>
+        <source>Back to the readings</source>
+        <translation>Volver a las lecturas</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Take the last reading back</source>
+        <translation>Anular la última lectura</translation>
+    </message>
+</context>
+<context>
+    <name>OvernightBottles</name>
+    <message>
+        <source>Doses</source>
+        <translation>Dosis</translation>
+    </message>
+    <message>
+        <source>Sample in each bottle</source>
+        <translation>Muestra en cada frasco</translation>
+    </message>
+</context>
+<context>
+    <name>OvernightPad</name>
+    <message>
+        <source>type the number</source>
+        <translation>escriba el número</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+</context>
+<context>
+    <name>OvernightPour</name>
+    <message>
+        <source>Print the labels</source>
+        <translation>Imprimir etiquetas</translation>
+    </message>
+    <message>
+        <source>Labels as PDF</source>
+        <translation>Etiquetas en PDF</translation>
+    </message>
+    <message>
+        <source>They stand at</source>
+        <translation>Estarán a</translation>
+    </message>
+    <message>
+        <source>Bottle</source>
+        <translation>Frasco</translation>
+    </message>
+    <message>
+        <source>mg/L</source>
+        <translation>mg/L</translation>
+    </message>
+    <message>
+        <source>mL of stock</source>
+        <translation>mL de solución</translation>
+    </message>
+</context>
+<context>
+    <name>OvernightStock</name>
+    <message>
+        <source>Liquid chlorine, as its label says</source>
+        <translation>Cloro líquido, según su etiqueta</translation>
+    </message>
+</context>
+<context>
+    <name>OvernightTable</name>
+    <message>
+        <source>after 1 hour</source>
+        <translation>tras 1 hora</translation>
+    </message>
+    <message>
+        <source>after 24 hours</source>
+        <translation>tras 24 horas</translation>
+    </message>
+    <message>
+        <source>Bottle</source>
+        <translation>Frasco</translation>
+    </message>
+    <message>
+        <source>mg/L</source>
+        <translation>mg/L</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation>libre</translation>
+    </message>
+    <message>
+        <source>total</source>
+        <translation>total</translation>
+    </message>
+    <message>
+        <source>free chlorine after 1 hour</source>
+        <translation>cloro libre tras 1 hora</translation>
+    </message>
+    <message>
+        <source>total chlorine after 1 hour</source>
+        <translation>cloro total tras 1 hora</translation>
+    </message>
+    <message>
+        <source>free chlorine after 24 hours</source>
+        <translation>cloro libre tras 24 horas</translation>
+    </message>
+    <message>
+        <source>total chlorine after 24 hours</source>
+        <translation>cloro total tras 24 horas</translation>
+    </message>
+    <message>
+        <source>not read</source>
+        <translation>sin leer</translation>
+    </message>
+    <message>
+        <source>Call the customer: %1</source>
+        <translation>Llame al cliente: %1</translation>
+    </message>
+</context>
+<context>
+    <name>OvernightTests</name>
+    <message>
+        <source>Overnight tests</source>
+        <translation>Pruebas de un día para otro</translation>
+    </message>
+    <message>
+        <source>call %1</source>
+        <translation>llamar: %1</translation>
     </message>
 </context>
 <context>
@@ -411,7 +568,7 @@
     </message>
     <message>
         <source>%1 to %2 %3</source>
-        <translation>%1 a %2&#xa0;%3</translation>
+        <translation>%1 a %2 %3</translation>
     </message>
     <message>
         <source>method %1</source>
@@ -419,7 +576,7 @@
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
 </context>
 <context>
@@ -601,6 +758,93 @@
         <source>Back room</source>
         <translation>Trastienda</translation>
     </message>
+    <message>
+        <source>1 test due</source>
+        <translation>1 prueba por leer</translation>
+    </message>
+    <message>
+        <source>%1 tests due</source>
+        <translation>%1 pruebas por leer</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::OvernightDesk</name>
+    <message>
+        <source>Overnight test</source>
+        <translation>Prueba de 24 h</translation>
+    </message>
+    <message>
+        <source>Overnight test: %1</source>
+        <translation>Prueba de 24 h: %1</translation>
+    </message>
+    <message>
+        <source>An overnight test of this water</source>
+        <translation>Prueba de un día para otro de esta agua</translation>
+    </message>
+    <message>
+        <source>Overnight test: the bottles</source>
+        <translation>Prueba de 24 h: los frascos</translation>
+    </message>
+    <message>
+        <source>Overnight test: the stock</source>
+        <translation>Prueba de 24 h: la solución madre</translation>
+    </message>
+    <message>
+        <source>Overnight test: labels, then chlorine</source>
+        <translation>Prueba de 24 h: etiquetas, luego cloro</translation>
+    </message>
+    <message>
+        <source>Overnight test: the readings</source>
+        <translation>Prueba de 24 h: las lecturas</translation>
+    </message>
+    <message>
+        <source>Overnight test: the result</source>
+        <translation>Prueba de 24 h: el resultado</translation>
+    </message>
+    <message>
+        <source>Set one up</source>
+        <translation>Preparar una</translation>
+    </message>
+    <message>
+        <source>To the stock</source>
+        <translation>A la solución</translation>
+    </message>
+    <message>
+        <source>To the labels</source>
+        <translation>A las etiquetas</translation>
+    </message>
+    <message>
+        <source>All dosed: start the clock</source>
+        <translation>Todos dosificados: iniciar el reloj</translation>
+    </message>
+    <message>
+        <source>Put the result into the plan</source>
+        <translation>Pasar el resultado al plan</translation>
+    </message>
+    <message>
+        <source>Take-home</source>
+        <translation>Indicaciones</translation>
+    </message>
+    <message>
+        <source>Not kept: %1</source>
+        <translation>No se guardó: %1</translation>
+    </message>
+    <message>
+        <source>Making the labels …</source>
+        <translation>Preparando las etiquetas …</translation>
+    </message>
+    <message>
+        <source>The labels are not on paper: %1</source>
+        <translation>Las etiquetas no están en papel: %1</translation>
+    </message>
+    <message>
+        <source>Strength check: free chlorine</source>
+        <translation>Control de la solución: cloro libre</translation>
+    </message>
+    <message>
+        <source>%1 cannot be %2. Please read it again.</source>
+        <translation>%1 no puede ser %2. Repita la lectura.</translation>
+    </message>
 </context>
 <context>
     <name>brimline::PlanDesk</name>
@@ -685,6 +929,401 @@
     <message>
         <source>This could not be kept: %1</source>
         <translation>Esto no pudo guardarse: %1</translation>
+    </message>
+</context>
+<context>
+    <name>check</name>
+    <message>
+        <source>With this much chlorine or bromine the pH dye is bleached or turns purple and reads high. Read pH with a probe, or add one drop of thiosulfate to the vial first, no more.</source>
+        <translation>Con tanto cloro o bromo, el colorante del pH se blanquea o se pone morado y lee alto. Lea el pH con una sonda, o agregue antes una gota de tiosulfato al vial, no más.</translation>
+    </message>
+    <message>
+        <source>With this much chlorine or bromine the alkalinity indicator is bleached or changes at the wrong point. Add one drop of thiosulfate to the vial first, no more, and read again.</source>
+        <translation>Con tanto cloro o bromo, el indicador de alcalinidad se blanquea o vira en el punto equivocado. Agregue antes una gota de tiosulfato al vial, no más, y lea de nuevo.</translation>
+    </message>
+    <message>
+        <source>At pH %1 the stabilizer and borate read would alone take %2 of alkalinity, and only %3 was found. One of the readings is wrong: repeat them.</source>
+        <translation>A pH %1 el estabilizador y el borato leídos aportarían por sí solos %2 de alcalinidad, y solo se halló %3. Una de las lecturas está mal: repítalas.</translation>
+    </message>
+    <message>
+        <source>At pH %1 there can be no alkalinity, yet %2 was found. Repeat both.</source>
+        <translation>A pH %1 no puede haber alcalinidad, pero se halló %2. Repita ambas.</translation>
+    </message>
+    <message>
+        <source>At an alkalinity of %1 the dye itself moves the pH of the vial. Take the pH as a hint, and read it again once the alkalinity is up.</source>
+        <translation>Con una alcalinidad de %1 el propio colorante mueve el pH del vial. Tome el pH como indicio y léalo de nuevo cuando la alcalinidad haya subido.</translation>
+    </message>
+    <message>
+        <source>pH was not read: no acid, soda or chlorine dose can be judged without it.</source>
+        <translation>No se leyó el pH: sin él no puede juzgarse ninguna dosis de ácido, carbonato o cloro.</translation>
+    </message>
+    <message>
+        <source>Free chlorine (%1) cannot be above total chlorine (%2). Were the vials exchanged, or the second reagent forgotten? Rinse both vials and read both again.</source>
+        <translation>El cloro libre (%1) no puede superar al cloro total (%2). ¿Se cambiaron los viales o se olvidó el segundo reactivo? Enjuague ambos viales y lea los dos de nuevo.</translation>
+    </message>
+    <message>
+        <source>The combined chlorine (%1 mg/L) is within the error of the two readings: it counts as none.</source>
+        <translation>El cloro combinado (%1 mg/L) está dentro del error de las dos lecturas: cuenta como nulo.</translation>
+    </message>
+    <message>
+        <source>chlorine was added in the last two days</source>
+        <translation>se agregó cloro en los últimos dos días</translation>
+    </message>
+    <message>
+        <source>chlorine tablets are in use</source>
+        <translation>hay tabletas de cloro en uso</translation>
+    </message>
+    <message>
+        <source>the total reading shows a good deal of chlorine</source>
+        <translation>la lectura total muestra bastante cloro</translation>
+    </message>
+    <message>
+        <source>the pH dye is at its purple end, as much chlorine turns it</source>
+        <translation>el colorante del pH está en su extremo morado, como lo vuelve mucho cloro</translation>
+    </message>
+    <message>
+        <source>Hardly any chlorine shows, yet %1. Above about %2 mg/L the colour is bleached and looks like none. Mix 1 part of sample with 4 parts of chlorine-free (deionised) water, read again and multiply by 5, before any chlorine is dosed. Do not smell the bottle to find out.</source>
+        <translation>Casi no se ve cloro, aunque %1. Por encima de unos %2 mg/L el color se blanquea y parece que no hay. Mezcle 1 parte de muestra con 4 partes de agua sin cloro (desionizada), lea de nuevo y multiplique por 5 antes de dosificar cloro. No huela el frasco para averiguarlo.</translation>
+    </message>
+    <message>
+        <source>%1 is beyond %2 mg/L, where the colour test is made for undiluted water: it may read low. Mix 1+1 with chlorine-free water and multiply by 2 if a dose depends on it.</source>
+        <translation>%1 supera %2 mg/L, el límite de la prueba de color sin diluir: puede leer bajo. Mezcle 1+1 con agua sin cloro y multiplique por 2 si de ello depende una dosis.</translation>
+    </message>
+    <message>
+        <source>Non-chlorine shock (monopersulfate) went in during the last two days and reads as combined chlorine: %1 mg/L here may be that. Read total chlorine again in two days, or with the reagent that masks monopersulfate; do not shock on this number.</source>
+        <translation>En los últimos dos días se agregó choque sin cloro (monopersulfato), que se lee como cloro combinado: %1 mg/L pueden ser eso. Lea el cloro total otra vez en dos días, o con el reactivo que enmascara el monopersulfato; no haga cloración de choque por este número.</translation>
+    </message>
+    <message>
+        <source>Manganese (%1), once oxidised, reads as up to %2 mg/L of chlorine. Read a second vial in which the chlorine is destroyed first (arsenite or thioacetamide, as the method says) and take it off.</source>
+        <translation>El manganeso (%1), una vez oxidado, se lee como hasta %2 mg/L de cloro. Lea un segundo vial en el que antes se destruya el cloro (arsenito o tioacetamida, según el método) y réstelo.</translation>
+    </message>
+    <message>
+        <source>Copper at %1 is more than the reagent can mask (about 10 mg/L): the chlorine reading may be false. Dilute 1+4 with deionised water and read again.</source>
+        <translation>Cobre a %1: más de lo que el reactivo puede enmascarar (unos 10 mg/L); la lectura de cloro puede ser falsa. Diluya 1+4 con agua desionizada y lea de nuevo.</translation>
+    </message>
+    <message>
+        <source>There is or was bromide in this water. Chlorine turns it into bromine, which reads as chlorine and which stabilizer does not protect: treat the vessel as a bromine one until the water is changed.</source>
+        <translation>En esta agua hay o hubo bromuro. El cloro lo convierte en bromo, que se lee como cloro y que el estabilizador no protege: trátela como agua de bromo hasta que se cambie.</translation>
+    </message>
+    <message>
+        <source>Peroxide (%1) and free chlorine (%2) destroy each other and cannot both be there. Peroxide colours the chlorine test: ask what went in, and read both again.</source>
+        <translation>El peróxido (%1) y el cloro libre (%2) se destruyen entre sí y no pueden estar juntos. El peróxido colorea la prueba de cloro: pregunte qué se agregó y lea ambos de nuevo.</translation>
+    </message>
+    <message>
+        <source>A chlorine neutraliser went in during the last week: what is left of it eats the next chlorine first, and may spoil the colour. The missing chlorine need not mean a demand.</source>
+        <translation>En la última semana se agregó un declorador: lo que queda consume primero el próximo cloro y puede arruinar el color. El cloro que falta no tiene por qué indicar una demanda.</translation>
+    </message>
+    <message>
+        <source>Chlorine is used up: the overnight demand test says how much this water takes before any is left.</source>
+        <translation>El cloro se agota: la prueba de demanda de un día para otro indica cuánto consume esta agua antes de que quede algo.</translation>
+    </message>
+    <message>
+        <source>Combined chlorine stays from visit to visit: the overnight demand test says how much this water takes to be rid of it.</source>
+        <translation>El cloro combinado sigue de una visita a otra: la prueba de demanda de un día para otro indica cuánto hace falta para eliminarlo.</translation>
+    </message>
+    <message>
+        <source>Green water with %1 of free chlorine is more likely metal than algae: read copper and iron.</source>
+        <translation>Agua verde con %1 de cloro libre: es más probable metal que algas; lea cobre y hierro.</translation>
+    </message>
+    <message>
+        <source>%1 readings (%2) equal last time&apos;s to the digit. Two waters hardly ever do: were last visit&apos;s numbers shown or copied? Read them again from this bottle.</source>
+        <translation>%1 lecturas (%2) son iguales a las de la vez anterior hasta el último dígito. Dos aguas casi nunca lo son: ¿se mostraron o copiaron los números anteriores? Léalas de nuevo en este frasco.</translation>
+    </message>
+    <message>
+        <source>Equal to last time&apos;s to the digit: %1. It may be chance; was it read from this bottle?</source>
+        <translation>Igual que la vez anterior hasta el último dígito: %1. Puede ser casualidad; ¿se leyó en este frasco?</translation>
+    </message>
+    <message>
+        <source>%1 went from %2 to %3 since the last reading, further than water moves by itself and than the doses told explain. Read it again; if it stands, ask what was added or changed.</source>
+        <translation>%1 pasó de %2 a %3 desde la última lectura, más de lo que el agua se mueve sola y de lo que explican las dosis indicadas. Léalo de nuevo; si se mantiene, pregunte qué se agregó o cambió.</translation>
+    </message>
+    <message>
+        <source>%1 fell by %2 % while the rest of the salts stayed, so the water was not changed. Read it again. Stabilizer alone can be turned to ammonia by bacteria: then expect a large chlorine demand.</source>
+        <translation>%1 bajó un %2 % mientras las demás sales se mantuvieron, así que no se cambió el agua. Repita la lectura. Solo el estabilizador pueden convertirlo las bacterias en amoníaco: espere entonces una gran demanda de cloro.</translation>
+    </message>
+    <message>
+        <source>By the times noted this bottle was filled before the visit called earlier. Check both dates.</source>
+        <translation>Según las horas anotadas, este frasco se llenó antes de la visita llamada anterior. Revise ambas fechas.</translation>
+    </message>
+    <message>
+        <source>Calcium hardness (%1) is a part of total hardness (%2) and cannot be above it. Repeat both.</source>
+        <translation>La dureza cálcica (%1) es parte de la dureza total (%2) y no puede superarla. Repita ambas.</translation>
+    </message>
+    <message>
+        <source>Calcium and magnesium hardness together (%1) should make the total hardness (%2). Repeat the three.</source>
+        <translation>La dureza cálcica y la magnésica juntas (%1) deberían dar la dureza total (%2). Repita las tres.</translation>
+    </message>
+    <message>
+        <source>Copper and iron hold back the colour change of the hardness titration and make it fade. Put the titrant in first, or take the first lasting change.</source>
+        <translation>El cobre y el hierro retienen el viraje de la titulación de dureza y lo desvanecen. Ponga primero el titulante o tome el primer viraje duradero.</translation>
+    </message>
+    <message>
+        <source>Salt (%1) is a part of the dissolved solids (%2) and cannot be above them. Rinse the probe, check it in its standard and repeat both.</source>
+        <translation>La sal (%1) es parte de los sólidos disueltos (%2) y no puede superarlos. Enjuague la sonda, compruébela en su patrón y repita ambos.</translation>
+    </message>
+    <message>
+        <source>The salts read make at least %1 of dissolved solids, and the probe shows %2. Check the probe in its standard and repeat.</source>
+        <translation>Las sales leídas suman al menos %1 de sólidos disueltos, y la sonda muestra %2. Compruebe la sonda en su patrón y repita.</translation>
+    </message>
+    <message>
+        <source>Dissolved solids (%1) are %2 times the conductivity (%3); 0.5 to 0.8 is usual. One of them is wrong, or its unit: repeat both.</source>
+        <translation>Los sólidos disueltos (%1) son %2 veces la conductividad (%3); lo habitual es de 0,5 a 0,8. Uno de los dos está mal, o su unidad: repita ambos.</translation>
+    </message>
+    <message>
+        <source>A salt cell makes the chlorine here and salt was not read: read it.</source>
+        <translation>Aquí el cloro lo produce una celda de sal y no se leyó la sal: léala.</translation>
+    </message>
+    <message>
+        <source>%1 of salt is little for most cells. Before salt is added, compare with the cell&apos;s own display and manual: a strip and a conductivity probe may differ by several hundred.</source>
+        <translation>%1 de sal es poco para la mayoría de las celdas. Antes de agregar sal, compare con la pantalla y el manual de la celda: una tira y una sonda de conductividad pueden diferir en varios cientos.</translation>
+    </message>
+    <message>
+        <source>A sequestrant is in the water: it hides part of the metal from the test. The true number may be higher.</source>
+        <translation>Hay un secuestrante en el agua: oculta parte del metal a la prueba. El valor real puede ser mayor.</translation>
+    </message>
+    <message>
+        <source>No metal in the water does not clear the surface: a stain is metal that has left the water. A vitamin C tablet held on it lightens an iron stain.</source>
+        <translation>Que no haya metal en el agua no descarta la superficie: una mancha es metal que salió del agua. Una tableta de vitamina C apoyada en ella aclara una mancha de hierro.</translation>
+    </message>
+    <message>
+        <source>Many sequestrants break down to phosphate. A phosphate remover would take the sequestrant out again.</source>
+        <translation>Muchos secuestrantes se descomponen en fosfato. Un removedor de fosfatos volvería a sacar el secuestrante.</translation>
+    </message>
+    <message>
+        <source>%1 is far more than pool water holds. Some tests say micrograms per litre (ppb): then it is %2 mg/L.</source>
+        <translation>%1 es mucho más de lo que tiene el agua de una piscina. Algunas pruebas indican microgramos por litro (ppb): entonces son %2 mg/L.</translation>
+    </message>
+    <message>
+        <source>%1 is more than any pool is given. If the test says boric acid, the boron is %2 mg/L (divide by 5.72).</source>
+        <translation>%1 es más de lo que se pone en cualquier piscina. Si la prueba dice ácido bórico, el boro es %2 mg/L (divida por 5,72).</translation>
+    </message>
+    <message>
+        <source>Free chlorine of %1 spoils the nitrate test unless it is destroyed first with one drop of thiosulfate.</source>
+        <translation>El cloro libre de %1 arruina la prueba de nitrato si no se destruye antes con una gota de tiosulfato.</translation>
+    </message>
+    <message>
+        <source>The %1 reading of %2 is at or past the end of the range of the %3. Mix 1 part of sample with %4 parts of chlorine-free (deionised) water, read that, and multiply by %5: a reading of 2 then means %6. Dose nothing on this number.</source>
+        <translation>La lectura de %1 (%2) está en el límite del método (%3) o más allá. Diluya la muestra 1+%4 con agua sin cloro (desionizada), lea eso y multiplique por %5: una lectura de 2 significa entonces %6. No dosifique nada con este número.</translation>
+    </message>
+    <message>
+        <source>The diluted sample is below the range of the %1 for %2: read it undiluted.</source>
+        <translation>La muestra diluida queda por debajo del intervalo del método (%1) para %2: léala sin diluir.</translation>
+    </message>
+    <message>
+        <source>There is less %2 than the %1 can show: below %3. It counts as at most that.</source>
+        <translation>Hay menos %2 de lo que el método (%1) puede mostrar: menos de %3. Cuenta como eso a lo sumo.</translation>
+    </message>
+    <message>
+        <source>Diluted %1 times, the %2 reading is lost in the error of the %3 (%4). Dilute less and read again if a dose depends on it.</source>
+        <translation>Diluida %1 veces, la lectura de %2 se pierde en el error del método (%3): %4. Diluya menos y lea de nuevo si de ella depende una dosis.</translation>
+    </message>
+    <message>
+        <source>pH was read in a diluted sample. Dilution changes pH and no factor brings it back: read it undiluted.</source>
+        <translation>El pH se leyó en una muestra diluida. La dilución cambia el pH y ningún factor lo devuelve: léalo sin diluir.</translation>
+    </message>
+    <message>
+        <source>pH %1 is at the upper end of what the %2 can show: the true pH may be higher. Read it with a probe checked in two buffers; never dilute for pH.</source>
+        <translation>El pH %1 está en el extremo superior de lo que el método (%2) puede mostrar: el pH real puede ser mayor. Léalo con una sonda comprobada en dos soluciones tampón; nunca diluya para el pH.</translation>
+    </message>
+    <message>
+        <source>pH %1 is at the lower end of what the %2 can show: the true pH may be lower. Read it with a probe checked in two buffers; never dilute for pH.</source>
+        <translation>El pH %1 está en el extremo inferior de lo que el método (%2) puede mostrar: el pH real puede ser menor. Léalo con una sonda comprobada en dos soluciones tampón; nunca diluya para el pH.</translation>
+    </message>
+    <message>
+        <source>pH %1 is hardly ever seen in a filled pool or spa. Rinse the vial, take fresh sample from the bottle and read again, with a probe if there is one, before anything is dosed.</source>
+        <translation>Un pH de %1 casi nunca se ve en una piscina o un spa llenos. Enjuague el vial, tome muestra fresca del frasco y lea de nuevo, con sonda si la hay, antes de dosificar nada.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 is outside what is believable (%3 to %4). Look at the unit and the dilution factor, then measure a second time.</source>
+        <translation>%1 de %2 está fuera de lo creíble (%3 a %4). Revise la unidad y el factor de dilución, y mida otra vez.</translation>
+    </message>
+    <message>
+        <source>No %1 is known for %2; the widest error of its methods is assumed. Was the method typed wrongly?</source>
+        <translation>No se conoce este método (%1) para %2; se supone el mayor error de sus métodos. ¿Se escribió mal el método?</translation>
+    </message>
+    <message>
+        <source>The %1 readings of %2 (%3) lie further apart than the method&apos;s own error. Read it once more; the mean of those that agree is used.</source>
+        <translation>Las %1 lecturas de %2 (%3) distan entre sí más que el error del propio método. Lea una vez más; se usa la media de las que coinciden.</translation>
+    </message>
+    <message>
+        <source>One %1 reading (%2) lies outside the others and is left out of the mean of %3 (test of Grubbs, ISO 5725-2).</source>
+        <translation>Una lectura de %1 (%2) cae fuera de las demás y se excluye de la media de %3 (prueba de Grubbs, ISO 5725-2).</translation>
+    </message>
+    <message>
+        <source>Two methods disagree on %1: the %2 says %3, the %4 says %5, further apart than their errors explain. Read both again; until then neither is to be dosed on.</source>
+        <translation>Dos métodos discrepan en %1: %2 dice %3, %4 dice %5, más de lo que explican sus errores. Lea ambos de nuevo; hasta entonces no dosifique con ninguno.</translation>
+    </message>
+    <message>
+        <source>The undiluted %1 reading of %2 was bleached: the diluted sample shows %3, and that is used.</source>
+        <translation>La lectura sin diluir de %1 (%2) estaba blanqueada: la muestra diluida muestra %3, y eso se usa.</translation>
+    </message>
+    <message>
+        <source>The bottle was %1 hours old when read. What it says of %2 is a hint only: have the customer test that at home or bring water less than 2 hours old.</source>
+        <translation>El frasco tenía %1 h cuando se leyó. Lo que dice de %2 es solo un indicio: que el cliente lo analice en casa o traiga agua de menos de 2 horas.</translation>
+    </message>
+    <message>
+        <source>The bottle was %1 hours old when read: too old for %2. Use it for alkalinity, hardness, stabilizer, salt and metals only, and ask for water less than 2 hours old for the rest.</source>
+        <translation>El frasco tenía %1 h cuando se leyó: demasiado para %2. Úselo solo para alcalinidad, dureza, estabilizador, sal y metales, y pida agua de menos de 2 horas para el resto.</translation>
+    </message>
+    <message>
+        <source>The bottle was %1 hours old when read. After a day nothing in it can be trusted: ask for a new sample, filled and capped under water, elbow deep, away from the inlets.</source>
+        <translation>El frasco tenía %1 h cuando se leyó. Pasado un día nada en él es de fiar: pida una muestra nueva, llenada y tapada bajo el agua, a un codo de profundidad, lejos de los retornos.</translation>
+    </message>
+    <message>
+        <source>Nobody noted when the bottle was %1. Ask: after 2 hours sanitizer and pH are a hint only, after 6 they count for nothing.</source>
+        <translation>Nadie anotó cuándo fue %1 el frasco. Pregunte: después de 2 horas el desinfectante y el pH son solo un indicio; después de 6 no cuentan.</translation>
+    </message>
+    <message>
+        <source>By the times noted the bottle was read before it was filled. One clock is wrong, or the day was mistyped: ask how old the water is.</source>
+        <translation>Según las horas anotadas, el frasco se leyó antes de llenarse. Un reloj está mal o el día se escribió mal: pregunte qué edad tiene el agua.</translation>
+    </message>
+    <message>
+        <source>The bottle&apos;s time (%1) lies ahead of this counter&apos;s clock (%2). Set the clock or correct the time, or the visits will come out of order.</source>
+        <translation>La hora del frasco (%1) está por delante del reloj de este mostrador (%2). Ajuste el reloj o corrija la hora, o las visitas quedarán desordenadas.</translation>
+    </message>
+    <message>
+        <source>The sample was read at %1 C. Below 15 C colours form slowly and stabilizer reads wrong: stand the closed bottle in warm water until it is at 20 to 25 C and read %2 again.</source>
+        <translation>La muestra se leyó a %1 °C. Por debajo de 15 °C los colores se forman despacio y el estabilizador lee mal: ponga el frasco cerrado en agua tibia hasta 20 a 25 °C y lea de nuevo: %2.</translation>
+    </message>
+    <message>
+        <source>The sample was read at %1 C. Above 30 C chlorine is lost and combined chlorine breaks into the free reading: cool the closed bottle to 20 to 25 C and read %2 again.</source>
+        <translation>La muestra se leyó a %1 °C. Por encima de 30 °C se pierde cloro y el combinado pasa a la lectura de libre: enfríe el frasco cerrado a 20 a 25 °C y lea de nuevo: %2.</translation>
+    </message>
+    <message>
+        <source>A dose went in %1 hours before the bottle was filled; the pump needs %2 hours to mix it. Ask for a new sample after that: %3 of this one may be anything.</source>
+        <translation>Se agregó una dosis %1 h antes de llenar el frasco; la bomba necesita %2 h para mezclarla. Pida una muestra nueva después: en esta, %3 pueden ser cualquier cosa.</translation>
+    </message>
+    <message>
+        <source>After a storm rain lies on top of the pool. If the pump has not run since for a whole turnover, the bottle shows the rain and not the pool: ask.</source>
+        <translation>Tras una tormenta la lluvia queda encima de la piscina. Si desde entonces la bomba no completó una recirculación, el frasco muestra la lluvia y no la piscina: pregunte.</translation>
+    </message>
+    <message>
+        <source>At an opening the water has stood in layers. Ask whether the pump has run for a whole turnover; if not, have a new bottle filled after it has.</source>
+        <translation>En una apertura el agua ha reposado en capas. Pregunte si la bomba completó una recirculación; si no, pida otro frasco después.</translation>
+    </message>
+    <message>
+        <source>In a bromine vessel the chlorine test reads bromine: %1 counts as %2 of total bromine (times 2.254).</source>
+        <translation>En agua de bromo la prueba de cloro lee bromo: %1 cuenta como %2 de bromo total (por 2,254).</translation>
+    </message>
+    <message>
+        <source>Total bromine (%1) and the chlorine reading times 2.254 (%2) are the same thing here and should agree. Read both again.</source>
+        <translation>El bromo total (%1) y la lectura de cloro por 2,254 (%2) son aquí lo mismo y deberían coincidir. Lea ambos de nuevo.</translation>
+    </message>
+    <message>
+        <source>Stabilizer (%1) does nothing for bromine. It is a left-over of chlorine days or of a wrong product; it counts in the alkalinity only.</source>
+        <translation>El estabilizador (%1) no hace nada por el bromo. Es un resto de cuando se usaba cloro o de un producto equivocado; cuenta solo en la alcalinidad.</translation>
+    </message>
+    <message>
+        <source>Biguanide clouds the stabilizer test by itself: the reading means nothing in this vessel.</source>
+        <translation>La biguanida enturbia por sí sola la prueba del estabilizador: en esta agua la lectura no dice nada.</translation>
+    </message>
+    <message>
+        <source>Chlorine or bromine and biguanide spoil each other&apos;s tests and each other. Ask what the vessel is kept with before anything is dosed; add no chlorine.</source>
+        <translation>El cloro o el bromo y la biguanida arruinan las pruebas del otro y se destruyen entre sí. Pregunte con qué se desinfecta antes de dosificar nada; no agregue cloro.</translation>
+    </message>
+    <message>
+        <source>This vessel was kept with biguanide. What is left of it spoils the chlorine test and turns to slime with chlorine: read biguanide before any chlorine is dosed.</source>
+        <translation>Esta agua se trató antes con biguanida. Lo que queda arruina la prueba de cloro y con cloro se vuelve baba: lea la biguanida antes de dosificar cloro.</translation>
+    </message>
+    <message>
+        <source>Peroxide went into a chlorine vessel: each destroys the other. Read chlorine again when no peroxide is left.</source>
+        <translation>Se agregó peróxido a un agua con cloro: cada uno destruye al otro. Lea el cloro de nuevo cuando ya no quede peróxido.</translation>
+    </message>
+    <message>
+        <source>Stabilizer is beyond the end of the %1 (%2). Mix 1 part of sample with %3 of deionised water, read that and multiply by %4: a reading of 70 then means %5 mg/L.</source>
+        <translation>El estabilizador supera el límite del método (%1): %2. Mezcle 1 parte de muestra con %3 de agua desionizada, lea eso y multiplique por %4: una lectura de 70 significa entonces %5 mg/L.</translation>
+    </message>
+    <message>
+        <source>Below %1 the %2 cannot tell how much stabilizer there is: %3 counts as &quot;little or none&quot;.</source>
+        <translation>Por debajo de %1 el método (%2) no distingue cuánto estabilizador hay: %3 cuenta como «poco o nada».</translation>
+    </message>
+    <message>
+        <source>At %1 C the stabilizer cloud reads somewhat high; at 20 to 25 C it is right.</source>
+        <translation>A %1 °C la turbidez del estabilizador lee algo alto; de 20 a 25 °C es correcta.</translation>
+    </message>
+    <message>
+        <source>At %1 C the stabilizer cloud reads somewhat low; at 20 to 25 C it is right.</source>
+        <translation>A %1 °C la turbidez del estabilizador lee algo bajo; de 20 a 25 °C es correcta.</translation>
+    </message>
+    <message>
+        <source>The sample is itself cloudy (%1) and the stabilizer test counts cloud. Filter the sample until it is clear and read again.</source>
+        <translation>La muestra misma está turbia (%1) y la prueba del estabilizador cuenta la turbidez. Filtre la muestra hasta que esté clara y lea de nuevo.</translation>
+    </message>
+    <message>
+        <source>The water is cloudy and the stabilizer test counts cloud: filter the sample clear before reading it.</source>
+        <translation>El agua está turbia y la prueba del estabilizador cuenta la turbidez: filtre la muestra antes de leerla.</translation>
+    </message>
+    <message>
+        <source>There is no sun indoors to protect chlorine from: %1 of stabilizer only slows it. Ask for dichlor or tablets in use.</source>
+        <translation>Bajo techo no hay sol del que proteger el cloro: %1 de estabilizador solo lo frena. Pregunte si se usan dicloro o tabletas.</translation>
+    </message>
+    <message>
+        <source>Tablets are in use: each 10 mg/L of chlorine from trichlor brings 6 mg/L of stabilizer and takes 7 mg/L of alkalinity. Read stabilizer every month.</source>
+        <translation>Hay tabletas en uso: cada 10 mg/L de cloro de tricloro aportan 6 mg/L de estabilizador y quitan 7 mg/L de alcalinidad. Lea el estabilizador cada mes.</translation>
+    </message>
+    <message>
+        <source>Reagent lot %1 has expired: read %2 again with a fresh one.</source>
+        <translation>El lote de reactivo %1 está vencido: lea de nuevo %2 con uno vigente.</translation>
+    </message>
+    <message>
+        <source>Reagent lot %1 was opened %2 days ago, last season: read %3 again with a fresh one.</source>
+        <translation>El lote de reactivo %1 se abrió hace %2 días, la temporada pasada: lea de nuevo %3 con uno nuevo.</translation>
+    </message>
+    <message>
+        <source>Reagent lot %1 was kept at %2 C and may be spoilt: read %3 again with one kept cool.</source>
+        <translation>El lote de reactivo %1 se guardó a %2 °C y puede estar dañado: lea de nuevo %3 con uno conservado en fresco.</translation>
+    </message>
+    <message>
+        <source>Reagent lot %1 stood beside chlorine, whose vapour spoils it: read %2 again with one kept apart.</source>
+        <translation>El lote de reactivo %1 estuvo junto a cloro, cuyo vapor lo daña: lea de nuevo %2 con uno guardado aparte.</translation>
+    </message>
+    <message>
+        <source>The last check of %1 failed: what it says of %2 does not count. Read them on another instrument, or check this one again first.</source>
+        <translation>La última comprobación de %1 falló: lo que dice de %2 no cuenta. Léalo en otro instrumento, o compruebe antes este otra vez.</translation>
+    </message>
+    <message>
+        <source>%1 has not been checked against its standards for over %2 days. Check it before the next bottle; until then %3 may be off.</source>
+        <translation>%1 no se ha comprobado con sus patrones en más de %2 días. Compruébelo antes del próximo frasco; hasta entonces puede haber desvío en %3.</translation>
+    </message>
+    <message>
+        <source>This is public water (hotels, associations, schools and rentals count): print the readings and leave the treatment to the local code and its licensed operator.</source>
+        <translation>Esta es agua pública (cuentan hoteles, asociaciones, escuelas y alquileres): imprima las lecturas y deje el tratamiento al reglamento local y a su operador autorizado.</translation>
+    </message>
+    <message>
+        <source>Nobody noted what this vessel is kept with. Ask first: chlorine, salt cell, bromine or biguanide decides which tests mean anything.</source>
+        <translation>Nadie anotó con qué se desinfecta esta agua. Pregunte primero: cloro, celda de sal, bromo o biguanida decide qué pruebas significan algo.</translation>
+    </message>
+    <message>
+        <source>The sanitizer (%1) was not read: nothing can be said on swimming.</source>
+        <translation>No se leyó el desinfectante (%1): nada puede decirse sobre el baño.</translation>
+    </message>
+    <message>
+        <source>%1 is due and was not read: the plan is a part of one and says nothing of it.</source>
+        <translation>%1: tocaba y no se leyó; el plan es solo una parte y no dice nada de ello.</translation>
+    </message>
+    <message>
+        <source>The water is new: ask for a bottle of the fill water too, or what a change of water does cannot be worked out.</source>
+        <translation>El agua es nueva: pida también un frasco del agua de llenado, o no podrá calcularse qué hace un cambio de agua.</translation>
+    </message>
+    <message>
+        <source>The volume is not known, so no dose can be given. Length, width and mean depth will do; for a spa, the litres its maker states.</source>
+        <translation>No se conoce el volumen, así que no puede darse ninguna dosis. Bastan largo, ancho y profundidad media; para un spa, los litros que indica el fabricante.</translation>
+    </message>
+    <message>
+        <source>An incident was told. The readings do not clear the water: keep everybody out and follow the health authority&apos;s procedure for it.</source>
+        <translation>Se informó de un incidente. Las lecturas no dan por buena el agua: no deje entrar a nadie y siga el procedimiento de la autoridad sanitaria.</translation>
+    </message>
+    <message>
+        <source>Every reading is a strip&apos;s. A strip says whether to look closer; before a large dose read the photometer.</source>
+        <translation>Todas las lecturas son de tira. Una tira dice si hay que mirar mejor; antes de una dosis grande lea con el fotómetro.</translation>
+    </message>
+    <message>
+        <source>The demand bottle without a dose shows %1, more than the sample itself (%2): the bottles were exchanged, or stock got in. Repeat the chlorine reading and look at the labels.</source>
+        <translation>El frasco de demanda sin dosis muestra %1, más que la propia muestra (%2): se cambiaron los frascos o entró solución madre. Repita la lectura de cloro y revise las etiquetas.</translation>
+    </message>
+    <message>
+        <source>The vessel is at %1 C; 40 C is the most for bathing (10 NYCRR 6-1). Sanitizer tests of hot water may read wrong: cool the sample.</source>
+        <translation>El agua está a %1 °C; 40 °C es lo máximo para bañarse (10 NYCRR 6-1). Las pruebas del desinfectante en agua caliente pueden leer mal: enfríe la muestra.</translation>
     </message>
 </context>
 <context>
@@ -1153,7 +1792,7 @@
     </message>
     <message>
         <source>What only new water brings down fell together: about %1 % of the water was replaced (backwash, splash, a leak, rain or a drain).</source>
-        <translation>Lo que solo baja con agua nueva bajó a la vez: se cambió alrededor del %1&#xa0;% del agua (retrolavado, salpicaduras, una fuga, lluvia o un vaciado).</translation>
+        <translation>Lo que solo baja con agua nueva bajó a la vez: se cambió alrededor del %1 % del agua (retrolavado, salpicaduras, una fuga, lluvia o un vaciado).</translation>
     </message>
     <message>
         <source>A dose that was told moved the water less than it should: perhaps part of it was not put in, or the volume on file is too small.</source>
@@ -1165,7 +1804,7 @@
     </message>
     <message>
         <source>The water answers the doses like %1 m3, which the volume on file does not fit: measure the vessel.</source>
-        <translation>El agua responde a las dosis como si fueran %1&#xa0;m³, lo que no coincide con el volumen registrado: mida la piscina o el spa.</translation>
+        <translation>El agua responde a las dosis como si fueran %1 m³, lo que no coincide con el volumen registrado: mida la piscina o el spa.</translation>
     </message>
     <message>
         <source>Alkalinity fell and calcium did not: acid, dry acid or trichlor tablets do that.</source>
@@ -1206,6 +1845,77 @@
     <message>
         <source>A metal rose: fill water, a corroding heater at low pH, or a copper product.</source>
         <translation>Subió un metal: agua de llenado, un calentador que se corroe con pH bajo o un producto de cobre.</translation>
+    </message>
+</context>
+<context>
+    <name>demand</name>
+    <message>
+        <source>The water used up %1 mg/L of chlorine in %2 hours.</source>
+        <translation>El agua consumió %1 mg/L de cloro en %2 horas.</translation>
+    </message>
+    <message>
+        <source>The bottles stood at %1 C; warmer water is faster.</source>
+        <translation>Los frascos estuvieron a %1 °C; el agua más caliente va más rápido.</translation>
+    </message>
+    <message>
+        <source>%1 mg/L of that went in the first %2 h, %3 mg/L after.</source>
+        <translation>De eso, %1 mg/L se fueron en las primeras %2 h y %3 mg/L después.</translation>
+    </message>
+    <message>
+        <source>It takes %1 mg/L, unstabilised, in one evening, to meet that and leave the residual wanted.</source>
+        <translation>Hacen falta %1 mg/L, sin estabilizador, en una sola noche, para cubrirlo y dejar el residual deseado.</translation>
+    </message>
+    <message>
+        <source>Total chlorine was not read, so combined chlorine may still be there.</source>
+        <translation>No se leyó el cloro total, así que puede quedar cloro combinado.</translation>
+    </message>
+    <message>
+        <source>The bottles that hold chlorine do not agree: check the strength of the stock. The weakest of them counts.</source>
+        <translation>Los frascos que conservan cloro no coinciden: compruebe la concentración de la solución madre. Cuenta el más débil de ellos.</translation>
+    </message>
+    <message>
+        <source>That is more than a home can treat: a pool goes to a professional; an above-ground spa may be emptied.</source>
+        <translation>Es más de lo que puede tratarse en casa: una piscina va a un profesional; un spa sobre el suelo puede vaciarse.</translation>
+    </message>
+    <message>
+        <source>Reckon first what changing part of the water costs: each share changed takes the same share of the demand.</source>
+        <translation>Calcule primero lo que cuesta cambiar parte del agua: cada parte cambiada se lleva la misma parte de la demanda.</translation>
+    </message>
+    <message>
+        <source>Clean the filter and take out leaves and dirt first; then dose, and test again the next day.</source>
+        <translation>Primero limpie el filtro y saque hojas y suciedad; luego dosifique y analice de nuevo al día siguiente.</translation>
+    </message>
+    <message>
+        <source>Walls, filter and sun use more than a bottle can show: test again the next day.</source>
+        <translation>Paredes, filtro y sol consumen más de lo que un frasco puede mostrar: analice de nuevo al día siguiente.</translation>
+    </message>
+    <message>
+        <source>The bottles contradict each other: a strong one is used up while a weaker one holds chlorine. Look at the labels and set the test up again. Dose nothing on it.</source>
+        <translation>Los frascos se contradicen: uno fuerte se agotó y uno más débil conserva cloro. Revise las etiquetas y prepare la prueba de nuevo. No dosifique nada con ella.</translation>
+    </message>
+    <message>
+        <source>No bottle of the test was read. Dose nothing on it.</source>
+        <translation>No se leyó ningún frasco de la prueba. No dosifique nada con ella.</translation>
+    </message>
+    <message>
+        <source>Not enough: the demand is above %1 mg/L and at most about %2 mg/L. Dose nothing on it.</source>
+        <translation>No basta: la demanda es superior a %1 mg/L y como máximo unos %2 mg/L. No dosifique nada con ella.</translation>
+    </message>
+    <message>
+        <source>Not enough: the demand is above %1 mg/L, and the strongest bottles cannot be believed. Dose nothing on it.</source>
+        <translation>No basta: la demanda es superior a %1 mg/L, y los frascos más fuertes no son creíbles. No dosifique nada con ella.</translation>
+    </message>
+    <message>
+        <source>Not enough: the strongest bottle was used up; the demand is above %1 mg/L. Dose nothing on it.</source>
+        <translation>No basta: el frasco más fuerte se agotó; la demanda es superior a %1 mg/L. No dosifique nada con ella.</translation>
+    </message>
+    <message>
+        <source>Read the strong bottles again at 1+4 with chlorine-free water: a bleached bottle looks like an empty one.</source>
+        <translation>Lea de nuevo los frascos fuertes a 1+4 con agua sin cloro: un frasco blanqueado parece vacío de cloro.</translation>
+    </message>
+    <message>
+        <source>Set up the bottles again with higher doses, until one holds chlorine with little of it combined.</source>
+        <translation>Prepare de nuevo los frascos con dosis mayores, hasta que uno conserve cloro con poco combinado.</translation>
     </message>
 </context>
 <context>
@@ -1323,6 +2033,95 @@
     </message>
 </context>
 <context>
+    <name>label</name>
+    <message>
+        <source>1 h: %1</source>
+        <translation>1 h: %1</translation>
+    </message>
+    <message>
+        <source>1 h: about %1</source>
+        <translation>1 h: hacia %1</translation>
+    </message>
+    <message>
+        <source>24 h: %1</source>
+        <translation>24 h: %1</translation>
+    </message>
+    <message>
+        <source>24 h: about %1</source>
+        <translation>24 h: hacia %1</translation>
+    </message>
+    <message>
+        <source>Overnight test, chlorine. Keep dark. Do not drink.</source>
+        <translation>Prueba de un día para otro, cloro. Mantener a oscuras. No beber.</translation>
+    </message>
+    <message>
+        <source>STOCK</source>
+        <translation>SOLUCIÓN MADRE</translation>
+    </message>
+    <message>
+        <source>chlorine %1 mg/L</source>
+        <translation>cloro %1 mg/L</translation>
+    </message>
+    <message>
+        <source>Made %1; good for today only.</source>
+        <translation>Preparada %1; sirve solo hoy.</translation>
+    </message>
+    <message>
+        <source>Gloves, goggles. Never with acid or another chlorine. Do not drink.</source>
+        <translation>Guantes, gafas. Nunca con ácido ni con otro cloro. No beber.</translation>
+    </message>
+    <message>
+        <source>%1 mL of stock</source>
+        <translation>%1 mL de solución</translation>
+    </message>
+    <message>
+        <source>no stock</source>
+        <translation>sin solución</translation>
+    </message>
+    <message>
+        <source>Labels</source>
+        <translation>Etiquetas</translation>
+    </message>
+</context>
+<context>
+    <name>list</name>
+    <message>
+        <source> and </source>
+        <translation> y </translation>
+    </message>
+</context>
+<context>
+    <name>method</name>
+    <message>
+        <source>photometer</source>
+        <translation>fotómetro</translation>
+    </message>
+    <message>
+        <source>strip</source>
+        <translation>tira</translation>
+    </message>
+    <message>
+        <source>drop titration</source>
+        <translation>titulación por gotas</translation>
+    </message>
+    <message>
+        <source>comparator</source>
+        <translation>comparador</translation>
+    </message>
+    <message>
+        <source>probe</source>
+        <translation>sonda</translation>
+    </message>
+    <message>
+        <source>turbidity tube</source>
+        <translation>tubo de turbidez</translation>
+    </message>
+    <message>
+        <source>method</source>
+        <translation>método</translation>
+    </message>
+</context>
+<context>
     <name>overnight</name>
     <message>
         <source>The overnight test was not enough: no bottle kept its chlorine, so this water uses up more than %1 mg/L.</source>
@@ -1339,6 +2138,194 @@
     <message>
         <source>Wait for the overnight test of this bottle: it is read %1, and we call you with what the water needs. Add no chlorine by guess.</source>
         <translation>Espere a la prueba de un día para otro de este frasco: se lee %1, y le llamaremos para decirle qué necesita el agua. No añada cloro a ojo.</translation>
+    </message>
+    <message>
+        <source>%1 % trade</source>
+        <translation>%1 % comercial</translation>
+    </message>
+    <message>
+        <source>%1 mL</source>
+        <translation>%1 mL</translation>
+    </message>
+    <message>
+        <source>%1 °C</source>
+        <translation>%1 °C</translation>
+    </message>
+    <message>
+        <source>Undiluted</source>
+        <translation>Sin diluir</translation>
+    </message>
+    <message>
+        <source>Bottle %1, %2 mg/L: %3 after 1 hour</source>
+        <translation>Frasco %1, %2 mg/L: %3 tras 1 hora</translation>
+    </message>
+    <message>
+        <source>Bottle %1, %2 mg/L: %3 after 24 hours</source>
+        <translation>Frasco %1, %2 mg/L: %3 tras 24 horas</translation>
+    </message>
+    <message>
+        <source>Not said whose</source>
+        <translation>Sin dueño indicado</translation>
+    </message>
+    <message>
+        <source>Take %1 clean bottles with caps, of glass or hard plastic, and rinse them with the sample.</source>
+        <translation>Tome %1 frascos limpios con tapa, de vidrio o plástico duro, y enjuáguelos con la muestra.</translation>
+    </message>
+    <message>
+        <source>Let dirt and leaves settle, or pour the sample through a paper filter. It should be at 20 to 25 °C.</source>
+        <translation>Deje asentar la suciedad y las hojas, o pase la muestra por un filtro de papel. Debe estar entre 20 y 25 °C.</translation>
+    </message>
+    <message>
+        <source>Measure %1 mL of the sample into each: %2 mL in all.</source>
+        <translation>Mida %1 mL de la muestra en cada uno: %2 mL en total.</translation>
+    </message>
+    <message>
+        <source>pH was read as %1. The test is made for 7.2 to 7.6; beyond, chlorine works at another pace, so correct pH first where there is time.</source>
+        <translation>El pH se leyó como %1. La prueba está hecha para 7,2 a 7,6; fuera de ahí el cloro actúa a otro ritmo, así que corrija primero el pH si hay tiempo.</translation>
+    </message>
+    <message>
+        <source>Label first: write STOCK, CHLORINE 1 g/L and today’s date on a clean bottle.</source>
+        <translation>Primero la etiqueta: escriba SOLUCIÓN MADRE, CLORO 1 g/L y la fecha de hoy en un frasco limpio.</translation>
+    </message>
+    <message>
+        <source>Half fill a litre measure with distilled water, add %1 mL of the bleach, fill up to the litre mark, mix.</source>
+        <translation>Llene hasta la mitad una medida de un litro con agua destilada, agregue %1 mL del cloro líquido, complete hasta la marca del litro y mezcle.</translation>
+    </message>
+    <message>
+        <source>Strength check: make 1 mL of the stock up to 500 mL with distilled water and read free chlorine. It should show about 2.0 mg/L.</source>
+        <translation>Control de la solución: lleve 1 mL de la solución a 500 mL con agua destilada y lea el cloro libre. Debería mostrar unos 2,0 mg/L.</translation>
+    </message>
+    <message>
+        <source>Label every bottle before any chlorine goes in.</source>
+        <translation>Etiquete todos los frascos antes de agregar cloro.</translation>
+    </message>
+    <message>
+        <source>With a syringe, give each bottle the stock its label says. Cap it and turn it over three times.</source>
+        <translation>Con una jeringa, ponga en cada frasco la solución que dice su etiqueta. Tápelo y délo vuelta tres veces.</translation>
+    </message>
+    <message>
+        <source>When the last has its chlorine, start the clock. Keep them in the dark, at the warmth of the room.</source>
+        <translation>Cuando el último tenga su cloro, inicie el reloj. Manténgalos a oscuras, a la temperatura del cuarto.</translation>
+    </message>
+    <message>
+        <source>Weakest bottle first: free chlorine, then total. Dilute with distilled water as the pad proposes; a strong bottle read undiluted can bleach and look empty.</source>
+        <translation>Primero el frasco más débil: cloro libre y luego total. Diluya con agua destilada como propone el teclado; un frasco fuerte leído sin diluir puede blanquearse y parecer vacío.</translation>
+    </message>
+    <message>
+        <source>Type the number as shown, or let the photometer send it: it goes to the marked place and is multiplied by the dilution.</source>
+        <translation>Escriba el número como se muestra, o deje que lo envíe el fotómetro: va al lugar marcado y se multiplica por la dilución.</translation>
+    </message>
+    <message>
+        <source>1-hour readings</source>
+        <translation>Lecturas de 1 hora</translation>
+    </message>
+    <message>
+        <source>24-hour readings</source>
+        <translation>Lecturas de 24 horas</translation>
+    </message>
+    <message>
+        <source>Free chlorine is used up: an overnight test tells how much this water needs.</source>
+        <translation>El cloro libre se agotó: una prueba de un día para otro indica cuánto necesita esta agua.</translation>
+    </message>
+    <message>
+        <source>Combined chlorine was there last time and still is: an overnight test tells how much breaks it.</source>
+        <translation>Había cloro combinado la vez pasada y aún lo hay: una prueba de un día para otro indica cuánto lo elimina.</translation>
+    </message>
+    <message>
+        <source>Free chlorine stands, so a small loss is looked for: doses up to %1 mg/L or more.</source>
+        <translation>El cloro libre se mantiene, así que se busca una pérdida pequeña: dosis de hasta %1 mg/L o más.</translation>
+    </message>
+    <message>
+        <source>Combined chlorine may take up to ten times as much to break: doses up to %1 mg/L or more.</source>
+        <translation>Eliminar el cloro combinado puede pedir hasta diez veces más: dosis de hasta %1 mg/L o más.</translation>
+    </message>
+    <message>
+        <source>No chlorine stands and nobody knows how much is missing: doses up to %1 mg/L or more.</source>
+        <translation>No queda cloro y nadie sabe cuánto falta: dosis de hasta %1 mg/L o más.</translation>
+    </message>
+    <message>
+        <source>Green or slimy water uses up much: doses up to %1 mg/L or more.</source>
+        <translation>El agua verde o viscosa consume mucho: dosis de hasta %1 mg/L o más.</translation>
+    </message>
+    <message>
+        <source>The test before was used up, so its bottles were too weak: doses up to %1 mg/L or more.</source>
+        <translation>La prueba anterior se agotó, así que sus frascos eran demasiado débiles: dosis de hasta %1 mg/L o más.</translation>
+    </message>
+    <message>
+        <source>%1 bottles, 0 to %2 mg/L</source>
+        <translation>%1 frascos, de 0 a %2 mg/L</translation>
+    </message>
+    <message>
+        <source>Empty the bottles into the drain with plenty of water, as the local code allows: never back into the pool, never together with acid.</source>
+        <translation>Vacíe los frascos en el desagüe con mucha agua, como permita el reglamento local: nunca de vuelta a la piscina, nunca junto con ácido.</translation>
+    </message>
+    <message>
+        <source>Gloves and goggles on; bleach burns and bleaches. The product’s label comes first.</source>
+        <translation>Póngase guantes y gafas; el cloro líquido quema y destiñe. La etiqueta del producto está primero.</translation>
+    </message>
+    <message>
+        <source>Liquid chlorine alone: never another kind of chlorine, never acid, ammonia or a cleaner near it. Chlorine into water, not water into chlorine.</source>
+        <translation>Solo el cloro líquido: nunca otro tipo de cloro, nunca ácido, amoníaco o un limpiador cerca. El cloro al agua, no el agua al cloro.</translation>
+    </message>
+    <message>
+        <source>Out of reach of children and apart from drinks: these bottles look like water.</source>
+        <translation>Fuera del alcance de los niños y lejos de las bebidas: estos frascos parecen agua.</translation>
+    </message>
+    <message>
+        <source>%1 % trade is %1 g of chlorine in 100 mL, %2 g in a litre. The 1 g wanted is in 1000 / %2 = %3 mL.</source>
+        <translation>%1 % comercial son %1 g de cloro en 100 mL, %2 g en un litro. El gramo deseado está en 1000 / %2 = %3 mL.</translation>
+    </message>
+    <message>
+        <source>It reads %1: the stock holds 500 × %1 = %2 mg/L, and the bottles are reckoned with that.</source>
+        <translation>Lee %1: la solución tiene 500 × %1 = %2 mg/L, y con eso se calculan los frascos.</translation>
+    </message>
+    <message>
+        <source>It reads %1: the stock would hold only %2 mg/L. The bleach is old or too little went in. Make it again with fresh bleach.</source>
+        <translation>Lee %1: la solución tendría solo %2 mg/L. El cloro líquido está viejo o se puso muy poco. Prepárela de nuevo con cloro líquido fresco.</translation>
+    </message>
+    <message>
+        <source>It reads %1: the stock would hold %2 mg/L, twice what was meant. Read again; if it stays, make the stock again.</source>
+        <translation>Lee %1: la solución tendría %2 mg/L, el doble de lo previsto. Lea de nuevo; si se mantiene, prepárela otra vez.</translation>
+    </message>
+    <message>
+        <source>the result is in</source>
+        <translation>hay resultado</translation>
+    </message>
+    <message>
+        <source>being set up</source>
+        <translation>en preparación</translation>
+    </message>
+    <message>
+        <source>all bottles are read</source>
+        <translation>todos los frascos leídos</translation>
+    </message>
+    <message>
+        <source>%1 due %2</source>
+        <translation>%1: leer %2</translation>
+    </message>
+    <message>
+        <source>%1 due now, since %2</source>
+        <translation>%1: leer ahora, desde %2</translation>
+    </message>
+    <message>
+        <source>%1 overdue by %2</source>
+        <translation>%1: atraso de %2</translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <translation>se mantiene</translation>
+    </message>
+    <message>
+        <source>used up</source>
+        <translation>se agotó</translation>
+    </message>
+    <message>
+        <source>over range: dilute</source>
+        <translation>fuera de rango: diluya</translation>
+    </message>
+    <message>
+        <source>may be bleached: dilute</source>
+        <translation>quizá blanqueado: diluya</translation>
     </message>
 </context>
 <context>
@@ -1924,27 +2911,27 @@
     </message>
     <message>
         <source>%1 fl oz</source>
-        <translation>%1&#xa0;oz líq.</translation>
+        <translation>%1 oz líq.</translation>
     </message>
     <message>
         <source>%1 gal</source>
-        <translation>%1&#xa0;gal</translation>
+        <translation>%1 gal</translation>
     </message>
     <message>
         <source>%1 gal and %2 fl oz</source>
-        <translation>%1&#xa0;gal y %2&#xa0;oz líq.</translation>
+        <translation>%1 gal y %2 oz líq.</translation>
     </message>
     <message>
         <source>%1 oz</source>
-        <translation>%1&#xa0;oz</translation>
+        <translation>%1 oz</translation>
     </message>
     <message>
         <source>%1 lb</source>
-        <translation>%1&#xa0;lb</translation>
+        <translation>%1 lb</translation>
     </message>
     <message>
         <source>%1 lb %2 oz</source>
-        <translation>%1&#xa0;lb %2&#xa0;oz</translation>
+        <translation>%1 lb %2 oz</translation>
     </message>
     <message>
         <source>Do this %1 times, %2 apart.</source>
@@ -2116,18 +3103,121 @@
     </message>
 </context>
 <context>
+    <name>printer</name>
+    <message>
+        <source>No printer is set up on this machine. The sheet can be saved as a file.</source>
+        <translation>No hay ninguna impresora configurada en este equipo. La hoja puede guardarse como archivo.</translation>
+    </message>
+    <message>
+        <source>Paper is jammed in the printer.</source>
+        <translation>Hay papel atascado en la impresora.</translation>
+    </message>
+    <message>
+        <source>The print service does not answer for this sheet.</source>
+        <translation>El servicio de impresión no responde por esta hoja.</translation>
+    </message>
+    <message>
+        <source>The print service says nothing of this sheet.</source>
+        <translation>El servicio de impresión no dice nada de esta hoja.</translation>
+    </message>
+    <message>
+        <source>The printer %1 did not take the sheet: %2</source>
+        <translation>La impresora %1 no aceptó la hoja: %2</translation>
+    </message>
+    <message>
+        <source>The printer %1 takes no jobs at present.</source>
+        <translation>La impresora %1 no acepta trabajos por ahora.</translation>
+    </message>
+    <message>
+        <source>The printer does not answer yet: is it switched on?</source>
+        <translation>La impresora aún no responde: ¿está encendida?</translation>
+    </message>
+    <message>
+        <source>The printer does not answer: is it switched on?</source>
+        <translation>La impresora no responde: ¿está encendida?</translation>
+    </message>
+    <message>
+        <source>The printer gave the sheet up. Print it again?</source>
+        <translation>La impresora abandonó la hoja. ¿Imprimirla de nuevo?</translation>
+    </message>
+    <message>
+        <source>The printer has stopped.</source>
+        <translation>La impresora se ha detenido.</translation>
+    </message>
+    <message>
+        <source>The printer is out of ink or ribbon.</source>
+        <translation>La impresora no tiene tinta o cinta.</translation>
+    </message>
+    <message>
+        <source>The printer is out of paper.</source>
+        <translation>La impresora no tiene papel.</translation>
+    </message>
+    <message>
+        <source>The printer is out of toner.</source>
+        <translation>La impresora no tiene tóner.</translation>
+    </message>
+    <message>
+        <source>The printer is paused.</source>
+        <translation>La impresora está en pausa.</translation>
+    </message>
+    <message>
+        <source>The printer is switched off or unplugged.</source>
+        <translation>La impresora está apagada o desenchufada.</translation>
+    </message>
+    <message>
+        <source>The printer is switched off.</source>
+        <translation>La impresora está apagada.</translation>
+    </message>
+    <message>
+        <source>The printer wants paper.</source>
+        <translation>La impresora pide papel.</translation>
+    </message>
+    <message>
+        <source>The printer&apos;s cover is open.</source>
+        <translation>La tapa de la impresora está abierta.</translation>
+    </message>
+    <message>
+        <source>The printer&apos;s door is open.</source>
+        <translation>La puerta de la impresora está abierta.</translation>
+    </message>
+    <message>
+        <source>The sheet comes out by itself once that is mended: do not print it again.</source>
+        <translation>La hoja saldrá sola cuando se arregle: no la imprima otra vez.</translation>
+    </message>
+    <message>
+        <source>The sheet is printed.</source>
+        <translation>La hoja está impresa.</translation>
+    </message>
+    <message>
+        <source>The sheet is printing.</source>
+        <translation>La hoja se está imprimiendo.</translation>
+    </message>
+    <message>
+        <source>The sheet waits for the printer.</source>
+        <translation>La hoja espera a la impresora.</translation>
+    </message>
+    <message>
+        <source>The sheet was cancelled. Print it again?</source>
+        <translation>La hoja se canceló. ¿Imprimirla de nuevo?</translation>
+    </message>
+    <message>
+        <source>There is no printer named %1 on this machine.</source>
+        <translation>No hay ninguna impresora llamada %1 en este equipo.</translation>
+    </message>
+</context>
+<context>
     <name>product</name>
     <message>
         <source>Algaecide 60 % (polyquat)</source>
-        <translation>Alguicida 60&#xa0;% (polyquat)</translation>
+        <translation>Alguicida 60 % (polyquat)</translation>
     </message>
     <message>
         <source>Bicarbonate powder (sodium bicarbonate 99 %)</source>
-        <translation>Bicarbonato en polvo (bicarbonato de sodio 99&#xa0;%)</translation>
+        <translation>Bicarbonato en polvo (bicarbonato de sodio 99 %)</translation>
     </message>
     <message>
         <source>Biguanide sanitizer 20 %</source>
-        <translation>Desinfectante de biguanida 20&#xa0;%</translation>
+        <translation>Desinfectante de biguanida 20 %</translation>
     </message>
     <message>
         <source>Borax decahydrate</source>
@@ -2135,19 +3225,19 @@
     </message>
     <message>
         <source>Boric acid 99.5 %</source>
-        <translation>Ácido bórico 99,5&#xa0;%</translation>
+        <translation>Ácido bórico 99,5 %</translation>
     </message>
     <message>
         <source>Bromine tablets (BCDMH 96 %)</source>
-        <translation>Tabletas de bromo (BCDMH 96&#xa0;%)</translation>
+        <translation>Tabletas de bromo (BCDMH 96 %)</translation>
     </message>
     <message>
         <source>Calcium flake 77 %</source>
-        <translation>Cloruro de calcio en escamas 77&#xa0;%</translation>
+        <translation>Cloruro de calcio en escamas 77 %</translation>
     </message>
     <message>
         <source>Granular chlorine (calcium hypochlorite 65 %)</source>
-        <translation>Cloro granulado (hipoclorito de calcio 65&#xa0;%)</translation>
+        <translation>Cloro granulado (hipoclorito de calcio 65 %)</translation>
     </message>
     <message>
         <source>Clarifier</source>
@@ -2155,11 +3245,11 @@
     </message>
     <message>
         <source>Stabilised granules (dichlor 55 %)</source>
-        <translation>Gránulos estabilizados (dicloro 55&#xa0;%)</translation>
+        <translation>Gránulos estabilizados (dicloro 55 %)</translation>
     </message>
     <message>
         <source>Acid granules (sodium bisulfate 93.2 %)</source>
-        <translation>Ácido en gránulos (bisulfato de sodio 93,2&#xa0;%)</translation>
+        <translation>Ácido en gránulos (bisulfato de sodio 93,2 %)</translation>
     </message>
     <message>
         <source>Floc (alum)</source>
@@ -2167,11 +3257,11 @@
     </message>
     <message>
         <source>Liquid chlorine 10 % trade</source>
-        <translation>Cloro líquido 10&#xa0;% comercial</translation>
+        <translation>Cloro líquido 10 % comercial</translation>
     </message>
     <message>
         <source>Liquid chlorine 12.5 % trade</source>
-        <translation>Cloro líquido 12,5&#xa0;% comercial</translation>
+        <translation>Cloro líquido 12,5 % comercial</translation>
     </message>
     <message>
         <source>Metal binder</source>
@@ -2179,47 +3269,47 @@
     </message>
     <message>
         <source>Chlorine-free oxidiser (triple salt, 43 % KHSO5)</source>
-        <translation>Oxidante sin cloro (sal triple, 43&#xa0;% KHSO5)</translation>
+        <translation>Oxidante sin cloro (sal triple, 43 % KHSO5)</translation>
     </message>
     <message>
         <source>Pool acid, half strength 14.5 %</source>
-        <translation>Ácido muriático rebajado 14,5&#xa0;%</translation>
+        <translation>Ácido muriático rebajado 14,5 %</translation>
     </message>
     <message>
         <source>Pool acid 31.45 %</source>
-        <translation>Ácido muriático 31,45&#xa0;%</translation>
+        <translation>Ácido muriático 31,45 %</translation>
     </message>
     <message>
         <source>Peroxide 27 %</source>
-        <translation>Peróxido 27&#xa0;%</translation>
+        <translation>Peróxido 27 %</translation>
     </message>
     <message>
         <source>Phosphate remover (lanthanum chloride 20 %)</source>
-        <translation>Removedor de fosfatos (cloruro de lantano 20&#xa0;%)</translation>
+        <translation>Removedor de fosfatos (cloruro de lantano 20 %)</translation>
     </message>
     <message>
         <source>Pool salt 99.5 %</source>
-        <translation>Sal para piscina 99,5&#xa0;%</translation>
+        <translation>Sal para piscina 99,5 %</translation>
     </message>
     <message>
         <source>Sesquicarbonate powder 98 %</source>
-        <translation>Sesquicarbonato en polvo 98&#xa0;%</translation>
+        <translation>Sesquicarbonato en polvo 98 %</translation>
     </message>
     <message>
         <source>Soda ash powder 99 %</source>
-        <translation>Carbonato de sodio en polvo 99&#xa0;%</translation>
+        <translation>Carbonato de sodio en polvo 99 %</translation>
     </message>
     <message>
         <source>Bromide salt 98 %</source>
-        <translation>Sal de bromuro 98&#xa0;%</translation>
+        <translation>Sal de bromuro 98 %</translation>
     </message>
     <message>
         <source>Stabilizer granules 99 %</source>
-        <translation>Estabilizador en gránulos 99&#xa0;%</translation>
+        <translation>Estabilizador en gránulos 99 %</translation>
     </message>
     <message>
         <source>Chlorine remover (sodium sulfite 97 %)</source>
-        <translation>Declorador (sulfito de sodio 97&#xa0;%)</translation>
+        <translation>Declorador (sulfito de sodio 97 %)</translation>
     </message>
     <message>
         <source>Chlorine remover (sodium thiosulfate pentahydrate)</source>
@@ -2227,11 +3317,11 @@
     </message>
     <message>
         <source>Stabilised tablets (trichlor 90 %)</source>
-        <translation>Tabletas estabilizadas (tricloro 90&#xa0;%)</translation>
+        <translation>Tabletas estabilizadas (tricloro 90 %)</translation>
     </message>
     <message>
         <source>Ascorbic acid 99 %</source>
-        <translation>Ácido ascórbico 99&#xa0;%</translation>
+        <translation>Ácido ascórbico 99 %</translation>
     </message>
 </context>
 <context>
@@ -2259,10 +3349,6 @@
     <message>
         <source>not read</source>
         <translation>sin leer</translation>
-    </message>
-    <message>
-        <source>Fill water: %1</source>
-        <translation>Agua de llenado: %1</translation>
     </message>
     <message>
         <source>Take-home sheet</source>
@@ -2321,10 +3407,6 @@
         <translation>Este frasco</translation>
     </message>
     <message>
-        <source>Give or take</source>
-        <translation>Error</translation>
-    </message>
-    <message>
         <source>Target</source>
         <translation>Deseado</translation>
     </message>
@@ -2373,10 +3455,6 @@
         <translation>Traiga esta hoja con su próximo frasco.</translation>
     </message>
     <message>
-        <source>Bring a fresh bottle and this sheet: %1 (%2) or soon after.</source>
-        <translation>Traiga un frasco nuevo y esta hoja: %1 (%2) o poco después.</translation>
-    </message>
-    <message>
         <source>Bring a fresh bottle and this sheet %1 after the last step.</source>
         <translation>Traiga un frasco nuevo y esta hoja %1 después del último paso.</translation>
     </message>
@@ -2389,12 +3467,8 @@
         <translation>No puede darse un plan para casa.</translation>
     </message>
     <message>
-        <source>“Give or take” is one standard deviation: about two readings in three come that near.</source>
-        <translation>«Error» es una desviación estándar: unas dos de cada tres lecturas caen así de cerca.</translation>
-    </message>
-    <message>
         <source>Read at %1 °C.</source>
-        <translation>Leído a %1&#xa0;°C.</translation>
+        <translation>Leído a %1 °C.</translation>
     </message>
     <message>
         <source>May we swim?</source>
@@ -2403,10 +3477,6 @@
     <message>
         <source>Not said: this sheet has readings only.</source>
         <translation>No se indica: esta hoja solo tiene lecturas.</translation>
-    </message>
-    <message>
-        <source>The small line under a value: what the test can read, from end to end; brackets, the target; dark mark, this bottle, as wide as its likely error; open mark, last visit.</source>
-        <translation>La línea pequeña bajo un valor: lo que la prueba puede leer, de punta a punta; corchetes, lo deseado; marca oscura, este frasco, tan ancha como su error probable; marca abierta, la visita anterior.</translation>
     </message>
     <message>
         <source>Emergency</source>
@@ -2542,7 +3612,7 @@
     </message>
     <message>
         <source>%1 US gallons</source>
-        <translation>%1&#xa0;galones EE. UU.</translation>
+        <translation>%1 galones EE. UU.</translation>
     </message>
     <message>
         <source>volume not known</source>
@@ -2627,109 +3697,6 @@
     <message>
         <source>± is one standard deviation: about two readings in three come that near.</source>
         <translation>± es una desviación estándar: unas dos de cada tres lecturas caen así de cerca.</translation>
-    </message>
-</context>
-<context>
-    <name>printer</name>
-    <message>
-        <source>No printer is set up on this machine. The sheet can be saved as a file.</source>
-        <translation>No hay ninguna impresora configurada en este equipo. La hoja puede guardarse como archivo.</translation>
-    </message>
-    <message>
-        <source>Paper is jammed in the printer.</source>
-        <translation>Hay papel atascado en la impresora.</translation>
-    </message>
-    <message>
-        <source>The print service does not answer for this sheet.</source>
-        <translation>El servicio de impresión no responde por esta hoja.</translation>
-    </message>
-    <message>
-        <source>The print service says nothing of this sheet.</source>
-        <translation>El servicio de impresión no dice nada de esta hoja.</translation>
-    </message>
-    <message>
-        <source>The printer %1 did not take the sheet: %2</source>
-        <translation>La impresora %1 no aceptó la hoja: %2</translation>
-    </message>
-    <message>
-        <source>The printer %1 takes no jobs at present.</source>
-        <translation>La impresora %1 no acepta trabajos por ahora.</translation>
-    </message>
-    <message>
-        <source>The printer does not answer yet: is it switched on?</source>
-        <translation>La impresora aún no responde: ¿está encendida?</translation>
-    </message>
-    <message>
-        <source>The printer does not answer: is it switched on?</source>
-        <translation>La impresora no responde: ¿está encendida?</translation>
-    </message>
-    <message>
-        <source>The printer gave the sheet up. Print it again?</source>
-        <translation>La impresora abandonó la hoja. ¿Imprimirla de nuevo?</translation>
-    </message>
-    <message>
-        <source>The printer has stopped.</source>
-        <translation>La impresora se ha detenido.</translation>
-    </message>
-    <message>
-        <source>The printer is out of ink or ribbon.</source>
-        <translation>La impresora no tiene tinta o cinta.</translation>
-    </message>
-    <message>
-        <source>The printer is out of paper.</source>
-        <translation>La impresora no tiene papel.</translation>
-    </message>
-    <message>
-        <source>The printer is out of toner.</source>
-        <translation>La impresora no tiene tóner.</translation>
-    </message>
-    <message>
-        <source>The printer is paused.</source>
-        <translation>La impresora está en pausa.</translation>
-    </message>
-    <message>
-        <source>The printer is switched off or unplugged.</source>
-        <translation>La impresora está apagada o desenchufada.</translation>
-    </message>
-    <message>
-        <source>The printer is switched off.</source>
-        <translation>La impresora está apagada.</translation>
-    </message>
-    <message>
-        <source>The printer wants paper.</source>
-        <translation>La impresora pide papel.</translation>
-    </message>
-    <message>
-        <source>The printer&apos;s cover is open.</source>
-        <translation>La tapa de la impresora está abierta.</translation>
-    </message>
-    <message>
-        <source>The printer&apos;s door is open.</source>
-        <translation>La puerta de la impresora está abierta.</translation>
-    </message>
-    <message>
-        <source>The sheet comes out by itself once that is mended: do not print it again.</source>
-        <translation>La hoja saldrá sola cuando se arregle: no la imprima otra vez.</translation>
-    </message>
-    <message>
-        <source>The sheet is printed.</source>
-        <translation>La hoja está impresa.</translation>
-    </message>
-    <message>
-        <source>The sheet is printing.</source>
-        <translation>La hoja se está imprimiendo.</translation>
-    </message>
-    <message>
-        <source>The sheet waits for the printer.</source>
-        <translation>La hoja espera a la impresora.</translation>
-    </message>
-    <message>
-        <source>The sheet was cancelled. Print it again?</source>
-        <translation>La hoja se canceló. ¿Imprimirla de nuevo?</translation>
-    </message>
-    <message>
-        <source>There is no printer named %1 on this machine.</source>
-        <translation>No hay ninguna impresora llamada %1 en este equipo.</translation>
     </message>
 </context>
 <context>
