@@ -568,7 +568,7 @@
     </message>
     <message>
         <source>%1 to %2 %3</source>
-        <translation>%1 a %2 %3</translation>
+        <translation>%1 a %2&#xa0;%3</translation>
     </message>
     <message>
         <source>method %1</source>
@@ -576,7 +576,7 @@
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
 </context>
 <context>
@@ -1039,7 +1039,7 @@
     </message>
     <message>
         <source>%1 fell by %2 % while the rest of the salts stayed, so the water was not changed. Read it again. Stabilizer alone can be turned to ammonia by bacteria: then expect a large chlorine demand.</source>
-        <translation>%1 bajó un %2 % mientras las demás sales se mantuvieron, así que no se cambió el agua. Repita la lectura. Solo el estabilizador pueden convertirlo las bacterias en amoníaco: espere entonces una gran demanda de cloro.</translation>
+        <translation>%1 bajó un %2&#xa0;% mientras las demás sales se mantuvieron, así que no se cambió el agua. Repita la lectura. Solo el estabilizador pueden convertirlo las bacterias en amoníaco: espere entonces una gran demanda de cloro.</translation>
     </message>
     <message>
         <source>By the times noted this bottle was filled before the visit called earlier. Check both dates.</source>
@@ -1183,11 +1183,11 @@
     </message>
     <message>
         <source>The sample was read at %1 C. Below 15 C colours form slowly and stabilizer reads wrong: stand the closed bottle in warm water until it is at 20 to 25 C and read %2 again.</source>
-        <translation>La muestra se leyó a %1 °C. Por debajo de 15 °C los colores se forman despacio y el estabilizador lee mal: ponga el frasco cerrado en agua tibia hasta 20 a 25 °C y lea de nuevo: %2.</translation>
+        <translation>La muestra se leyó a %1&#xa0;°C. Por debajo de 15 °C los colores se forman despacio y el estabilizador lee mal: ponga el frasco cerrado en agua tibia hasta 20 a 25 °C y lea de nuevo: %2.</translation>
     </message>
     <message>
         <source>The sample was read at %1 C. Above 30 C chlorine is lost and combined chlorine breaks into the free reading: cool the closed bottle to 20 to 25 C and read %2 again.</source>
-        <translation>La muestra se leyó a %1 °C. Por encima de 30 °C se pierde cloro y el combinado pasa a la lectura de libre: enfríe el frasco cerrado a 20 a 25 °C y lea de nuevo: %2.</translation>
+        <translation>La muestra se leyó a %1&#xa0;°C. Por encima de 30 °C se pierde cloro y el combinado pasa a la lectura de libre: enfríe el frasco cerrado a 20 a 25 °C y lea de nuevo: %2.</translation>
     </message>
     <message>
         <source>A dose went in %1 hours before the bottle was filled; the pump needs %2 hours to mix it. Ask for a new sample after that: %3 of this one may be anything.</source>
@@ -1239,11 +1239,11 @@
     </message>
     <message>
         <source>At %1 C the stabilizer cloud reads somewhat high; at 20 to 25 C it is right.</source>
-        <translation>A %1 °C la turbidez del estabilizador lee algo alto; de 20 a 25 °C es correcta.</translation>
+        <translation>A %1&#xa0;°C la turbidez del estabilizador lee algo alto; de 20 a 25 °C es correcta.</translation>
     </message>
     <message>
         <source>At %1 C the stabilizer cloud reads somewhat low; at 20 to 25 C it is right.</source>
-        <translation>A %1 °C la turbidez del estabilizador lee algo bajo; de 20 a 25 °C es correcta.</translation>
+        <translation>A %1&#xa0;°C la turbidez del estabilizador lee algo bajo; de 20 a 25 °C es correcta.</translation>
     </message>
     <message>
         <source>The sample is itself cloudy (%1) and the stabilizer test counts cloud. Filter the sample until it is clear and read again.</source>
@@ -1271,7 +1271,7 @@
     </message>
     <message>
         <source>Reagent lot %1 was kept at %2 C and may be spoilt: read %3 again with one kept cool.</source>
-        <translation>El lote de reactivo %1 se guardó a %2 °C y puede estar dañado: lea de nuevo %3 con uno conservado en fresco.</translation>
+        <translation>El lote de reactivo %1 se guardó a %2&#xa0;°C y puede estar dañado: lea de nuevo %3 con uno conservado en fresco.</translation>
     </message>
     <message>
         <source>Reagent lot %1 stood beside chlorine, whose vapour spoils it: read %2 again with one kept apart.</source>
@@ -1323,7 +1323,7 @@
     </message>
     <message>
         <source>The vessel is at %1 C; 40 C is the most for bathing (10 NYCRR 6-1). Sanitizer tests of hot water may read wrong: cool the sample.</source>
-        <translation>El agua está a %1 °C; 40 °C es lo máximo para bañarse (10 NYCRR 6-1). Las pruebas del desinfectante en agua caliente pueden leer mal: enfríe la muestra.</translation>
+        <translation>El agua está a %1&#xa0;°C; 40 °C es lo máximo para bañarse (10 NYCRR 6-1). Las pruebas del desinfectante en agua caliente pueden leer mal: enfríe la muestra.</translation>
     </message>
 </context>
 <context>
@@ -1792,7 +1792,7 @@
     </message>
     <message>
         <source>What only new water brings down fell together: about %1 % of the water was replaced (backwash, splash, a leak, rain or a drain).</source>
-        <translation>Lo que solo baja con agua nueva bajó a la vez: se cambió alrededor del %1 % del agua (retrolavado, salpicaduras, una fuga, lluvia o un vaciado).</translation>
+        <translation>Lo que solo baja con agua nueva bajó a la vez: se cambió alrededor del %1&#xa0;% del agua (retrolavado, salpicaduras, una fuga, lluvia o un vaciado).</translation>
     </message>
     <message>
         <source>A dose that was told moved the water less than it should: perhaps part of it was not put in, or the volume on file is too small.</source>
@@ -1804,7 +1804,7 @@
     </message>
     <message>
         <source>The water answers the doses like %1 m3, which the volume on file does not fit: measure the vessel.</source>
-        <translation>El agua responde a las dosis como si fueran %1 m³, lo que no coincide con el volumen registrado: mida la piscina o el spa.</translation>
+        <translation>El agua responde a las dosis como si fueran %1&#xa0;m³, lo que no coincide con el volumen registrado: mida la piscina o el spa.</translation>
     </message>
     <message>
         <source>Alkalinity fell and calcium did not: acid, dry acid or trichlor tablets do that.</source>
@@ -1855,7 +1855,7 @@
     </message>
     <message>
         <source>The bottles stood at %1 C; warmer water is faster.</source>
-        <translation>Los frascos estuvieron a %1 °C; el agua más caliente va más rápido.</translation>
+        <translation>Los frascos estuvieron a %1&#xa0;°C; el agua más caliente va más rápido.</translation>
     </message>
     <message>
         <source>%1 mg/L of that went in the first %2 h, %3 mg/L after.</source>
@@ -2141,7 +2141,7 @@
     </message>
     <message>
         <source>%1 % trade</source>
-        <translation>%1 % comercial</translation>
+        <translation>%1&#xa0;% comercial</translation>
     </message>
     <message>
         <source>%1 mL</source>
@@ -2149,7 +2149,7 @@
     </message>
     <message>
         <source>%1 °C</source>
-        <translation>%1 °C</translation>
+        <translation>%1&#xa0;°C</translation>
     </message>
     <message>
         <source>Undiluted</source>
@@ -2273,7 +2273,7 @@
     </message>
     <message>
         <source>%1 % trade is %1 g of chlorine in 100 mL, %2 g in a litre. The 1 g wanted is in 1000 / %2 = %3 mL.</source>
-        <translation>%1 % comercial son %1 g de cloro en 100 mL, %2 g en un litro. El gramo deseado está en 1000 / %2 = %3 mL.</translation>
+        <translation>%1&#xa0;% comercial son %1 g de cloro en 100 mL, %2 g en un litro. El gramo deseado está en 1000 / %2 = %3 mL.</translation>
     </message>
     <message>
         <source>It reads %1: the stock holds 500 × %1 = %2 mg/L, and the bottles are reckoned with that.</source>
@@ -2911,27 +2911,27 @@
     </message>
     <message>
         <source>%1 fl oz</source>
-        <translation>%1 oz líq.</translation>
+        <translation>%1&#xa0;oz líq.</translation>
     </message>
     <message>
         <source>%1 gal</source>
-        <translation>%1 gal</translation>
+        <translation>%1&#xa0;gal</translation>
     </message>
     <message>
         <source>%1 gal and %2 fl oz</source>
-        <translation>%1 gal y %2 oz líq.</translation>
+        <translation>%1&#xa0;gal y %2&#xa0;oz líq.</translation>
     </message>
     <message>
         <source>%1 oz</source>
-        <translation>%1 oz</translation>
+        <translation>%1&#xa0;oz</translation>
     </message>
     <message>
         <source>%1 lb</source>
-        <translation>%1 lb</translation>
+        <translation>%1&#xa0;lb</translation>
     </message>
     <message>
         <source>%1 lb %2 oz</source>
-        <translation>%1 lb %2 oz</translation>
+        <translation>%1&#xa0;lb %2&#xa0;oz</translation>
     </message>
     <message>
         <source>Do this %1 times, %2 apart.</source>
@@ -3086,7 +3086,7 @@
         <translation>Paso %1: ese producto no puede ir nunca en esta agua, o nunca junto a otro paso.</translation>
     </message>
     <message>
-        <source>Step %1: the product's label decides this dose.</source>
+        <source>Step %1: the product&apos;s label decides this dose.</source>
         <translation>Paso %1: la etiqueta del producto decide esta dosis.</translation>
     </message>
     <message>
@@ -3209,15 +3209,15 @@
     <name>product</name>
     <message>
         <source>Algaecide 60 % (polyquat)</source>
-        <translation>Alguicida 60 % (polyquat)</translation>
+        <translation>Alguicida 60&#xa0;% (polyquat)</translation>
     </message>
     <message>
         <source>Bicarbonate powder (sodium bicarbonate 99 %)</source>
-        <translation>Bicarbonato en polvo (bicarbonato de sodio 99 %)</translation>
+        <translation>Bicarbonato en polvo (bicarbonato de sodio 99&#xa0;%)</translation>
     </message>
     <message>
         <source>Biguanide sanitizer 20 %</source>
-        <translation>Desinfectante de biguanida 20 %</translation>
+        <translation>Desinfectante de biguanida 20&#xa0;%</translation>
     </message>
     <message>
         <source>Borax decahydrate</source>
@@ -3225,19 +3225,19 @@
     </message>
     <message>
         <source>Boric acid 99.5 %</source>
-        <translation>Ácido bórico 99,5 %</translation>
+        <translation>Ácido bórico 99,5&#xa0;%</translation>
     </message>
     <message>
         <source>Bromine tablets (BCDMH 96 %)</source>
-        <translation>Tabletas de bromo (BCDMH 96 %)</translation>
+        <translation>Tabletas de bromo (BCDMH 96&#xa0;%)</translation>
     </message>
     <message>
         <source>Calcium flake 77 %</source>
-        <translation>Cloruro de calcio en escamas 77 %</translation>
+        <translation>Cloruro de calcio en escamas 77&#xa0;%</translation>
     </message>
     <message>
         <source>Granular chlorine (calcium hypochlorite 65 %)</source>
-        <translation>Cloro granulado (hipoclorito de calcio 65 %)</translation>
+        <translation>Cloro granulado (hipoclorito de calcio 65&#xa0;%)</translation>
     </message>
     <message>
         <source>Clarifier</source>
@@ -3245,11 +3245,11 @@
     </message>
     <message>
         <source>Stabilised granules (dichlor 55 %)</source>
-        <translation>Gránulos estabilizados (dicloro 55 %)</translation>
+        <translation>Gránulos estabilizados (dicloro 55&#xa0;%)</translation>
     </message>
     <message>
         <source>Acid granules (sodium bisulfate 93.2 %)</source>
-        <translation>Ácido en gránulos (bisulfato de sodio 93,2 %)</translation>
+        <translation>Ácido en gránulos (bisulfato de sodio 93,2&#xa0;%)</translation>
     </message>
     <message>
         <source>Floc (alum)</source>
@@ -3257,11 +3257,11 @@
     </message>
     <message>
         <source>Liquid chlorine 10 % trade</source>
-        <translation>Cloro líquido 10 % comercial</translation>
+        <translation>Cloro líquido 10&#xa0;% comercial</translation>
     </message>
     <message>
         <source>Liquid chlorine 12.5 % trade</source>
-        <translation>Cloro líquido 12,5 % comercial</translation>
+        <translation>Cloro líquido 12,5&#xa0;% comercial</translation>
     </message>
     <message>
         <source>Metal binder</source>
@@ -3269,47 +3269,47 @@
     </message>
     <message>
         <source>Chlorine-free oxidiser (triple salt, 43 % KHSO5)</source>
-        <translation>Oxidante sin cloro (sal triple, 43 % KHSO5)</translation>
+        <translation>Oxidante sin cloro (sal triple, 43&#xa0;% KHSO5)</translation>
     </message>
     <message>
         <source>Pool acid, half strength 14.5 %</source>
-        <translation>Ácido muriático rebajado 14,5 %</translation>
+        <translation>Ácido muriático rebajado 14,5&#xa0;%</translation>
     </message>
     <message>
         <source>Pool acid 31.45 %</source>
-        <translation>Ácido muriático 31,45 %</translation>
+        <translation>Ácido muriático 31,45&#xa0;%</translation>
     </message>
     <message>
         <source>Peroxide 27 %</source>
-        <translation>Peróxido 27 %</translation>
+        <translation>Peróxido 27&#xa0;%</translation>
     </message>
     <message>
         <source>Phosphate remover (lanthanum chloride 20 %)</source>
-        <translation>Removedor de fosfatos (cloruro de lantano 20 %)</translation>
+        <translation>Removedor de fosfatos (cloruro de lantano 20&#xa0;%)</translation>
     </message>
     <message>
         <source>Pool salt 99.5 %</source>
-        <translation>Sal para piscina 99,5 %</translation>
+        <translation>Sal para piscina 99,5&#xa0;%</translation>
     </message>
     <message>
         <source>Sesquicarbonate powder 98 %</source>
-        <translation>Sesquicarbonato en polvo 98 %</translation>
+        <translation>Sesquicarbonato en polvo 98&#xa0;%</translation>
     </message>
     <message>
         <source>Soda ash powder 99 %</source>
-        <translation>Carbonato de sodio en polvo 99 %</translation>
+        <translation>Carbonato de sodio en polvo 99&#xa0;%</translation>
     </message>
     <message>
         <source>Bromide salt 98 %</source>
-        <translation>Sal de bromuro 98 %</translation>
+        <translation>Sal de bromuro 98&#xa0;%</translation>
     </message>
     <message>
         <source>Stabilizer granules 99 %</source>
-        <translation>Estabilizador en gránulos 99 %</translation>
+        <translation>Estabilizador en gránulos 99&#xa0;%</translation>
     </message>
     <message>
         <source>Chlorine remover (sodium sulfite 97 %)</source>
-        <translation>Declorador (sulfito de sodio 97 %)</translation>
+        <translation>Declorador (sulfito de sodio 97&#xa0;%)</translation>
     </message>
     <message>
         <source>Chlorine remover (sodium thiosulfate pentahydrate)</source>
@@ -3317,11 +3317,11 @@
     </message>
     <message>
         <source>Stabilised tablets (trichlor 90 %)</source>
-        <translation>Tabletas estabilizadas (tricloro 90 %)</translation>
+        <translation>Tabletas estabilizadas (tricloro 90&#xa0;%)</translation>
     </message>
     <message>
         <source>Ascorbic acid 99 %</source>
-        <translation>Ácido ascórbico 99 %</translation>
+        <translation>Ácido ascórbico 99&#xa0;%</translation>
     </message>
 </context>
 <context>
@@ -3468,7 +3468,7 @@
     </message>
     <message>
         <source>Read at %1 °C.</source>
-        <translation>Leído a %1 °C.</translation>
+        <translation>Leído a %1&#xa0;°C.</translation>
     </message>
     <message>
         <source>May we swim?</source>
@@ -3612,7 +3612,7 @@
     </message>
     <message>
         <source>%1 US gallons</source>
-        <translation>%1 galones EE. UU.</translation>
+        <translation>%1&#xa0;galones EE. UU.</translation>
     </message>
     <message>
         <source>volume not known</source>

@@ -13,7 +13,7 @@
     </message>
     <message>
         <source>%1 bottles are waiting</source>
-        <translation>%1 flacons en attente</translation>
+        <translation>%1&#xa0;flacons en attente</translation>
     </message>
     <message>
         <source>Scan or type a label</source>
@@ -25,7 +25,7 @@
     </message>
     <message>
         <source>When one is handed over, touch “New bottle”, or scan the label on it. Overnight tests that fall due will stand here too.</source>
-        <translation>Quand on vous en remet un, touchez « Nouveau flacon » ou scannez son étiquette. Les tests de la veille à relever s’afficheront aussi ici.</translation>
+        <translation>Quand on vous en remet un, touchez «&#xa0;Nouveau flacon&#xa0;» ou scannez son étiquette. Les tests de la veille à relever s’afficheront aussi ici.</translation>
     </message>
     <message>
         <source>Bottles</source>
@@ -50,7 +50,7 @@
     <name>BottleLine</name>
     <message>
         <source>Label: %1</source>
-        <translation>Étiquette : %1</translation>
+        <translation>Étiquette&#xa0;: %1</translation>
     </message>
     <message>
         <source>No bottle on the counter</source>
@@ -92,7 +92,7 @@
     <name>CustomerPart</name>
     <message>
         <source>Whose bottle?</source>
-        <translation>À qui est le flacon ?</translation>
+        <translation>À qui est le flacon&#x202f;?</translation>
     </message>
     <message>
         <source>Someone else</source>
@@ -130,7 +130,7 @@
     </message>
     <message>
         <source>On the thin rule: the bracket is the target, the filled mark this bottle and its uncertainty, the ring the last visit.</source>
-        <translation>Sur le trait fin : le crochet est la cible, la marque pleine ce flacon et son incertitude, l’anneau la dernière visite.</translation>
+        <translation>Sur le trait fin&#xa0;: le crochet est la cible, la marque pleine ce flacon et son incertitude, l’anneau la dernière visite.</translation>
     </message>
 </context>
 <context>
@@ -156,7 +156,7 @@
     </message>
     <message>
         <source>Told: put away</source>
-        <translation>Client prévenu : ranger</translation>
+        <translation>Client prévenu&#xa0;: ranger</translation>
     </message>
     <message>
         <source>Touch again to give it up</source>
@@ -283,7 +283,7 @@
     </message>
     <message>
         <source>Call the customer: %1</source>
-        <translation>Appelez le client : %1</translation>
+        <translation>Appelez le client&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -294,7 +294,7 @@
     </message>
     <message>
         <source>call %1</source>
-        <translation>appeler : %1</translation>
+        <translation>appeler&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -323,11 +323,11 @@
     <name>QObject</name>
     <message>
         <source>No instrument is set; type the readings. (Back room, Instrument)</source>
-        <translation>Aucun instrument n’est réglé ; tapez les mesures. (Arrière-boutique, Instrument)</translation>
+        <translation>Aucun instrument n’est réglé&#x202f;; tapez les mesures. (Arrière-boutique, Instrument)</translation>
     </message>
     <message>
         <source>%1 on %2: its readings come in by themselves</source>
-        <translation>%1 sur %2 : ses mesures arrivent d’elles-mêmes</translation>
+        <translation>%1 sur %2&#xa0;: ses mesures arrivent d’elles-mêmes</translation>
     </message>
 </context>
 <context>
@@ -496,7 +496,7 @@
     </message>
     <message>
         <source>The photometer’s line: where it is plugged in, and which profile speaks its language.</source>
-        <translation>La liaison du photomètre : où il est branché, et quel profil parle sa langue.</translation>
+        <translation>La liaison du photomètre&#xa0;: où il est branché, et quel profil parle sa langue.</translation>
     </message>
     <message>
         <source>The shop</source>
@@ -528,7 +528,7 @@
     </message>
     <message>
         <source>How each reading may be taken: the range, and the spread of one reading.</source>
-        <translation>Comment chaque mesure peut être prise : l’étendue, et la dispersion d’une mesure.</translation>
+        <translation>Comment chaque mesure peut être prise&#xa0;: l’étendue, et la dispersion d’une mesure.</translation>
     </message>
     <message>
         <source>Port</source>
@@ -564,11 +564,11 @@
     </message>
     <message>
         <source>Printer’s queue; empty for the usual one</source>
-        <translation>File d’impression ; vide pour l’habituelle</translation>
+        <translation>File d’impression&#x202f;; vide pour l’habituelle</translation>
     </message>
     <message>
         <source>%1 to %2 %3</source>
-        <translation>%1 à %2 %3</translation>
+        <translation>%1 à %2&#xa0;%3</translation>
     </message>
     <message>
         <source>method %1</source>
@@ -576,7 +576,7 @@
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
 </context>
 <context>
@@ -603,7 +603,7 @@
     </message>
     <message>
         <source>The settings’ file cannot be written: %1</source>
-        <translation>Impossible d’écrire le fichier de réglages : %1</translation>
+        <translation>Impossible d’écrire le fichier de réglages&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -626,23 +626,23 @@
     </message>
     <message>
         <source>%1 of %2 readings kept</source>
-        <translation>Mesures enregistrées : %1 sur %2</translation>
+        <translation>Mesures enregistrées&#xa0;: %1 sur %2</translation>
     </message>
     <message>
         <source>Still due: %1.</source>
-        <translation>Reste à mesurer : %1.</translation>
+        <translation>Reste à mesurer&#xa0;: %1.</translation>
     </message>
     <message>
         <source>%1 cannot be %2. Please read it again.</source>
-        <translation>%1 : %2 est impossible. Refaites la mesure.</translation>
+        <translation>%1&#xa0;: %2 est impossible. Refaites la mesure.</translation>
     </message>
     <message>
         <source>Not kept: %1</source>
-        <translation>Non enregistré : %1</translation>
+        <translation>Non enregistré&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 came in, but no bottle is on the counter. It was not kept; read it again.</source>
-        <translation>%1 est arrivé, mais aucun flacon n’est sur le comptoir. Rien n’a été enregistré ; refaites la mesure.</translation>
+        <translation>%1 est arrivé, mais aucun flacon n’est sur le comptoir. Rien n’a été enregistré&#x202f;; refaites la mesure.</translation>
     </message>
     <message>
         <source>%1 came in for bottle %2, which is not waiting here. It was not kept.</source>
@@ -654,7 +654,7 @@
     </message>
     <message>
         <source>%1 was not kept: %2</source>
-        <translation>%1 n’a pas été enregistré : %2</translation>
+        <translation>%1 n’a pas été enregistré&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -676,7 +676,7 @@
     </message>
     <message>
         <source>taken %1</source>
-        <translation>prélevé : %1</translation>
+        <translation>prélevé&#xa0;: %1</translation>
     </message>
     <message>
         <source>nothing read yet</source>
@@ -708,7 +708,7 @@
     </message>
     <message>
         <source>whose?</source>
-        <translation>à qui ?</translation>
+        <translation>à qui&#x202f;?</translation>
     </message>
     <message>
         <source>Bench</source>
@@ -775,7 +775,7 @@
     </message>
     <message>
         <source>Overnight test: %1</source>
-        <translation>Test de 24 h : %1</translation>
+        <translation>Test de 24 h&#xa0;: %1</translation>
     </message>
     <message>
         <source>An overnight test of this water</source>
@@ -783,23 +783,23 @@
     </message>
     <message>
         <source>Overnight test: the bottles</source>
-        <translation>Test de 24 h : les flacons</translation>
+        <translation>Test de 24 h&#xa0;: les flacons</translation>
     </message>
     <message>
         <source>Overnight test: the stock</source>
-        <translation>Test de 24 h : la solution mère</translation>
+        <translation>Test de 24 h&#xa0;: la solution mère</translation>
     </message>
     <message>
         <source>Overnight test: labels, then chlorine</source>
-        <translation>Test de 24 h : étiquettes, puis chlore</translation>
+        <translation>Test de 24 h&#xa0;: étiquettes, puis chlore</translation>
     </message>
     <message>
         <source>Overnight test: the readings</source>
-        <translation>Test de 24 h : les mesures</translation>
+        <translation>Test de 24 h&#xa0;: les mesures</translation>
     </message>
     <message>
         <source>Overnight test: the result</source>
-        <translation>Test de 24 h : le résultat</translation>
+        <translation>Test de 24 h&#xa0;: le résultat</translation>
     </message>
     <message>
         <source>Set one up</source>
@@ -815,7 +815,7 @@
     </message>
     <message>
         <source>All dosed: start the clock</source>
-        <translation>Tous dosés : lancer l’horloge</translation>
+        <translation>Tous dosés&#xa0;: lancer l’horloge</translation>
     </message>
     <message>
         <source>Put the result into the plan</source>
@@ -827,7 +827,7 @@
     </message>
     <message>
         <source>Not kept: %1</source>
-        <translation>Non enregistré : %1</translation>
+        <translation>Non enregistré&#xa0;: %1</translation>
     </message>
     <message>
         <source>Making the labels …</source>
@@ -835,26 +835,26 @@
     </message>
     <message>
         <source>The labels are not on paper: %1</source>
-        <translation>Les étiquettes ne sont pas sur papier : %1</translation>
+        <translation>Les étiquettes ne sont pas sur papier&#xa0;: %1</translation>
     </message>
     <message>
         <source>Strength check: free chlorine</source>
-        <translation>Contrôle de la solution : chlore libre</translation>
+        <translation>Contrôle de la solution&#xa0;: chlore libre</translation>
     </message>
     <message>
         <source>%1 cannot be %2. Please read it again.</source>
-        <translation>%1 : %2 est impossible. Refaites la mesure.</translation>
+        <translation>%1&#xa0;: %2 est impossible. Refaites la mesure.</translation>
     </message>
 </context>
 <context>
     <name>brimline::PlanDesk</name>
     <message>
         <source>They get home %1</source>
-        <translation>Retour à la maison : %1</translation>
+        <translation>Retour à la maison&#xa0;: %1</translation>
     </message>
     <message>
         <source>Not kept: %1</source>
-        <translation>Non enregistré : %1</translation>
+        <translation>Non enregistré&#xa0;: %1</translation>
     </message>
     <message>
         <source>No bottle is on the counter</source>
@@ -878,15 +878,15 @@
     </message>
     <message>
         <source>No sheet was made, for the visit could not be kept: %1</source>
-        <translation>Aucune fiche n’a été faite, car la visite n’a pas pu être enregistrée : %1</translation>
+        <translation>Aucune fiche n’a été faite, car la visite n’a pas pu être enregistrée&#xa0;: %1</translation>
     </message>
     <message>
         <source>The visit is kept; making the sheet …</source>
-        <translation>La visite est enregistrée ; préparation de la fiche …</translation>
+        <translation>La visite est enregistrée&#x202f;; préparation de la fiche …</translation>
     </message>
     <message>
         <source>The visit is kept, but the sheet is not on paper: %1</source>
-        <translation>La visite est enregistrée, mais la fiche n’est pas sur papier : %1</translation>
+        <translation>La visite est enregistrée, mais la fiche n’est pas sur papier&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -912,7 +912,7 @@
     <name>brimline::Ticket</name>
     <message>
         <source>Taken %1</source>
-        <translation>Prélevé : %1</translation>
+        <translation>Prélevé&#xa0;: %1</translation>
     </message>
     <message>
         <source>When it was taken is not known</source>
@@ -924,11 +924,11 @@
     </message>
     <message>
         <source>last here %1</source>
-        <translation>dernière visite : %1</translation>
+        <translation>dernière visite&#xa0;: %1</translation>
     </message>
     <message>
         <source>This could not be kept: %1</source>
-        <translation>Ceci n’a pas pu être enregistré : %1</translation>
+        <translation>Ceci n’a pas pu être enregistré&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -943,7 +943,7 @@
     </message>
     <message>
         <source>At pH %1 the stabilizer and borate read would alone take %2 of alkalinity, and only %3 was found. One of the readings is wrong: repeat them.</source>
-        <translation>À pH %1, le stabilisant et le borate mesurés feraient à eux seuls %2 d’alcalinité, et on n’a trouvé que %3. Une des mesures est fausse : refaites-les.</translation>
+        <translation>À pH %1, le stabilisant et le borate mesurés feraient à eux seuls %2 d’alcalinité, et on n’a trouvé que %3. Une des mesures est fausse&#xa0;: refaites-les.</translation>
     </message>
     <message>
         <source>At pH %1 there can be no alkalinity, yet %2 was found. Repeat both.</source>
@@ -955,15 +955,15 @@
     </message>
     <message>
         <source>pH was not read: no acid, soda or chlorine dose can be judged without it.</source>
-        <translation>Le pH n’a pas été mesuré : aucune dose d’acide, de carbonate ou de chlore ne peut être jugée sans lui.</translation>
+        <translation>Le pH n’a pas été mesuré&#xa0;: aucune dose d’acide, de carbonate ou de chlore ne peut être jugée sans lui.</translation>
     </message>
     <message>
         <source>Free chlorine (%1) cannot be above total chlorine (%2). Were the vials exchanged, or the second reagent forgotten? Rinse both vials and read both again.</source>
-        <translation>Le chlore libre (%1) ne peut pas dépasser le chlore total (%2). Tubes échangés, ou second réactif oublié ? Rincez les deux tubes et refaites les deux mesures.</translation>
+        <translation>Le chlore libre (%1) ne peut pas dépasser le chlore total (%2). Tubes échangés, ou second réactif oublié&#x202f;? Rincez les deux tubes et refaites les deux mesures.</translation>
     </message>
     <message>
         <source>The combined chlorine (%1 mg/L) is within the error of the two readings: it counts as none.</source>
-        <translation>Le chlore combiné (%1 mg/L) est dans l’erreur des deux mesures : il compte pour nul.</translation>
+        <translation>Le chlore combiné (%1 mg/L) est dans l’erreur des deux mesures&#xa0;: il compte pour nul.</translation>
     </message>
     <message>
         <source>chlorine was added in the last two days</source>
@@ -987,11 +987,11 @@
     </message>
     <message>
         <source>%1 is beyond %2 mg/L, where the colour test is made for undiluted water: it may read low. Mix 1+1 with chlorine-free water and multiply by 2 if a dose depends on it.</source>
-        <translation>%1 dépasse %2 mg/L, la limite du test coloré sans dilution : il peut lire trop bas. Mélangez 1+1 avec de l’eau sans chlore et multipliez par 2 si une dose en dépend.</translation>
+        <translation>%1 dépasse %2 mg/L, la limite du test coloré sans dilution&#xa0;: il peut lire trop bas. Mélangez 1+1 avec de l’eau sans chlore et multipliez par 2 si une dose en dépend.</translation>
     </message>
     <message>
         <source>Non-chlorine shock (monopersulfate) went in during the last two days and reads as combined chlorine: %1 mg/L here may be that. Read total chlorine again in two days, or with the reagent that masks monopersulfate; do not shock on this number.</source>
-        <translation>Un choc sans chlore (monopersulfate) a été ajouté ces deux derniers jours et se lit comme du chlore combiné : %1 mg/L peuvent venir de là. Refaites le chlore total dans deux jours, ou avec le réactif qui masque le monopersulfate ; ne faites pas de choc sur cette valeur.</translation>
+        <translation>Un choc sans chlore (monopersulfate) a été ajouté ces deux derniers jours et se lit comme du chlore combiné&#xa0;: %1 mg/L peuvent venir de là. Refaites le chlore total dans deux jours, ou avec le réactif qui masque le monopersulfate&#x202f;; ne faites pas de choc sur cette valeur.</translation>
     </message>
     <message>
         <source>Manganese (%1), once oxidised, reads as up to %2 mg/L of chlorine. Read a second vial in which the chlorine is destroyed first (arsenite or thioacetamide, as the method says) and take it off.</source>
@@ -999,47 +999,47 @@
     </message>
     <message>
         <source>Copper at %1 is more than the reagent can mask (about 10 mg/L): the chlorine reading may be false. Dilute 1+4 with deionised water and read again.</source>
-        <translation>Cuivre à %1 : plus que le réactif ne peut masquer (environ 10 mg/L) ; la mesure du chlore peut être fausse. Diluez 1+4 à l’eau déminéralisée et refaites la mesure.</translation>
+        <translation>Cuivre à %1&#xa0;: plus que le réactif ne peut masquer (environ 10 mg/L)&#x202f;; la mesure du chlore peut être fausse. Diluez 1+4 à l’eau déminéralisée et refaites la mesure.</translation>
     </message>
     <message>
         <source>There is or was bromide in this water. Chlorine turns it into bromine, which reads as chlorine and which stabilizer does not protect: treat the vessel as a bromine one until the water is changed.</source>
-        <translation>Il y a ou il y a eu du bromure dans cette eau. Le chlore le change en brome, qui se lit comme du chlore et que le stabilisant ne protège pas : traitez le bassin comme un bassin au brome jusqu’au changement d’eau.</translation>
+        <translation>Il y a ou il y a eu du bromure dans cette eau. Le chlore le change en brome, qui se lit comme du chlore et que le stabilisant ne protège pas&#xa0;: traitez le bassin comme un bassin au brome jusqu’au changement d’eau.</translation>
     </message>
     <message>
         <source>Peroxide (%1) and free chlorine (%2) destroy each other and cannot both be there. Peroxide colours the chlorine test: ask what went in, and read both again.</source>
-        <translation>Le peroxyde (%1) et le chlore libre (%2) se détruisent l’un l’autre et ne peuvent pas coexister. Le peroxyde colore le test de chlore : demandez ce qui a été ajouté, et refaites les deux.</translation>
+        <translation>Le peroxyde (%1) et le chlore libre (%2) se détruisent l’un l’autre et ne peuvent pas coexister. Le peroxyde colore le test de chlore&#xa0;: demandez ce qui a été ajouté, et refaites les deux.</translation>
     </message>
     <message>
         <source>A chlorine neutraliser went in during the last week: what is left of it eats the next chlorine first, and may spoil the colour. The missing chlorine need not mean a demand.</source>
-        <translation>Un neutralisant de chlore a été ajouté cette semaine : ce qu’il en reste mange d’abord le chlore suivant et peut fausser la couleur. Le chlore manquant n’indique pas forcément une demande.</translation>
+        <translation>Un neutralisant de chlore a été ajouté cette semaine&#xa0;: ce qu’il en reste mange d’abord le chlore suivant et peut fausser la couleur. Le chlore manquant n’indique pas forcément une demande.</translation>
     </message>
     <message>
         <source>Chlorine is used up: the overnight demand test says how much this water takes before any is left.</source>
-        <translation>Le chlore est épuisé : le test de demande sur une nuit dit combien cette eau consomme avant qu’il n’en reste.</translation>
+        <translation>Le chlore est épuisé&#xa0;: le test de demande sur une nuit dit combien cette eau consomme avant qu’il n’en reste.</translation>
     </message>
     <message>
         <source>Combined chlorine stays from visit to visit: the overnight demand test says how much this water takes to be rid of it.</source>
-        <translation>Du chlore combiné reste de visite en visite : le test de demande sur une nuit dit combien il faut pour l’éliminer.</translation>
+        <translation>Du chlore combiné reste de visite en visite&#xa0;: le test de demande sur une nuit dit combien il faut pour l’éliminer.</translation>
     </message>
     <message>
         <source>Green water with %1 of free chlorine is more likely metal than algae: read copper and iron.</source>
-        <translation>Eau verte avec %1 de chlore libre : plutôt un métal que des algues ; mesurez cuivre et fer.</translation>
+        <translation>Eau verte avec %1 de chlore libre&#xa0;: plutôt un métal que des algues&#x202f;; mesurez cuivre et fer.</translation>
     </message>
     <message>
         <source>%1 readings (%2) equal last time&apos;s to the digit. Two waters hardly ever do: were last visit&apos;s numbers shown or copied? Read them again from this bottle.</source>
-        <translation>%1 mesures (%2) égalent celles de la dernière fois au chiffre près. Deux eaux ne le font presque jamais : a-t-on affiché ou recopié les valeurs d’avant ? Refaites-les sur ce flacon.</translation>
+        <translation>%1 mesures (%2) égalent celles de la dernière fois au chiffre près. Deux eaux ne le font presque jamais&#xa0;: a-t-on affiché ou recopié les valeurs d’avant&#x202f;? Refaites-les sur ce flacon.</translation>
     </message>
     <message>
         <source>Equal to last time&apos;s to the digit: %1. It may be chance; was it read from this bottle?</source>
-        <translation>Égal à la dernière fois au chiffre près : %1. Ce peut être un hasard ; est-ce bien mesuré sur ce flacon ?</translation>
+        <translation>Égal à la dernière fois au chiffre près&#xa0;: %1. Ce peut être un hasard&#x202f;; est-ce bien mesuré sur ce flacon&#x202f;?</translation>
     </message>
     <message>
         <source>%1 went from %2 to %3 since the last reading, further than water moves by itself and than the doses told explain. Read it again; if it stands, ask what was added or changed.</source>
-        <translation>%1 : de %2 à %3 depuis la dernière mesure, plus que l’eau ne bouge d’elle-même et que n’expliquent les doses conseillées. Refaites la mesure ; si elle tient, demandez ce qui a été ajouté ou changé.</translation>
+        <translation>%1&#xa0;: de %2 à %3 depuis la dernière mesure, plus que l’eau ne bouge d’elle-même et que n’expliquent les doses conseillées. Refaites la mesure&#x202f;; si elle tient, demandez ce qui a été ajouté ou changé.</translation>
     </message>
     <message>
         <source>%1 fell by %2 % while the rest of the salts stayed, so the water was not changed. Read it again. Stabilizer alone can be turned to ammonia by bacteria: then expect a large chlorine demand.</source>
-        <translation>%1 a baissé de %2 % alors que les autres sels sont restés : l’eau n’a donc pas été changée. Refaites la mesure. Seul le stabilisant peut être changé en ammoniac par des bactéries : attendez-vous alors à une forte demande en chlore.</translation>
+        <translation>%1 a baissé de %2&#xa0;% alors que les autres sels sont restés&#xa0;: l’eau n’a donc pas été changée. Refaites la mesure. Seul le stabilisant peut être changé en ammoniac par des bactéries&#xa0;: attendez-vous alors à une forte demande en chlore.</translation>
     </message>
     <message>
         <source>By the times noted this bottle was filled before the visit called earlier. Check both dates.</source>
@@ -1067,23 +1067,23 @@
     </message>
     <message>
         <source>Dissolved solids (%1) are %2 times the conductivity (%3); 0.5 to 0.8 is usual. One of them is wrong, or its unit: repeat both.</source>
-        <translation>Les solides dissous (%1) valent %2 fois la conductivité (%3) ; l’usuel est de 0,5 à 0,8. L’un des deux est faux, ou son unité : refaites les deux.</translation>
+        <translation>Les solides dissous (%1) valent %2 fois la conductivité (%3)&#x202f;; l’usuel est de 0,5 à 0,8. L’un des deux est faux, ou son unité&#xa0;: refaites les deux.</translation>
     </message>
     <message>
         <source>A salt cell makes the chlorine here and salt was not read: read it.</source>
-        <translation>Ici un électrolyseur produit le chlore et le sel n’a pas été mesuré : mesurez-le.</translation>
+        <translation>Ici un électrolyseur produit le chlore et le sel n’a pas été mesuré&#xa0;: mesurez-le.</translation>
     </message>
     <message>
         <source>%1 of salt is little for most cells. Before salt is added, compare with the cell&apos;s own display and manual: a strip and a conductivity probe may differ by several hundred.</source>
-        <translation>%1 de sel est peu pour la plupart des cellules. Avant d’ajouter du sel, comparez avec l’affichage et la notice de la cellule : une bandelette et une sonde de conductivité peuvent différer de plusieurs centaines.</translation>
+        <translation>%1 de sel est peu pour la plupart des cellules. Avant d’ajouter du sel, comparez avec l’affichage et la notice de la cellule&#xa0;: une bandelette et une sonde de conductivité peuvent différer de plusieurs centaines.</translation>
     </message>
     <message>
         <source>A sequestrant is in the water: it hides part of the metal from the test. The true number may be higher.</source>
-        <translation>Un séquestrant est dans l’eau : il cache une partie du métal au test. La vraie valeur peut être plus haute.</translation>
+        <translation>Un séquestrant est dans l’eau&#xa0;: il cache une partie du métal au test. La vraie valeur peut être plus haute.</translation>
     </message>
     <message>
         <source>No metal in the water does not clear the surface: a stain is metal that has left the water. A vitamin C tablet held on it lightens an iron stain.</source>
-        <translation>L’absence de métal dans l’eau ne disculpe pas la surface : une tache est du métal qui a quitté l’eau. Un comprimé de vitamine C posé dessus éclaircit une tache de fer.</translation>
+        <translation>L’absence de métal dans l’eau ne disculpe pas la surface&#xa0;: une tache est du métal qui a quitté l’eau. Un comprimé de vitamine C posé dessus éclaircit une tache de fer.</translation>
     </message>
     <message>
         <source>Many sequestrants break down to phosphate. A phosphate remover would take the sequestrant out again.</source>
@@ -1091,11 +1091,11 @@
     </message>
     <message>
         <source>%1 is far more than pool water holds. Some tests say micrograms per litre (ppb): then it is %2 mg/L.</source>
-        <translation>%1 : bien plus que n’en contient une eau de piscine. Certains tests disent des microgrammes par litre (ppb) : c’est alors %2 mg/L.</translation>
+        <translation>%1&#xa0;: bien plus que n’en contient une eau de piscine. Certains tests disent des microgrammes par litre (ppb)&#xa0;: c’est alors %2 mg/L.</translation>
     </message>
     <message>
         <source>%1 is more than any pool is given. If the test says boric acid, the boron is %2 mg/L (divide by 5.72).</source>
-        <translation>%1 : plus qu’on n’en met dans aucune piscine. Si le test dit acide borique, le bore est de %2 mg/L (divisez par 5,72).</translation>
+        <translation>%1&#xa0;: plus qu’on n’en met dans aucune piscine. Si le test dit acide borique, le bore est de %2 mg/L (divisez par 5,72).</translation>
     </message>
     <message>
         <source>Free chlorine of %1 spoils the nitrate test unless it is destroyed first with one drop of thiosulfate.</source>
@@ -1103,31 +1103,31 @@
     </message>
     <message>
         <source>The %1 reading of %2 is at or past the end of the range of the %3. Mix 1 part of sample with %4 parts of chlorine-free (deionised) water, read that, and multiply by %5: a reading of 2 then means %6. Dose nothing on this number.</source>
-        <translation>Mesure de %1 (%2) en bout d’échelle de la méthode (%3), ou au-delà. Diluez l’échantillon 1+%4 à l’eau sans chlore (déminéralisée), mesurez et multipliez par %5 : une lecture de 2 veut alors dire %6. Ne dosez rien d’après cette valeur.</translation>
+        <translation>Mesure de %1 (%2) en bout d’échelle de la méthode (%3), ou au-delà. Diluez l’échantillon 1+%4 à l’eau sans chlore (déminéralisée), mesurez et multipliez par %5&#xa0;: une lecture de 2 veut alors dire %6. Ne dosez rien d’après cette valeur.</translation>
     </message>
     <message>
         <source>The diluted sample is below the range of the %1 for %2: read it undiluted.</source>
-        <translation>L’échantillon dilué est sous la plage de la méthode (%1) pour : %2. Mesurez-le sans dilution.</translation>
+        <translation>L’échantillon dilué est sous la plage de la méthode (%1) pour&#xa0;: %2. Mesurez-le sans dilution.</translation>
     </message>
     <message>
         <source>There is less %2 than the %1 can show: below %3. It counts as at most that.</source>
-        <translation>Moins que la méthode (%1) ne peut montrer pour : %2, en dessous de %3. Compte pour cela au plus.</translation>
+        <translation>Moins que la méthode (%1) ne peut montrer pour&#xa0;: %2, en dessous de %3. Compte pour cela au plus.</translation>
     </message>
     <message>
         <source>Diluted %1 times, the %2 reading is lost in the error of the %3 (%4). Dilute less and read again if a dose depends on it.</source>
-        <translation>Diluée %1 fois, la mesure de %2 se perd dans l’erreur de la méthode (%3) : %4. Diluez moins et refaites-la si une dose en dépend.</translation>
+        <translation>Diluée %1 fois, la mesure de %2 se perd dans l’erreur de la méthode (%3)&#xa0;: %4. Diluez moins et refaites-la si une dose en dépend.</translation>
     </message>
     <message>
         <source>pH was read in a diluted sample. Dilution changes pH and no factor brings it back: read it undiluted.</source>
-        <translation>Le pH a été mesuré sur un échantillon dilué. La dilution change le pH et aucun facteur ne le rend : mesurez-le sans diluer.</translation>
+        <translation>Le pH a été mesuré sur un échantillon dilué. La dilution change le pH et aucun facteur ne le rend&#xa0;: mesurez-le sans diluer.</translation>
     </message>
     <message>
         <source>pH %1 is at the upper end of what the %2 can show: the true pH may be higher. Read it with a probe checked in two buffers; never dilute for pH.</source>
-        <translation>Le pH %1 est au bout supérieur de ce que la méthode (%2) peut montrer : le vrai pH peut être plus haut. Mesurez-le avec une sonde vérifiée dans deux tampons ; ne diluez jamais pour le pH.</translation>
+        <translation>Le pH %1 est au bout supérieur de ce que la méthode (%2) peut montrer&#xa0;: le vrai pH peut être plus haut. Mesurez-le avec une sonde vérifiée dans deux tampons&#x202f;; ne diluez jamais pour le pH.</translation>
     </message>
     <message>
         <source>pH %1 is at the lower end of what the %2 can show: the true pH may be lower. Read it with a probe checked in two buffers; never dilute for pH.</source>
-        <translation>Le pH %1 est au bout inférieur de ce que la méthode (%2) peut montrer : le vrai pH peut être plus bas. Mesurez-le avec une sonde vérifiée dans deux tampons ; ne diluez jamais pour le pH.</translation>
+        <translation>Le pH %1 est au bout inférieur de ce que la méthode (%2) peut montrer&#xa0;: le vrai pH peut être plus bas. Mesurez-le avec une sonde vérifiée dans deux tampons&#x202f;; ne diluez jamais pour le pH.</translation>
     </message>
     <message>
         <source>pH %1 is hardly ever seen in a filled pool or spa. Rinse the vial, take fresh sample from the bottle and read again, with a probe if there is one, before anything is dosed.</source>
@@ -1135,15 +1135,15 @@
     </message>
     <message>
         <source>%1 of %2 is outside what is believable (%3 to %4). Look at the unit and the dilution factor, then measure a second time.</source>
-        <translation>%1 à %2 : hors du crédible (%3 à %4). Vérifiez l’unité et le facteur de dilution, puis mesurez une seconde fois.</translation>
+        <translation>%1 à %2&#xa0;: hors du crédible (%3 à %4). Vérifiez l’unité et le facteur de dilution, puis mesurez une seconde fois.</translation>
     </message>
     <message>
         <source>No %1 is known for %2; the widest error of its methods is assumed. Was the method typed wrongly?</source>
-        <translation>Méthode (%1) inconnue pour : %2. La plus grande erreur de ses méthodes est supposée. Méthode mal saisie ?</translation>
+        <translation>Méthode (%1) inconnue pour&#xa0;: %2. La plus grande erreur de ses méthodes est supposée. Méthode mal saisie&#x202f;?</translation>
     </message>
     <message>
         <source>The %1 readings of %2 (%3) lie further apart than the method&apos;s own error. Read it once more; the mean of those that agree is used.</source>
-        <translation>Les %1 mesures de %2 (%3) s’écartent plus que l’erreur propre à la méthode. Refaites-en une ; la moyenne de celles qui s’accordent est retenue.</translation>
+        <translation>Les %1 mesures de %2 (%3) s’écartent plus que l’erreur propre à la méthode. Refaites-en une&#x202f;; la moyenne de celles qui s’accordent est retenue.</translation>
     </message>
     <message>
         <source>One %1 reading (%2) lies outside the others and is left out of the mean of %3 (test of Grubbs, ISO 5725-2).</source>
@@ -1151,31 +1151,31 @@
     </message>
     <message>
         <source>Two methods disagree on %1: the %2 says %3, the %4 says %5, further apart than their errors explain. Read both again; until then neither is to be dosed on.</source>
-        <translation>Deux méthodes diffèrent (%1) : %2 dit %3, %4 dit %5, plus que leurs erreurs n’expliquent. Refaites les deux ; d’ici là, ne dosez d’après aucune.</translation>
+        <translation>Deux méthodes diffèrent (%1)&#xa0;: %2 dit %3, %4 dit %5, plus que leurs erreurs n’expliquent. Refaites les deux&#x202f;; d’ici là, ne dosez d’après aucune.</translation>
     </message>
     <message>
         <source>The undiluted %1 reading of %2 was bleached: the diluted sample shows %3, and that is used.</source>
-        <translation>La mesure non diluée de %1 (%2) était décolorée : l’échantillon dilué montre %3, et c’est ce qui est retenu.</translation>
+        <translation>La mesure non diluée de %1 (%2) était décolorée&#xa0;: l’échantillon dilué montre %3, et c’est ce qui est retenu.</translation>
     </message>
     <message>
         <source>The bottle was %1 hours old when read. What it says of %2 is a hint only: have the customer test that at home or bring water less than 2 hours old.</source>
-        <translation>Le flacon avait %1 h à la mesure. Ce qu’il dit (%2) n’est qu’un indice : que le client le mesure chez lui, ou apporte une eau de moins de 2 heures.</translation>
+        <translation>Le flacon avait %1 h à la mesure. Ce qu’il dit (%2) n’est qu’un indice&#xa0;: que le client le mesure chez lui, ou apporte une eau de moins de 2 heures.</translation>
     </message>
     <message>
         <source>The bottle was %1 hours old when read: too old for %2. Use it for alkalinity, hardness, stabilizer, salt and metals only, and ask for water less than 2 hours old for the rest.</source>
-        <translation>Le flacon avait %1 h à la mesure : trop vieux pour %2. Ne l’utilisez que pour alcalinité, dureté, stabilisant, sel et métaux, et demandez une eau de moins de 2 heures pour le reste.</translation>
+        <translation>Le flacon avait %1 h à la mesure&#xa0;: trop vieux pour %2. Ne l’utilisez que pour alcalinité, dureté, stabilisant, sel et métaux, et demandez une eau de moins de 2 heures pour le reste.</translation>
     </message>
     <message>
         <source>The bottle was %1 hours old when read. After a day nothing in it can be trusted: ask for a new sample, filled and capped under water, elbow deep, away from the inlets.</source>
-        <translation>Le flacon avait %1 h à la mesure. Passé un jour, rien n’y est fiable : demandez un nouvel échantillon, rempli et bouché sous l’eau, à un bras de profondeur, loin des refoulements.</translation>
+        <translation>Le flacon avait %1 h à la mesure. Passé un jour, rien n’y est fiable&#xa0;: demandez un nouvel échantillon, rempli et bouché sous l’eau, à un bras de profondeur, loin des refoulements.</translation>
     </message>
     <message>
         <source>Nobody noted when the bottle was %1. Ask: after 2 hours sanitizer and pH are a hint only, after 6 they count for nothing.</source>
-        <translation>Personne n’a noté quand le flacon a été %1. Demandez : après 2 heures, désinfectant et pH ne sont qu’un indice ; après 6 heures, ils ne comptent plus.</translation>
+        <translation>Personne n’a noté quand le flacon a été %1. Demandez&#xa0;: après 2 heures, désinfectant et pH ne sont qu’un indice&#x202f;; après 6 heures, ils ne comptent plus.</translation>
     </message>
     <message>
         <source>By the times noted the bottle was read before it was filled. One clock is wrong, or the day was mistyped: ask how old the water is.</source>
-        <translation>D’après les heures notées, le flacon a été mesuré avant d’être rempli. Une horloge est fausse, ou le jour mal saisi : demandez l’âge de l’eau.</translation>
+        <translation>D’après les heures notées, le flacon a été mesuré avant d’être rempli. Une horloge est fausse, ou le jour mal saisi&#xa0;: demandez l’âge de l’eau.</translation>
     </message>
     <message>
         <source>The bottle&apos;s time (%1) lies ahead of this counter&apos;s clock (%2). Set the clock or correct the time, or the visits will come out of order.</source>
@@ -1183,27 +1183,27 @@
     </message>
     <message>
         <source>The sample was read at %1 C. Below 15 C colours form slowly and stabilizer reads wrong: stand the closed bottle in warm water until it is at 20 to 25 C and read %2 again.</source>
-        <translation>L’échantillon a été mesuré à %1 °C. Sous 15 °C les couleurs se forment lentement et le stabilisant se lit mal : mettez le flacon fermé dans l’eau tiède jusqu’à 20 à 25 °C et refaites : %2.</translation>
+        <translation>L’échantillon a été mesuré à %1&#xa0;°C. Sous 15 °C les couleurs se forment lentement et le stabilisant se lit mal&#xa0;: mettez le flacon fermé dans l’eau tiède jusqu’à 20 à 25 °C et refaites&#xa0;: %2.</translation>
     </message>
     <message>
         <source>The sample was read at %1 C. Above 30 C chlorine is lost and combined chlorine breaks into the free reading: cool the closed bottle to 20 to 25 C and read %2 again.</source>
-        <translation>L’échantillon a été mesuré à %1 °C. Au-dessus de 30 °C du chlore se perd et le combiné passe dans la mesure du libre : refroidissez le flacon fermé à 20 à 25 °C et refaites : %2.</translation>
+        <translation>L’échantillon a été mesuré à %1&#xa0;°C. Au-dessus de 30 °C du chlore se perd et le combiné passe dans la mesure du libre&#xa0;: refroidissez le flacon fermé à 20 à 25 °C et refaites&#xa0;: %2.</translation>
     </message>
     <message>
         <source>A dose went in %1 hours before the bottle was filled; the pump needs %2 hours to mix it. Ask for a new sample after that: %3 of this one may be anything.</source>
-        <translation>Une dose a été mise %1 h avant le remplissage du flacon ; la pompe demande %2 h pour la mélanger. Demandez ensuite un nouvel échantillon : dans celui-ci, ceci ne vaut rien : %3.</translation>
+        <translation>Une dose a été mise %1 h avant le remplissage du flacon&#x202f;; la pompe demande %2 h pour la mélanger. Demandez ensuite un nouvel échantillon&#xa0;: dans celui-ci, ceci ne vaut rien&#xa0;: %3.</translation>
     </message>
     <message>
         <source>After a storm rain lies on top of the pool. If the pump has not run since for a whole turnover, the bottle shows the rain and not the pool: ask.</source>
-        <translation>Après un orage la pluie reste en surface. Si la pompe n’a pas fait depuis un cycle complet, le flacon montre la pluie et non la piscine : demandez.</translation>
+        <translation>Après un orage la pluie reste en surface. Si la pompe n’a pas fait depuis un cycle complet, le flacon montre la pluie et non la piscine&#xa0;: demandez.</translation>
     </message>
     <message>
         <source>At an opening the water has stood in layers. Ask whether the pump has run for a whole turnover; if not, have a new bottle filled after it has.</source>
-        <translation>À une remise en route, l’eau a reposé en couches. Demandez si la pompe a fait un cycle complet ; sinon, faites remplir un nouveau flacon après.</translation>
+        <translation>À une remise en route, l’eau a reposé en couches. Demandez si la pompe a fait un cycle complet&#x202f;; sinon, faites remplir un nouveau flacon après.</translation>
     </message>
     <message>
         <source>In a bromine vessel the chlorine test reads bromine: %1 counts as %2 of total bromine (times 2.254).</source>
-        <translation>Dans un bassin au brome, le test de chlore lit le brome : %1 compte pour %2 de brome total (fois 2,254).</translation>
+        <translation>Dans un bassin au brome, le test de chlore lit le brome&#xa0;: %1 compte pour %2 de brome total (fois 2,254).</translation>
     </message>
     <message>
         <source>Total bromine (%1) and the chlorine reading times 2.254 (%2) are the same thing here and should agree. Read both again.</source>
@@ -1211,39 +1211,39 @@
     </message>
     <message>
         <source>Stabilizer (%1) does nothing for bromine. It is a left-over of chlorine days or of a wrong product; it counts in the alkalinity only.</source>
-        <translation>Le stabilisant (%1) ne fait rien pour le brome. C’est un reste du temps du chlore ou d’un mauvais produit ; il ne compte que dans l’alcalinité.</translation>
+        <translation>Le stabilisant (%1) ne fait rien pour le brome. C’est un reste du temps du chlore ou d’un mauvais produit&#x202f;; il ne compte que dans l’alcalinité.</translation>
     </message>
     <message>
         <source>Biguanide clouds the stabilizer test by itself: the reading means nothing in this vessel.</source>
-        <translation>Le biguanide trouble à lui seul le test du stabilisant : la mesure ne veut rien dire dans ce bassin.</translation>
+        <translation>Le biguanide trouble à lui seul le test du stabilisant&#xa0;: la mesure ne veut rien dire dans ce bassin.</translation>
     </message>
     <message>
         <source>Chlorine or bromine and biguanide spoil each other&apos;s tests and each other. Ask what the vessel is kept with before anything is dosed; add no chlorine.</source>
-        <translation>Chlore ou brome et biguanide faussent les tests l’un de l’autre et se détruisent. Demandez avec quoi le bassin est désinfecté avant tout dosage ; n’ajoutez pas de chlore.</translation>
+        <translation>Chlore ou brome et biguanide faussent les tests l’un de l’autre et se détruisent. Demandez avec quoi le bassin est désinfecté avant tout dosage&#x202f;; n’ajoutez pas de chlore.</translation>
     </message>
     <message>
         <source>This vessel was kept with biguanide. What is left of it spoils the chlorine test and turns to slime with chlorine: read biguanide before any chlorine is dosed.</source>
-        <translation>Ce bassin était au biguanide. Ce qu’il en reste fausse le test de chlore et devient visqueux avec le chlore : mesurez le biguanide avant tout dosage de chlore.</translation>
+        <translation>Ce bassin était au biguanide. Ce qu’il en reste fausse le test de chlore et devient visqueux avec le chlore&#xa0;: mesurez le biguanide avant tout dosage de chlore.</translation>
     </message>
     <message>
         <source>Peroxide went into a chlorine vessel: each destroys the other. Read chlorine again when no peroxide is left.</source>
-        <translation>Du peroxyde a été mis dans un bassin au chlore : chacun détruit l’autre. Refaites le chlore quand il ne reste plus de peroxyde.</translation>
+        <translation>Du peroxyde a été mis dans un bassin au chlore&#xa0;: chacun détruit l’autre. Refaites le chlore quand il ne reste plus de peroxyde.</translation>
     </message>
     <message>
         <source>Stabilizer is beyond the end of the %1 (%2). Mix 1 part of sample with %3 of deionised water, read that and multiply by %4: a reading of 70 then means %5 mg/L.</source>
-        <translation>Le stabilisant dépasse le bout d’échelle de la méthode (%1) : %2. Mélangez 1 part d’échantillon à %3 d’eau déminéralisée, mesurez et multipliez par %4 : une lecture de 70 veut alors dire %5 mg/L.</translation>
+        <translation>Le stabilisant dépasse le bout d’échelle de la méthode (%1)&#xa0;: %2. Mélangez 1 part d’échantillon à %3 d’eau déminéralisée, mesurez et multipliez par %4&#xa0;: une lecture de 70 veut alors dire %5 mg/L.</translation>
     </message>
     <message>
         <source>Below %1 the %2 cannot tell how much stabilizer there is: %3 counts as &quot;little or none&quot;.</source>
-        <translation>En dessous de %1, la méthode (%2) ne dit pas combien il y a de stabilisant : %3 compte pour « peu ou pas ».</translation>
+        <translation>En dessous de %1, la méthode (%2) ne dit pas combien il y a de stabilisant&#xa0;: %3 compte pour «&#xa0;peu ou pas&#xa0;».</translation>
     </message>
     <message>
         <source>At %1 C the stabilizer cloud reads somewhat high; at 20 to 25 C it is right.</source>
-        <translation>À %1 °C le trouble du stabilisant se lit un peu haut ; de 20 à 25 °C il est juste.</translation>
+        <translation>À %1&#xa0;°C le trouble du stabilisant se lit un peu haut&#x202f;; de 20 à 25 °C il est juste.</translation>
     </message>
     <message>
         <source>At %1 C the stabilizer cloud reads somewhat low; at 20 to 25 C it is right.</source>
-        <translation>À %1 °C le trouble du stabilisant se lit un peu bas ; de 20 à 25 °C il est juste.</translation>
+        <translation>À %1&#xa0;°C le trouble du stabilisant se lit un peu bas&#x202f;; de 20 à 25 °C il est juste.</translation>
     </message>
     <message>
         <source>The sample is itself cloudy (%1) and the stabilizer test counts cloud. Filter the sample until it is clear and read again.</source>
@@ -1251,79 +1251,79 @@
     </message>
     <message>
         <source>The water is cloudy and the stabilizer test counts cloud: filter the sample clear before reading it.</source>
-        <translation>L’eau est trouble et le test du stabilisant compte le trouble : filtrez l’échantillon avant de le mesurer.</translation>
+        <translation>L’eau est trouble et le test du stabilisant compte le trouble&#xa0;: filtrez l’échantillon avant de le mesurer.</translation>
     </message>
     <message>
         <source>There is no sun indoors to protect chlorine from: %1 of stabilizer only slows it. Ask for dichlor or tablets in use.</source>
-        <translation>En intérieur, pas de soleil dont protéger le chlore : %1 de stabilisant ne fait que le freiner. Demandez si l’on emploie dichlore ou galets.</translation>
+        <translation>En intérieur, pas de soleil dont protéger le chlore&#xa0;: %1 de stabilisant ne fait que le freiner. Demandez si l’on emploie dichlore ou galets.</translation>
     </message>
     <message>
         <source>Tablets are in use: each 10 mg/L of chlorine from trichlor brings 6 mg/L of stabilizer and takes 7 mg/L of alkalinity. Read stabilizer every month.</source>
-        <translation>Des galets sont en place : 10 mg/L de chlore de trichlore apportent 6 mg/L de stabilisant et ôtent 7 mg/L d’alcalinité. Mesurez le stabilisant chaque mois.</translation>
+        <translation>Des galets sont en place&#xa0;: 10 mg/L de chlore de trichlore apportent 6 mg/L de stabilisant et ôtent 7 mg/L d’alcalinité. Mesurez le stabilisant chaque mois.</translation>
     </message>
     <message>
         <source>Reagent lot %1 has expired: read %2 again with a fresh one.</source>
-        <translation>Le lot de réactif %1 est périmé : refaites %2 avec un lot frais.</translation>
+        <translation>Le lot de réactif %1 est périmé&#xa0;: refaites %2 avec un lot frais.</translation>
     </message>
     <message>
         <source>Reagent lot %1 was opened %2 days ago, last season: read %3 again with a fresh one.</source>
-        <translation>Le lot de réactif %1 a été ouvert il y a %2 jours, la saison passée : refaites %3 avec un lot frais.</translation>
+        <translation>Le lot de réactif %1 a été ouvert il y a %2 jours, la saison passée&#xa0;: refaites %3 avec un lot frais.</translation>
     </message>
     <message>
         <source>Reagent lot %1 was kept at %2 C and may be spoilt: read %3 again with one kept cool.</source>
-        <translation>Le lot de réactif %1 a été gardé à %2 °C et peut être abîmé : refaites %3 avec un lot gardé au frais.</translation>
+        <translation>Le lot de réactif %1 a été gardé à %2&#xa0;°C et peut être abîmé&#xa0;: refaites %3 avec un lot gardé au frais.</translation>
     </message>
     <message>
         <source>Reagent lot %1 stood beside chlorine, whose vapour spoils it: read %2 again with one kept apart.</source>
-        <translation>Le lot de réactif %1 était à côté de chlore, dont la vapeur l’abîme : refaites %2 avec un lot gardé à part.</translation>
+        <translation>Le lot de réactif %1 était à côté de chlore, dont la vapeur l’abîme&#xa0;: refaites %2 avec un lot gardé à part.</translation>
     </message>
     <message>
         <source>The last check of %1 failed: what it says of %2 does not count. Read them on another instrument, or check this one again first.</source>
-        <translation>Le dernier contrôle de %1 a échoué : ce qu’il dit de %2 ne compte pas. Mesurez sur un autre instrument, ou contrôlez d’abord celui-ci de nouveau.</translation>
+        <translation>Le dernier contrôle de %1 a échoué&#xa0;: ce qu’il dit de %2 ne compte pas. Mesurez sur un autre instrument, ou contrôlez d’abord celui-ci de nouveau.</translation>
     </message>
     <message>
         <source>%1 has not been checked against its standards for over %2 days. Check it before the next bottle; until then %3 may be off.</source>
-        <translation>%1 n’a pas été contrôlé avec ses étalons depuis plus de %2 jours. Contrôlez-le avant le prochain flacon ; d’ici là, un écart est possible sur %3.</translation>
+        <translation>%1 n’a pas été contrôlé avec ses étalons depuis plus de %2 jours. Contrôlez-le avant le prochain flacon&#x202f;; d’ici là, un écart est possible sur %3.</translation>
     </message>
     <message>
         <source>This is public water (hotels, associations, schools and rentals count): print the readings and leave the treatment to the local code and its licensed operator.</source>
-        <translation>C’est une eau publique (hôtels, associations, écoles et locations comptent) : imprimez les mesures et laissez le traitement à la réglementation locale et à son exploitant agréé.</translation>
+        <translation>C’est une eau publique (hôtels, associations, écoles et locations comptent)&#xa0;: imprimez les mesures et laissez le traitement à la réglementation locale et à son exploitant agréé.</translation>
     </message>
     <message>
         <source>Nobody noted what this vessel is kept with. Ask first: chlorine, salt cell, bromine or biguanide decides which tests mean anything.</source>
-        <translation>Personne n’a noté avec quoi ce bassin est désinfecté. Demandez d’abord : chlore, électrolyse, brome ou biguanide décide des tests qui ont un sens.</translation>
+        <translation>Personne n’a noté avec quoi ce bassin est désinfecté. Demandez d’abord&#xa0;: chlore, électrolyse, brome ou biguanide décide des tests qui ont un sens.</translation>
     </message>
     <message>
         <source>The sanitizer (%1) was not read: nothing can be said on swimming.</source>
-        <translation>Le désinfectant (%1) n’a pas été mesuré : rien ne peut être dit de la baignade.</translation>
+        <translation>Le désinfectant (%1) n’a pas été mesuré&#xa0;: rien ne peut être dit de la baignade.</translation>
     </message>
     <message>
         <source>%1 is due and was not read: the plan is a part of one and says nothing of it.</source>
-        <translation>%1 : à faire et non mesuré ; le plan n’est qu’une partie et n’en dit rien.</translation>
+        <translation>%1&#xa0;: à faire et non mesuré&#x202f;; le plan n’est qu’une partie et n’en dit rien.</translation>
     </message>
     <message>
         <source>The water is new: ask for a bottle of the fill water too, or what a change of water does cannot be worked out.</source>
-        <translation>L’eau est neuve : demandez aussi un flacon de l’eau de remplissage, sinon on ne peut pas calculer ce que fait un changement d’eau.</translation>
+        <translation>L’eau est neuve&#xa0;: demandez aussi un flacon de l’eau de remplissage, sinon on ne peut pas calculer ce que fait un changement d’eau.</translation>
     </message>
     <message>
         <source>The volume is not known, so no dose can be given. Length, width and mean depth will do; for a spa, the litres its maker states.</source>
-        <translation>Le volume n’est pas connu, aucune dose ne peut donc être donnée. Longueur, largeur et profondeur moyenne suffisent ; pour un spa, les litres qu’indique le fabricant.</translation>
+        <translation>Le volume n’est pas connu, aucune dose ne peut donc être donnée. Longueur, largeur et profondeur moyenne suffisent&#x202f;; pour un spa, les litres qu’indique le fabricant.</translation>
     </message>
     <message>
         <source>An incident was told. The readings do not clear the water: keep everybody out and follow the health authority&apos;s procedure for it.</source>
-        <translation>Un incident a été signalé. Les mesures n’innocentent pas l’eau : ne laissez entrer personne et suivez la procédure de l’autorité sanitaire.</translation>
+        <translation>Un incident a été signalé. Les mesures n’innocentent pas l’eau&#xa0;: ne laissez entrer personne et suivez la procédure de l’autorité sanitaire.</translation>
     </message>
     <message>
         <source>Every reading is a strip&apos;s. A strip says whether to look closer; before a large dose read the photometer.</source>
-        <translation>Toutes les mesures viennent d’une bandelette. Elle dit s’il faut regarder de plus près ; avant une forte dose, mesurez au photomètre.</translation>
+        <translation>Toutes les mesures viennent d’une bandelette. Elle dit s’il faut regarder de plus près&#x202f;; avant une forte dose, mesurez au photomètre.</translation>
     </message>
     <message>
         <source>The demand bottle without a dose shows %1, more than the sample itself (%2): the bottles were exchanged, or stock got in. Repeat the chlorine reading and look at the labels.</source>
-        <translation>Le flacon de demande sans dose montre %1, plus que l’échantillon lui-même (%2) : flacons échangés, ou de la solution mère y est entrée. Refaites la mesure du chlore et regardez les étiquettes.</translation>
+        <translation>Le flacon de demande sans dose montre %1, plus que l’échantillon lui-même (%2)&#xa0;: flacons échangés, ou de la solution mère y est entrée. Refaites la mesure du chlore et regardez les étiquettes.</translation>
     </message>
     <message>
         <source>The vessel is at %1 C; 40 C is the most for bathing (10 NYCRR 6-1). Sanitizer tests of hot water may read wrong: cool the sample.</source>
-        <translation>Le bassin est à %1 °C ; 40 °C est le maximum pour se baigner (10 NYCRR 6-1). Les tests du désinfectant en eau chaude peuvent être faux : refroidissez l’échantillon.</translation>
+        <translation>Le bassin est à %1&#xa0;°C&#x202f;; 40 °C est le maximum pour se baigner (10 NYCRR 6-1). Les tests du désinfectant en eau chaude peuvent être faux&#xa0;: refroidissez l’échantillon.</translation>
     </message>
 </context>
 <context>
@@ -1768,83 +1768,83 @@
     <name>compare</name>
     <message>
         <source>%1 went from %2 to %3; about %4 was expected. That is more than expected.</source>
-        <translation>%1 : de %2 à %3 ; on attendait environ %4. C’est plus que prévu.</translation>
+        <translation>%1&#xa0;: de %2 à %3&#x202f;; on attendait environ %4. C’est plus que prévu.</translation>
     </message>
     <message>
         <source>%1 went from %2 to %3; about %4 was expected. That is less than expected.</source>
-        <translation>%1 : de %2 à %3 ; on attendait environ %4. C’est moins que prévu.</translation>
+        <translation>%1&#xa0;: de %2 à %3&#x202f;; on attendait environ %4. C’est moins que prévu.</translation>
     </message>
     <message>
         <source>%1 went from %2 to %3, and what was told does not say why.</source>
-        <translation>%1 : de %2 à %3, et ce qui avait été conseillé ne dit pas pourquoi.</translation>
+        <translation>%1&#xa0;: de %2 à %3, et ce qui avait été conseillé ne dit pas pourquoi.</translation>
     </message>
     <message>
         <source>%1 went from %2 to %3, as the doses told lead to expect (%4).</source>
-        <translation>%1 : de %2 à %3, comme le laissaient attendre les doses conseillées (%4).</translation>
+        <translation>%1&#xa0;: de %2 à %3, comme le laissaient attendre les doses conseillées (%4).</translation>
     </message>
     <message>
         <source>%1 went from %2 to %3: no change beyond error.</source>
-        <translation>%1 : de %2 à %3 : aucun changement au-delà de l’erreur de mesure.</translation>
+        <translation>%1&#xa0;: de %2 à %3&#xa0;: aucun changement au-delà de l’erreur de mesure.</translation>
     </message>
     <message>
         <source>The doses told explain what they should: they worked.</source>
-        <translation>Les doses conseillées expliquent ce qu’elles devaient : elles ont agi.</translation>
+        <translation>Les doses conseillées expliquent ce qu’elles devaient&#xa0;: elles ont agi.</translation>
     </message>
     <message>
         <source>What only new water brings down fell together: about %1 % of the water was replaced (backwash, splash, a leak, rain or a drain).</source>
-        <translation>Ce que seule l’eau neuve fait baisser a baissé d’un même pas : environ %1 % de l’eau a été remplacé (lavage du filtre, éclaboussures, fuite, pluie ou vidange).</translation>
+        <translation>Ce que seule l’eau neuve fait baisser a baissé d’un même pas&#xa0;: environ %1&#xa0;% de l’eau a été remplacé (lavage du filtre, éclaboussures, fuite, pluie ou vidange).</translation>
     </message>
     <message>
         <source>A dose that was told moved the water less than it should: perhaps part of it was not put in, or the volume on file is too small.</source>
-        <translation>Une dose conseillée a moins agi que prévu : peut-être n’a-t-elle pas été mise en entier, ou le volume noté est trop petit.</translation>
+        <translation>Une dose conseillée a moins agi que prévu&#xa0;: peut-être n’a-t-elle pas été mise en entier, ou le volume noté est trop petit.</translation>
     </message>
     <message>
         <source>A dose that was told moved the water more than it should: perhaps more was put in, or the volume on file is too large.</source>
-        <translation>Une dose conseillée a plus agi que prévu : peut-être en a-t-on mis davantage, ou le volume noté est trop grand.</translation>
+        <translation>Une dose conseillée a plus agi que prévu&#xa0;: peut-être en a-t-on mis davantage, ou le volume noté est trop grand.</translation>
     </message>
     <message>
         <source>The water answers the doses like %1 m3, which the volume on file does not fit: measure the vessel.</source>
-        <translation>L’eau répond aux doses comme %1 m³, ce qui ne s’accorde pas avec le volume noté : mesurez le bassin.</translation>
+        <translation>L’eau répond aux doses comme %1&#xa0;m³, ce qui ne s’accorde pas avec le volume noté&#xa0;: mesurez le bassin.</translation>
     </message>
     <message>
         <source>Alkalinity fell and calcium did not: acid, dry acid or trichlor tablets do that.</source>
-        <translation>L’alcalinité a baissé, le calcium non : c’est ce que font l’acide, l’acide sec ou les galets de trichlore.</translation>
+        <translation>L’alcalinité a baissé, le calcium non&#xa0;: c’est ce que font l’acide, l’acide sec ou les galets de trichlore.</translation>
     </message>
     <message>
         <source>Stabilizer rose: trichlor tablets or dichlor bring it with every dose.</source>
-        <translation>Le stabilisant a monté : les galets de trichlore ou le dichlore en apportent à chaque dose.</translation>
+        <translation>Le stabilisant a monté&#xa0;: les galets de trichlore ou le dichlore en apportent à chaque dose.</translation>
     </message>
     <message>
         <source>Calcium rose and alkalinity did not: calcium hypochlorite brings 7 mg/L of calcium hardness with every 10 mg/L of chlorine.</source>
-        <translation>Le calcium a monté, l’alcalinité non : l’hypochlorite de calcium apporte 7 mg/L de dureté calcique pour 10 mg/L de chlore.</translation>
+        <translation>Le calcium a monté, l’alcalinité non&#xa0;: l’hypochlorite de calcium apporte 7 mg/L de dureté calcique pour 10 mg/L de chlore.</translation>
     </message>
     <message>
         <source>Salts rose with nothing told: water evaporates and its salts stay, and the fill brings more.</source>
-        <translation>Les sels ont monté sans rien de conseillé : l’eau s’évapore, ses sels restent, et l’appoint en apporte d’autres.</translation>
+        <translation>Les sels ont monté sans rien de conseillé&#xa0;: l’eau s’évapore, ses sels restent, et l’appoint en apporte d’autres.</translation>
     </message>
     <message>
         <source>Chlorine did not hold: sun, bathers, too little stabilizer, or a demand in the water. A chlorine-demand test tells.</source>
-        <translation>Le chlore n’a pas tenu : soleil, baigneurs, trop peu de stabilisant ou une demande dans l’eau. Un test de demande en chlore le dira.</translation>
+        <translation>Le chlore n’a pas tenu&#xa0;: soleil, baigneurs, trop peu de stabilisant ou une demande dans l’eau. Un test de demande en chlore le dira.</translation>
     </message>
     <message>
         <source>Stabilizer fell alone. Water was not replaced; bacteria can turn stabilizer to ammonia. Meet the chlorine demand before stabilizer is added again.</source>
-        <translation>Le stabilisant a baissé seul. L’eau n’a pas été remplacée ; des bactéries peuvent changer le stabilisant en ammoniac. Satisfaites la demande en chlore avant de remettre du stabilisant.</translation>
+        <translation>Le stabilisant a baissé seul. L’eau n’a pas été remplacée&#x202f;; des bactéries peuvent changer le stabilisant en ammoniac. Satisfaites la demande en chlore avant de remettre du stabilisant.</translation>
     </message>
     <message>
         <source>pH rose without alkalinity: carbon dioxide leaves the water, faster with jets, a salt cell or a waterfall.</source>
-        <translation>Le pH a monté sans l’alcalinité : le dioxyde de carbone quitte l’eau, plus vite avec des jets, un électrolyseur ou une cascade.</translation>
+        <translation>Le pH a monté sans l’alcalinité&#xa0;: le dioxyde de carbone quitte l’eau, plus vite avec des jets, un électrolyseur ou une cascade.</translation>
     </message>
     <message>
         <source>Alkalinity rose with nothing told: bicarbonate, soda ash, fill water or dissolving plaster.</source>
-        <translation>L’alcalinité a monté sans rien de conseillé : bicarbonate, carbonate de sodium, eau de remplissage ou enduit qui se dissout.</translation>
+        <translation>L’alcalinité a monté sans rien de conseillé&#xa0;: bicarbonate, carbonate de sodium, eau de remplissage ou enduit qui se dissout.</translation>
     </message>
     <message>
         <source>Salt rose with nothing told: ask whether salt was added.</source>
-        <translation>Le sel a monté sans rien de conseillé : demandez si du sel a été ajouté.</translation>
+        <translation>Le sel a monté sans rien de conseillé&#xa0;: demandez si du sel a été ajouté.</translation>
     </message>
     <message>
         <source>A metal rose: fill water, a corroding heater at low pH, or a copper product.</source>
-        <translation>Un métal a monté : eau de remplissage, réchauffeur qui se corrode à bas pH, ou produit au cuivre.</translation>
+        <translation>Un métal a monté&#xa0;: eau de remplissage, réchauffeur qui se corrode à bas pH, ou produit au cuivre.</translation>
     </message>
 </context>
 <context>
@@ -1855,7 +1855,7 @@
     </message>
     <message>
         <source>The bottles stood at %1 C; warmer water is faster.</source>
-        <translation>Les flacons étaient à %1 °C ; une eau plus chaude va plus vite.</translation>
+        <translation>Les flacons étaient à %1&#xa0;°C&#x202f;; une eau plus chaude va plus vite.</translation>
     </message>
     <message>
         <source>%1 mg/L of that went in the first %2 h, %3 mg/L after.</source>
@@ -1867,31 +1867,31 @@
     </message>
     <message>
         <source>Total chlorine was not read, so combined chlorine may still be there.</source>
-        <translation>Le chlore total n’a pas été mesuré : il peut rester du chlore combiné.</translation>
+        <translation>Le chlore total n’a pas été mesuré&#xa0;: il peut rester du chlore combiné.</translation>
     </message>
     <message>
         <source>The bottles that hold chlorine do not agree: check the strength of the stock. The weakest of them counts.</source>
-        <translation>Les flacons qui gardent du chlore ne s’accordent pas : contrôlez la force de la solution mère. Le plus faible compte.</translation>
+        <translation>Les flacons qui gardent du chlore ne s’accordent pas&#xa0;: contrôlez la force de la solution mère. Le plus faible compte.</translation>
     </message>
     <message>
         <source>That is more than a home can treat: a pool goes to a professional; an above-ground spa may be emptied.</source>
-        <translation>C’est plus qu’un particulier ne peut traiter : une piscine va à un professionnel ; un spa hors sol peut être vidé.</translation>
+        <translation>C’est plus qu’un particulier ne peut traiter&#xa0;: une piscine va à un professionnel&#x202f;; un spa hors sol peut être vidé.</translation>
     </message>
     <message>
         <source>Reckon first what changing part of the water costs: each share changed takes the same share of the demand.</source>
-        <translation>Comptez d’abord ce que coûte de changer une part de l’eau : chaque part changée ôte la même part de la demande.</translation>
+        <translation>Comptez d’abord ce que coûte de changer une part de l’eau&#xa0;: chaque part changée ôte la même part de la demande.</translation>
     </message>
     <message>
         <source>Clean the filter and take out leaves and dirt first; then dose, and test again the next day.</source>
-        <translation>Nettoyez d’abord le filtre et retirez feuilles et saletés ; dosez ensuite, et refaites un test le lendemain.</translation>
+        <translation>Nettoyez d’abord le filtre et retirez feuilles et saletés&#x202f;; dosez ensuite, et refaites un test le lendemain.</translation>
     </message>
     <message>
         <source>Walls, filter and sun use more than a bottle can show: test again the next day.</source>
-        <translation>Parois, filtre et soleil consomment plus qu’un flacon ne peut montrer : refaites un test le lendemain.</translation>
+        <translation>Parois, filtre et soleil consomment plus qu’un flacon ne peut montrer&#xa0;: refaites un test le lendemain.</translation>
     </message>
     <message>
         <source>The bottles contradict each other: a strong one is used up while a weaker one holds chlorine. Look at the labels and set the test up again. Dose nothing on it.</source>
-        <translation>Les flacons se contredisent : un fort est épuisé quand un plus faible garde du chlore. Regardez les étiquettes et refaites le test. Ne dosez rien d’après lui.</translation>
+        <translation>Les flacons se contredisent&#xa0;: un fort est épuisé quand un plus faible garde du chlore. Regardez les étiquettes et refaites le test. Ne dosez rien d’après lui.</translation>
     </message>
     <message>
         <source>No bottle of the test was read. Dose nothing on it.</source>
@@ -1899,19 +1899,19 @@
     </message>
     <message>
         <source>Not enough: the demand is above %1 mg/L and at most about %2 mg/L. Dose nothing on it.</source>
-        <translation>Pas assez : la demande dépasse %1 mg/L, et fait au plus environ %2 mg/L. Ne dosez rien d’après lui.</translation>
+        <translation>Pas assez&#xa0;: la demande dépasse %1 mg/L, et fait au plus environ %2 mg/L. Ne dosez rien d’après lui.</translation>
     </message>
     <message>
         <source>Not enough: the demand is above %1 mg/L, and the strongest bottles cannot be believed. Dose nothing on it.</source>
-        <translation>Pas assez : la demande dépasse %1 mg/L, et les flacons les plus forts ne sont pas crédibles. Ne dosez rien d’après lui.</translation>
+        <translation>Pas assez&#xa0;: la demande dépasse %1 mg/L, et les flacons les plus forts ne sont pas crédibles. Ne dosez rien d’après lui.</translation>
     </message>
     <message>
         <source>Not enough: the strongest bottle was used up; the demand is above %1 mg/L. Dose nothing on it.</source>
-        <translation>Pas assez : le flacon le plus fort est épuisé ; la demande dépasse %1 mg/L. Ne dosez rien d’après lui.</translation>
+        <translation>Pas assez&#xa0;: le flacon le plus fort est épuisé&#x202f;; la demande dépasse %1 mg/L. Ne dosez rien d’après lui.</translation>
     </message>
     <message>
         <source>Read the strong bottles again at 1+4 with chlorine-free water: a bleached bottle looks like an empty one.</source>
-        <translation>Refaites les flacons forts à 1+4 avec de l’eau sans chlore : un flacon décoloré semble vide de chlore.</translation>
+        <translation>Refaites les flacons forts à 1+4 avec de l’eau sans chlore&#xa0;: un flacon décoloré semble vide de chlore.</translation>
     </message>
     <message>
         <source>Set up the bottles again with higher doses, until one holds chlorine with little of it combined.</source>
@@ -1942,11 +1942,11 @@
     </message>
     <message>
         <source>Trouble breathing: call the emergency number at once.</source>
-        <translation>Si elle respire mal : appelez aussitôt le numéro d’urgence.</translation>
+        <translation>Si elle respire mal&#xa0;: appelez aussitôt le numéro d’urgence.</translation>
     </message>
     <message>
         <source>It can get worse hours later: call the poison line even if they feel well.</source>
-        <translation>Cela peut s’aggraver des heures plus tard : appelez le centre antipoison même si elle se sent bien.</translation>
+        <translation>Cela peut s’aggraver des heures plus tard&#xa0;: appelez le centre antipoison même si elle se sent bien.</translation>
     </message>
     <message>
         <source>Rinse with running water at once, for at least 15 minutes.</source>
@@ -1954,11 +1954,11 @@
     </message>
     <message>
         <source>Take out contact lenses; take off what the chemical has touched.</source>
-        <translation>Enlevez les lentilles de contact ; ôtez tout ce que le produit a touché.</translation>
+        <translation>Enlevez les lentilles de contact&#x202f;; ôtez tout ce que le produit a touché.</translation>
     </message>
     <message>
         <source>Dry powder: brush it off the skin before you rinse. Then call the poison line.</source>
-        <translation>Poudre sèche : brossez-la de la peau avant de rincer. Appelez ensuite le centre antipoison.</translation>
+        <translation>Poudre sèche&#xa0;: brossez-la de la peau avant de rincer. Appelez ensuite le centre antipoison.</translation>
     </message>
     <message>
         <source>Do not make them vomit.</source>
@@ -1970,7 +1970,7 @@
     </message>
     <message>
         <source>Unconscious, or trouble breathing: call the emergency number.</source>
-        <translation>Si la personne est inconsciente ou respire mal : appelez le numéro d’urgence.</translation>
+        <translation>Si la personne est inconsciente ou respire mal&#xa0;: appelez le numéro d’urgence.</translation>
     </message>
     <message>
         <source>Leave at once, upwind. Keep everyone out.</source>
@@ -1986,7 +1986,7 @@
     </message>
     <message>
         <source>No number is set: Back room, The shop</source>
-        <translation>Aucun numéro n’est réglé : Arrière-boutique, La boutique</translation>
+        <translation>Aucun numéro n’est réglé&#xa0;: Arrière-boutique, La boutique</translation>
     </message>
     <message>
         <source>Your local emergency number</source>
@@ -2001,7 +2001,7 @@
     </message>
     <message>
         <source>“%1” cannot be right here; please type it again.</source>
-        <translation>« %1 » ne peut pas être juste ici ; tapez-le de nouveau.</translation>
+        <translation>«&#xa0;%1&#xa0;» ne peut pas être juste ici&#x202f;; tapez-le de nouveau.</translation>
     </message>
     <message>
         <source>This fact is not known.</source>
@@ -2036,19 +2036,19 @@
     <name>label</name>
     <message>
         <source>1 h: %1</source>
-        <translation>1 h : %1</translation>
+        <translation>1 h&#xa0;: %1</translation>
     </message>
     <message>
         <source>1 h: about %1</source>
-        <translation>1 h : vers %1</translation>
+        <translation>1 h&#xa0;: vers %1</translation>
     </message>
     <message>
         <source>24 h: %1</source>
-        <translation>24 h : %1</translation>
+        <translation>24 h&#xa0;: %1</translation>
     </message>
     <message>
         <source>24 h: about %1</source>
-        <translation>24 h : vers %1</translation>
+        <translation>24 h&#xa0;: vers %1</translation>
     </message>
     <message>
         <source>Overnight test, chlorine. Keep dark. Do not drink.</source>
@@ -2064,7 +2064,7 @@
     </message>
     <message>
         <source>Made %1; good for today only.</source>
-        <translation>Préparée %1 ; valable aujourd’hui seulement.</translation>
+        <translation>Préparée %1&#x202f;; valable aujourd’hui seulement.</translation>
     </message>
     <message>
         <source>Gloves, goggles. Never with acid or another chlorine. Do not drink.</source>
@@ -2125,23 +2125,23 @@
     <name>overnight</name>
     <message>
         <source>The overnight test was not enough: no bottle kept its chlorine, so this water uses up more than %1 mg/L.</source>
-        <translation>Le test sur une nuit n’a pas suffi : aucun flacon n’a gardé son chlore, cette eau en consomme donc plus de %1 mg/L.</translation>
+        <translation>Le test sur une nuit n’a pas suffi&#xa0;: aucun flacon n’a gardé son chlore, cette eau en consomme donc plus de %1 mg/L.</translation>
     </message>
     <message>
         <source>The overnight test: this water uses up %1 mg/L of chlorine in %2 hours (most likely %3 to %4), so it takes %5 mg/L until some is left.</source>
-        <translation>Test sur une nuit : cette eau consomme %1 mg/L de chlore en %2 heures (le plus probable, de %3 à %4) ; il en faut %5 mg/L pour qu’il en reste.</translation>
+        <translation>Test sur une nuit&#xa0;: cette eau consomme %1 mg/L de chlore en %2 heures (le plus probable, de %3 à %4)&#x202f;; il en faut %5 mg/L pour qu’il en reste.</translation>
     </message>
     <message>
         <source>That is very much. Changing part of the water first takes the same part of it away: ask us what that costs against the chlorine.</source>
-        <translation>C’est énorme. Changer d’abord une partie de l’eau en retire la même part : demandez-nous ce que cela coûte face au chlore.</translation>
+        <translation>C’est énorme. Changer d’abord une partie de l’eau en retire la même part&#xa0;: demandez-nous ce que cela coûte face au chlore.</translation>
     </message>
     <message>
         <source>Wait for the overnight test of this bottle: it is read %1, and we call you with what the water needs. Add no chlorine by guess.</source>
-        <translation>Attendez le test sur une nuit de ce flacon : il est lu %1, et nous vous appelons pour dire ce qu’il faut à l’eau. N’ajoutez pas de chlore au jugé.</translation>
+        <translation>Attendez le test sur une nuit de ce flacon&#xa0;: il est lu %1, et nous vous appelons pour dire ce qu’il faut à l’eau. N’ajoutez pas de chlore au jugé.</translation>
     </message>
     <message>
         <source>%1 % trade</source>
-        <translation>%1 % commercial</translation>
+        <translation>%1&#xa0;% commercial</translation>
     </message>
     <message>
         <source>%1 mL</source>
@@ -2149,7 +2149,7 @@
     </message>
     <message>
         <source>%1 °C</source>
-        <translation>%1 °C</translation>
+        <translation>%1&#xa0;°C</translation>
     </message>
     <message>
         <source>Undiluted</source>
@@ -2157,11 +2157,11 @@
     </message>
     <message>
         <source>Bottle %1, %2 mg/L: %3 after 1 hour</source>
-        <translation>Flacon %1, %2 mg/L : %3 après 1 heure</translation>
+        <translation>Flacon %1, %2 mg/L&#xa0;: %3 après 1 heure</translation>
     </message>
     <message>
         <source>Bottle %1, %2 mg/L: %3 after 24 hours</source>
-        <translation>Flacon %1, %2 mg/L : %3 après 24 heures</translation>
+        <translation>Flacon %1, %2 mg/L&#xa0;: %3 après 24 heures</translation>
     </message>
     <message>
         <source>Not said whose</source>
@@ -2169,7 +2169,7 @@
     </message>
     <message>
         <source>Take %1 clean bottles with caps, of glass or hard plastic, and rinse them with the sample.</source>
-        <translation>Prenez %1 flacons propres à bouchon, en verre ou en plastique dur, et rincez-les avec l’échantillon.</translation>
+        <translation>Prenez %1&#xa0;flacons propres à bouchon, en verre ou en plastique dur, et rincez-les avec l’échantillon.</translation>
     </message>
     <message>
         <source>Let dirt and leaves settle, or pour the sample through a paper filter. It should be at 20 to 25 °C.</source>
@@ -2177,15 +2177,15 @@
     </message>
     <message>
         <source>Measure %1 mL of the sample into each: %2 mL in all.</source>
-        <translation>Mesurez %1 mL d’échantillon dans chacun : %2 mL en tout.</translation>
+        <translation>Mesurez %1 mL d’échantillon dans chacun&#xa0;: %2 mL en tout.</translation>
     </message>
     <message>
         <source>pH was read as %1. The test is made for 7.2 to 7.6; beyond, chlorine works at another pace, so correct pH first where there is time.</source>
-        <translation>Le pH a été mesuré à %1. Le test est fait pour 7,2 à 7,6 ; au-delà, le chlore agit à un autre rythme : corrigez d’abord le pH si le temps le permet.</translation>
+        <translation>Le pH a été mesuré à %1. Le test est fait pour 7,2 à 7,6&#x202f;; au-delà, le chlore agit à un autre rythme&#xa0;: corrigez d’abord le pH si le temps le permet.</translation>
     </message>
     <message>
         <source>Label first: write STOCK, CHLORINE 1 g/L and today’s date on a clean bottle.</source>
-        <translation>L’étiquette d’abord : écrivez SOLUTION MÈRE, CHLORE 1 g/L et la date du jour sur un flacon propre.</translation>
+        <translation>L’étiquette d’abord&#xa0;: écrivez SOLUTION MÈRE, CHLORE 1 g/L et la date du jour sur un flacon propre.</translation>
     </message>
     <message>
         <source>Half fill a litre measure with distilled water, add %1 mL of the bleach, fill up to the litre mark, mix.</source>
@@ -2193,7 +2193,7 @@
     </message>
     <message>
         <source>Strength check: make 1 mL of the stock up to 500 mL with distilled water and read free chlorine. It should show about 2.0 mg/L.</source>
-        <translation>Contrôle de la solution : portez 1 mL de la solution à 500 mL avec de l’eau distillée et mesurez le chlore libre. Il devrait montrer environ 2,0 mg/L.</translation>
+        <translation>Contrôle de la solution&#xa0;: portez 1 mL de la solution à 500 mL avec de l’eau distillée et mesurez le chlore libre. Il devrait montrer environ 2,0 mg/L.</translation>
     </message>
     <message>
         <source>Label every bottle before any chlorine goes in.</source>
@@ -2209,11 +2209,11 @@
     </message>
     <message>
         <source>Weakest bottle first: free chlorine, then total. Dilute with distilled water as the pad proposes; a strong bottle read undiluted can bleach and look empty.</source>
-        <translation>Le flacon le plus faible d’abord : chlore libre, puis total. Diluez à l’eau distillée comme le propose le pavé ; un flacon fort mesuré sans dilution peut se décolorer et sembler vide.</translation>
+        <translation>Le flacon le plus faible d’abord&#xa0;: chlore libre, puis total. Diluez à l’eau distillée comme le propose le pavé&#x202f;; un flacon fort mesuré sans dilution peut se décolorer et sembler vide.</translation>
     </message>
     <message>
         <source>Type the number as shown, or let the photometer send it: it goes to the marked place and is multiplied by the dilution.</source>
-        <translation>Tapez le nombre tel qu’affiché, ou laissez le photomètre l’envoyer : il va à la place marquée et est multiplié par la dilution.</translation>
+        <translation>Tapez le nombre tel qu’affiché, ou laissez le photomètre l’envoyer&#xa0;: il va à la place marquée et est multiplié par la dilution.</translation>
     </message>
     <message>
         <source>1-hour readings</source>
@@ -2225,67 +2225,67 @@
     </message>
     <message>
         <source>Free chlorine is used up: an overnight test tells how much this water needs.</source>
-        <translation>Le chlore libre est épuisé : un test sur une nuit dit combien il en faut à cette eau.</translation>
+        <translation>Le chlore libre est épuisé&#xa0;: un test sur une nuit dit combien il en faut à cette eau.</translation>
     </message>
     <message>
         <source>Combined chlorine was there last time and still is: an overnight test tells how much breaks it.</source>
-        <translation>Du chlore combiné était là la dernière fois et l’est encore : un test sur une nuit dit combien l’élimine.</translation>
+        <translation>Du chlore combiné était là la dernière fois et l’est encore&#xa0;: un test sur une nuit dit combien l’élimine.</translation>
     </message>
     <message>
         <source>Free chlorine stands, so a small loss is looked for: doses up to %1 mg/L or more.</source>
-        <translation>Le chlore libre tient, on cherche donc une petite perte : doses jusqu’à %1 mg/L ou plus.</translation>
+        <translation>Le chlore libre tient, on cherche donc une petite perte&#xa0;: doses jusqu’à %1 mg/L ou plus.</translation>
     </message>
     <message>
         <source>Combined chlorine may take up to ten times as much to break: doses up to %1 mg/L or more.</source>
-        <translation>Éliminer le chlore combiné peut demander jusqu’à dix fois autant : doses jusqu’à %1 mg/L ou plus.</translation>
+        <translation>Éliminer le chlore combiné peut demander jusqu’à dix fois autant&#xa0;: doses jusqu’à %1 mg/L ou plus.</translation>
     </message>
     <message>
         <source>No chlorine stands and nobody knows how much is missing: doses up to %1 mg/L or more.</source>
-        <translation>Il ne reste pas de chlore et personne ne sait combien il en manque : doses jusqu’à %1 mg/L ou plus.</translation>
+        <translation>Il ne reste pas de chlore et personne ne sait combien il en manque&#xa0;: doses jusqu’à %1 mg/L ou plus.</translation>
     </message>
     <message>
         <source>Green or slimy water uses up much: doses up to %1 mg/L or more.</source>
-        <translation>Une eau verte ou visqueuse consomme beaucoup : doses jusqu’à %1 mg/L ou plus.</translation>
+        <translation>Une eau verte ou visqueuse consomme beaucoup&#xa0;: doses jusqu’à %1 mg/L ou plus.</translation>
     </message>
     <message>
         <source>The test before was used up, so its bottles were too weak: doses up to %1 mg/L or more.</source>
-        <translation>Le test précédent a été épuisé, ses flacons étaient donc trop faibles : doses jusqu’à %1 mg/L ou plus.</translation>
+        <translation>Le test précédent a été épuisé, ses flacons étaient donc trop faibles&#xa0;: doses jusqu’à %1 mg/L ou plus.</translation>
     </message>
     <message>
         <source>%1 bottles, 0 to %2 mg/L</source>
-        <translation>%1 flacons, de 0 à %2 mg/L</translation>
+        <translation>%1&#xa0;flacons, de 0 à %2 mg/L</translation>
     </message>
     <message>
         <source>Empty the bottles into the drain with plenty of water, as the local code allows: never back into the pool, never together with acid.</source>
-        <translation>Videz les flacons à l’évier avec beaucoup d’eau, comme la réglementation locale le permet : jamais dans la piscine, jamais avec un acide.</translation>
+        <translation>Videz les flacons à l’évier avec beaucoup d’eau, comme la réglementation locale le permet&#xa0;: jamais dans la piscine, jamais avec un acide.</translation>
     </message>
     <message>
         <source>Gloves and goggles on; bleach burns and bleaches. The product’s label comes first.</source>
-        <translation>Gants et lunettes de protection ; le chlore liquide brûle et décolore. L’étiquette du produit prime.</translation>
+        <translation>Gants et lunettes de protection&#x202f;; le chlore liquide brûle et décolore. L’étiquette du produit prime.</translation>
     </message>
     <message>
         <source>Liquid chlorine alone: never another kind of chlorine, never acid, ammonia or a cleaner near it. Chlorine into water, not water into chlorine.</source>
-        <translation>Le chlore liquide seul : jamais une autre sorte de chlore, jamais d’acide, d’ammoniaque ni de nettoyant à côté. Le chlore dans l’eau, pas l’eau dans le chlore.</translation>
+        <translation>Le chlore liquide seul&#xa0;: jamais une autre sorte de chlore, jamais d’acide, d’ammoniaque ni de nettoyant à côté. Le chlore dans l’eau, pas l’eau dans le chlore.</translation>
     </message>
     <message>
         <source>Out of reach of children and apart from drinks: these bottles look like water.</source>
-        <translation>Hors de portée des enfants et loin des boissons : ces flacons ressemblent à de l’eau.</translation>
+        <translation>Hors de portée des enfants et loin des boissons&#xa0;: ces flacons ressemblent à de l’eau.</translation>
     </message>
     <message>
         <source>%1 % trade is %1 g of chlorine in 100 mL, %2 g in a litre. The 1 g wanted is in 1000 / %2 = %3 mL.</source>
-        <translation>%1 % commercial font %1 g de chlore dans 100 mL, %2 g dans un litre. Le gramme voulu est dans 1000 / %2 = %3 mL.</translation>
+        <translation>%1&#xa0;% commercial font %1 g de chlore dans 100 mL, %2 g dans un litre. Le gramme voulu est dans 1000 / %2 = %3 mL.</translation>
     </message>
     <message>
         <source>It reads %1: the stock holds 500 × %1 = %2 mg/L, and the bottles are reckoned with that.</source>
-        <translation>Lecture %1 : la solution contient 500 × %1 = %2 mg/L, et les flacons sont calculés avec cela.</translation>
+        <translation>Lecture %1&#xa0;: la solution contient 500 × %1 = %2 mg/L, et les flacons sont calculés avec cela.</translation>
     </message>
     <message>
         <source>It reads %1: the stock would hold only %2 mg/L. The bleach is old or too little went in. Make it again with fresh bleach.</source>
-        <translation>Lecture %1 : la solution ne contiendrait que %2 mg/L. Le chlore liquide est vieux, ou on en a mis trop peu. Refaites-la avec du chlore liquide frais.</translation>
+        <translation>Lecture %1&#xa0;: la solution ne contiendrait que %2 mg/L. Le chlore liquide est vieux, ou on en a mis trop peu. Refaites-la avec du chlore liquide frais.</translation>
     </message>
     <message>
         <source>It reads %1: the stock would hold %2 mg/L, twice what was meant. Read again; if it stays, make the stock again.</source>
-        <translation>Lecture %1 : la solution contiendrait %2 mg/L, deux fois ce qui était voulu. Refaites la mesure ; si elle tient, refaites la solution.</translation>
+        <translation>Lecture %1&#xa0;: la solution contiendrait %2 mg/L, deux fois ce qui était voulu. Refaites la mesure&#x202f;; si elle tient, refaites la solution.</translation>
     </message>
     <message>
         <source>the result is in</source>
@@ -2321,11 +2321,11 @@
     </message>
     <message>
         <source>over range: dilute</source>
-        <translation>hors plage : diluer</translation>
+        <translation>hors plage&#xa0;: diluer</translation>
     </message>
     <message>
         <source>may be bleached: dilute</source>
-        <translation>peut-être décoloré : diluer</translation>
+        <translation>peut-être décoloré&#xa0;: diluer</translation>
     </message>
 </context>
 <context>
@@ -2336,15 +2336,15 @@
     </message>
     <message>
         <source>kept; read it again</source>
-        <translation>enregistrée ; à refaire</translation>
+        <translation>enregistrée&#x202f;; à refaire</translation>
     </message>
     <message>
         <source>kept; dilute and read again</source>
-        <translation>enregistrée ; diluer et refaire</translation>
+        <translation>enregistrée&#x202f;; diluer et refaire</translation>
     </message>
     <message>
         <source>kept; says nothing</source>
-        <translation>enregistrée ; ne dit rien</translation>
+        <translation>enregistrée&#x202f;; ne dit rien</translation>
     </message>
     <message>
         <source>due</source>
@@ -2359,7 +2359,7 @@
     <name>plan</name>
     <message>
         <source>Afterwards, we expect: %1</source>
-        <translation>Ensuite, nous attendons : %1</translation>
+        <translation>Ensuite, nous attendons&#xa0;: %1</translation>
     </message>
     <message>
         <source>this bottle %1</source>
@@ -2379,15 +2379,15 @@
     </message>
     <message>
         <source>Free chlorine is %1; it should be at least %2. Germs and algae can grow.</source>
-        <translation>Le chlore libre est de %1 ; il devrait être d’au moins %2. Germes et algues peuvent se développer.</translation>
+        <translation>Le chlore libre est de %1&#x202f;; il devrait être d’au moins %2. Germes et algues peuvent se développer.</translation>
     </message>
     <message>
         <source>Free chlorine is %1; swim only below %2. Add none and let it fall.</source>
-        <translation>Le chlore libre est de %1 ; baignade seulement en dessous de %2. N’en ajoutez pas et laissez-le baisser.</translation>
+        <translation>Le chlore libre est de %1&#x202f;; baignade seulement en dessous de %2. N’en ajoutez pas et laissez-le baisser.</translation>
     </message>
     <message>
         <source>Total chlorine is %1 where %2 is the most for this free chlorine: spent chlorine that stings and smells is building up.</source>
-        <translation>Le chlore total est de %1, alors que %2 est le maximum pour ce chlore libre : des chloramines (chlore usé), qui piquent et sentent, s’accumulent.</translation>
+        <translation>Le chlore total est de %1, alors que %2 est le maximum pour ce chlore libre&#xa0;: des chloramines (chlore usé), qui piquent et sentent, s’accumulent.</translation>
     </message>
     <message>
         <source>Stabilizer is %1, and so little free chlorine beside it is held back too strongly to protect anybody.</source>
@@ -2395,115 +2395,115 @@
     </message>
     <message>
         <source>Bromine is %1; it should be at least %2. Germs can grow.</source>
-        <translation>Le brome est de %1 ; il devrait être d’au moins %2. Des germes peuvent se développer.</translation>
+        <translation>Le brome est de %1&#x202f;; il devrait être d’au moins %2. Des germes peuvent se développer.</translation>
     </message>
     <message>
         <source>Bromine is %1; it should be at most %2. Add none and let it fall.</source>
-        <translation>Le brome est de %1 ; il devrait être d’au plus %2. N’en ajoutez pas et laissez-le baisser.</translation>
+        <translation>Le brome est de %1&#x202f;; il devrait être d’au plus %2. N’en ajoutez pas et laissez-le baisser.</translation>
     </message>
     <message>
         <source>The biguanide sanitizer is %1; it should be at least %2. Germs can grow.</source>
-        <translation>Le biguanide (désinfectant) est de %1 ; il devrait être d’au moins %2. Des germes peuvent se développer.</translation>
+        <translation>Le biguanide (désinfectant) est de %1&#x202f;; il devrait être d’au moins %2. Des germes peuvent se développer.</translation>
     </message>
     <message>
         <source>The biguanide sanitizer is %1; it should be at most %2. Add none; foam may come.</source>
-        <translation>Le biguanide (désinfectant) est de %1 ; il devrait être d’au plus %2. N’en ajoutez pas ; de la mousse peut apparaître.</translation>
+        <translation>Le biguanide (désinfectant) est de %1&#x202f;; il devrait être d’au plus %2. N’en ajoutez pas&#x202f;; de la mousse peut apparaître.</translation>
     </message>
     <message>
         <source>Peroxide is %1; it should be at least %2 to keep the water clear.</source>
-        <translation>Le peroxyde est de %1 ; il devrait être d’au moins %2 pour garder l’eau claire.</translation>
+        <translation>Le peroxyde est de %1&#x202f;; il devrait être d’au moins %2 pour garder l’eau claire.</translation>
     </message>
     <message>
         <source>Peroxide is %1; it should be at most %2. Add none and let it fall.</source>
-        <translation>Le peroxyde est de %1 ; il devrait être d’au plus %2. N’en ajoutez pas et laissez-le baisser.</translation>
+        <translation>Le peroxyde est de %1&#x202f;; il devrait être d’au plus %2. N’en ajoutez pas et laissez-le baisser.</translation>
     </message>
     <message>
         <source>pH is %1; it should be at least %2. Acid water attacks metal, plaster and eyes.</source>
-        <translation>Le pH est de %1 ; il devrait être d’au moins %2. Une eau acide attaque les métaux, l’enduit et les yeux.</translation>
+        <translation>Le pH est de %1&#x202f;; il devrait être d’au moins %2. Une eau acide attaque les métaux, l’enduit et les yeux.</translation>
     </message>
     <message>
         <source>pH is %1; it should be at most %2. Eyes smart, scale can form, and chlorine works slowly.</source>
-        <translation>Le pH est de %1 ; il devrait être d’au plus %2. Les yeux piquent, du tartre peut se former et le chlore agit lentement.</translation>
+        <translation>Le pH est de %1&#x202f;; il devrait être d’au plus %2. Les yeux piquent, du tartre peut se former et le chlore agit lentement.</translation>
     </message>
     <message>
         <source>Total alkalinity is %1; it should be at least %2. pH will not stay put.</source>
-        <translation>L’alcalinité totale (TAC) est de %1 ; elle devrait être d’au moins %2. Le pH ne tiendra pas en place.</translation>
+        <translation>L’alcalinité totale (TAC) est de %1&#x202f;; elle devrait être d’au moins %2. Le pH ne tiendra pas en place.</translation>
     </message>
     <message>
         <source>Total alkalinity is %1; it should be at most %2. It keeps pushing pH up.</source>
-        <translation>L’alcalinité totale (TAC) est de %1 ; elle devrait être d’au plus %2. Elle pousse sans cesse le pH vers le haut.</translation>
+        <translation>L’alcalinité totale (TAC) est de %1&#x202f;; elle devrait être d’au plus %2. Elle pousse sans cesse le pH vers le haut.</translation>
     </message>
     <message>
         <source>Calcium hardness is %1; it should be at least %2. Hungry water takes calcium from the surface.</source>
-        <translation>La dureté calcique est de %1 ; elle devrait être d’au moins %2. Une eau agressive prend le calcium du revêtement.</translation>
+        <translation>La dureté calcique est de %1&#x202f;; elle devrait être d’au moins %2. Une eau agressive prend le calcium du revêtement.</translation>
     </message>
     <message>
         <source>Calcium hardness is %1; it should be at most %2. Scale can form.</source>
-        <translation>La dureté calcique est de %1 ; elle devrait être d’au plus %2. Du tartre peut se former.</translation>
+        <translation>La dureté calcique est de %1&#x202f;; elle devrait être d’au plus %2. Du tartre peut se former.</translation>
     </message>
     <message>
         <source>Stabilizer is %1; it should be at least %2. Sunlight takes the chlorine within hours.</source>
-        <translation>Le stabilisant (acide cyanurique) est de %1 ; il devrait être d’au moins %2. Le soleil détruit le chlore en quelques heures.</translation>
+        <translation>Le stabilisant (acide cyanurique) est de %1&#x202f;; il devrait être d’au moins %2. Le soleil détruit le chlore en quelques heures.</translation>
     </message>
     <message>
         <source>Stabilizer is %1; it should be at most %2. It holds the chlorine back; only new water brings it down.</source>
-        <translation>Le stabilisant (acide cyanurique) est de %1 ; il devrait être d’au plus %2. Il freine le chlore ; seule l’eau neuve le fait baisser.</translation>
+        <translation>Le stabilisant (acide cyanurique) est de %1&#x202f;; il devrait être d’au plus %2. Il freine le chlore&#x202f;; seule l’eau neuve le fait baisser.</translation>
     </message>
     <message>
         <source>Salt is %1; the generator wants at least %2, or as its manual says.</source>
-        <translation>Le sel est de %1 ; l’électrolyseur demande au moins %2, ou ce que dit sa notice.</translation>
+        <translation>Le sel est de %1&#x202f;; l’électrolyseur demande au moins %2, ou ce que dit sa notice.</translation>
     </message>
     <message>
         <source>Salt is %1; the generator wants at most %2, or as its manual says. Only new water brings it down.</source>
-        <translation>Le sel est de %1 ; l’électrolyseur admet au plus %2, ou ce que dit sa notice. Seule l’eau neuve le fait baisser.</translation>
+        <translation>Le sel est de %1&#x202f;; l’électrolyseur admet au plus %2, ou ce que dit sa notice. Seule l’eau neuve le fait baisser.</translation>
     </message>
     <message>
         <source>Dissolved solids are %1; %2 is the most. The water is worn out; new water helps.</source>
-        <translation>Les solides dissous sont de %1 ; %2 est le maximum. L’eau est usée ; de l’eau neuve aidera.</translation>
+        <translation>Les solides dissous sont de %1&#x202f;; %2 est le maximum. L’eau est usée&#x202f;; de l’eau neuve aidera.</translation>
     </message>
     <message>
         <source>Sulfate is %1; above %2 it attacks cement. Only new water brings it down.</source>
-        <translation>Le sulfate est de %1 ; au-dessus de %2 il attaque le ciment. Seule l’eau neuve le fait baisser.</translation>
+        <translation>Le sulfate est de %1&#x202f;; au-dessus de %2 il attaque le ciment. Seule l’eau neuve le fait baisser.</translation>
     </message>
     <message>
         <source>Iron is %1; from %2 on it can stain.</source>
-        <translation>Le fer est de %1 ; à partir de %2 il peut tacher.</translation>
+        <translation>Le fer est de %1&#x202f;; à partir de %2 il peut tacher.</translation>
     </message>
     <message>
         <source>Copper is %1; from %2 on it can stain the surface and light hair.</source>
-        <translation>Le cuivre est de %1 ; à partir de %2 il peut tacher le revêtement et verdir les cheveux clairs.</translation>
+        <translation>Le cuivre est de %1&#x202f;; à partir de %2 il peut tacher le revêtement et verdir les cheveux clairs.</translation>
     </message>
     <message>
         <source>Manganese is %1; from %2 on it can stain.</source>
-        <translation>Le manganèse est de %1 ; à partir de %2 il peut tacher.</translation>
+        <translation>Le manganèse est de %1&#x202f;; à partir de %2 il peut tacher.</translation>
     </message>
     <message>
         <source>Phosphate is %1; above %2 it feeds algae when chlorine runs low.</source>
-        <translation>Le phosphate est de %1 ; au-dessus de %2 il nourrit les algues quand le chlore manque.</translation>
+        <translation>Le phosphate est de %1&#x202f;; au-dessus de %2 il nourrit les algues quand le chlore manque.</translation>
     </message>
     <message>
         <source>Nitrate is %1; above %2 it feeds algae. Only new water brings it down.</source>
-        <translation>Le nitrate est de %1 ; au-dessus de %2 il nourrit les algues. Seule l’eau neuve le fait baisser.</translation>
+        <translation>Le nitrate est de %1&#x202f;; au-dessus de %2 il nourrit les algues. Seule l’eau neuve le fait baisser.</translation>
     </message>
     <message>
         <source>Borate is %1; it should be at most %2. Add none.</source>
-        <translation>Le borate est de %1 ; il devrait être d’au plus %2. N’en ajoutez pas.</translation>
+        <translation>Le borate est de %1&#x202f;; il devrait être d’au plus %2. N’en ajoutez pas.</translation>
     </message>
     <message>
         <source>Turbidity is %1; clear water is below %2.</source>
-        <translation>La turbidité est de %1 ; une eau claire est en dessous de %2.</translation>
+        <translation>La turbidité est de %1&#x202f;; une eau claire est en dessous de %2.</translation>
     </message>
     <message>
         <source>The saturation index in the vessel is %1, below %2: the water dissolves calcium.</source>
-        <translation>L’indice de saturation dans le bassin est de %1, en dessous de %2 : l’eau dissout le calcaire.</translation>
+        <translation>L’indice de saturation dans le bassin est de %1, en dessous de %2&#xa0;: l’eau dissout le calcaire.</translation>
     </message>
     <message>
         <source>The saturation index in the vessel is %1, above %2: the water lays down scale.</source>
-        <translation>L’indice de saturation dans le bassin est de %1, au-dessus de %2 : l’eau dépose du tartre.</translation>
+        <translation>L’indice de saturation dans le bassin est de %1, au-dessus de %2&#xa0;: l’eau dépose du tartre.</translation>
     </message>
     <message>
         <source>The water is at %1 degrees Celsius; %2 is the most that is safe to sit in.</source>
-        <translation>L’eau est à %1 degrés Celsius ; %2 est le maximum sans danger pour s’y asseoir.</translation>
+        <translation>L’eau est à %1 degrés Celsius&#x202f;; %2 est le maximum sans danger pour s’y asseoir.</translation>
     </message>
     <message>
         <source>The overnight test shows that this water uses up %1 of chlorine before any is left.</source>
@@ -2511,23 +2511,23 @@
     </message>
     <message>
         <source>The demand test has not found how much chlorine this water uses up; no bottle held its chlorine.</source>
-        <translation>Le test de demande n’a pas trouvé combien de chlore cette eau consomme ; aucun flacon n’a gardé son chlore.</translation>
+        <translation>Le test de demande n’a pas trouvé combien de chlore cette eau consomme&#x202f;; aucun flacon n’a gardé son chlore.</translation>
     </message>
     <message>
         <source>Chemicals have been mixed or are fuming: this is an emergency.</source>
-        <translation>Des produits ont été mélangés ou dégagent des vapeurs : c’est une urgence.</translation>
+        <translation>Des produits ont été mélangés ou dégagent des vapeurs&#xa0;: c’est une urgence.</translation>
     </message>
     <message>
         <source>The main drain cannot be seen: nobody could see a swimmer in trouble.</source>
-        <translation>La bonde de fond n’est pas visible : personne ne verrait un baigneur en difficulté.</translation>
+        <translation>La bonde de fond n’est pas visible&#xa0;: personne ne verrait un baigneur en difficulté.</translation>
     </message>
     <message>
         <source>The water is green: algae are growing.</source>
-        <translation>L’eau est verte : des algues se développent.</translation>
+        <translation>L’eau est verte&#xa0;: des algues se développent.</translation>
     </message>
     <message>
         <source>The walls are slimy: algae or a film of bacteria is growing.</source>
-        <translation>Les parois sont glissantes : des algues ou un film de bactéries s’y développent.</translation>
+        <translation>Les parois sont glissantes&#xa0;: des algues ou un film de bactéries s’y développent.</translation>
     </message>
     <message>
         <source>Eyes smart after swimming.</source>
@@ -2535,7 +2535,7 @@
     </message>
     <message>
         <source>The water smells strongly: that is spent chlorine, not too much of it.</source>
-        <translation>L’eau sent fort : ce sont des chloramines (chlore usé), et non un excès de chlore.</translation>
+        <translation>L’eau sent fort&#xa0;: ce sont des chloramines (chlore usé), et non un excès de chlore.</translation>
     </message>
     <message>
         <source>The water is cloudy.</source>
@@ -2543,11 +2543,11 @@
     </message>
     <message>
         <source>The water foams: soap, lotion or old water. Rinse off before getting in; if it goes on, change the water.</source>
-        <translation>L’eau mousse : savon, crème ou eau usée. Rincez-vous avant d’entrer ; si cela continue, changez l’eau.</translation>
+        <translation>L’eau mousse&#xa0;: savon, crème ou eau usée. Rincez-vous avant d’entrer&#x202f;; si cela continue, changez l’eau.</translation>
     </message>
     <message>
         <source>There are stains: metals or leaves; what is in the stain no longer shows in the water.</source>
-        <translation>Il y a des taches : métaux ou feuilles ; ce qui est dans la tache ne se voit plus dans l’eau.</translation>
+        <translation>Il y a des taches&#xa0;: métaux ou feuilles&#x202f;; ce qui est dans la tache ne se voit plus dans l’eau.</translation>
     </message>
     <message>
         <source>There is scale on the surface.</source>
@@ -2555,11 +2555,11 @@
     </message>
     <message>
         <source>Light hair turns green: that is copper.</source>
-        <translation>Les cheveux clairs verdissent : c’est du cuivre.</translation>
+        <translation>Les cheveux clairs verdissent&#xa0;: c’est du cuivre.</translation>
     </message>
     <message>
         <source>Chlorine tablets are in use: each adds acid and, for good, stabilizer.</source>
-        <translation>Des galets de chlore sont en place : chacun ajoute de l’acide et, pour de bon, du stabilisant.</translation>
+        <translation>Des galets de chlore sont en place&#xa0;: chacun ajoute de l’acide et, pour de bon, du stabilisant.</translation>
     </message>
     <message>
         <source>Something happened in this water that a home plan must not treat.</source>
@@ -2575,27 +2575,27 @@
     </message>
     <message>
         <source>The vessel has changed between biguanide and another sanitizer; they must not meet.</source>
-        <translation>On est passé du biguanide à un autre désinfectant, ou l’inverse ; ils ne doivent pas se rencontrer.</translation>
+        <translation>On est passé du biguanide à un autre désinfectant, ou l’inverse&#x202f;; ils ne doivent pas se rencontrer.</translation>
     </message>
     <message>
         <source>The sanitizer was not read, so nobody knows whether the water is safe.</source>
-        <translation>Le désinfectant n’a pas été mesuré : personne ne sait si l’eau est sans danger.</translation>
+        <translation>Le désinfectant n’a pas été mesuré&#xa0;: personne ne sait si l’eau est sans danger.</translation>
     </message>
     <message>
         <source>%3 was at the end of the method&apos;s range (%1): dilute the sample and read it again. Nothing is dosed on it.</source>
-        <translation>%3 : mesure en bout d’échelle de la méthode (%1). Diluez l’échantillon et refaites la mesure. Rien n’est dosé d’après cette valeur.</translation>
+        <translation>%3&#xa0;: mesure en bout d’échelle de la méthode (%1). Diluez l’échantillon et refaites la mesure. Rien n’est dosé d’après cette valeur.</translation>
     </message>
     <message>
         <source>%3 (%1) cannot be believed: nothing is dosed on it.</source>
-        <translation>%3 (%1) : valeur non crédible ; rien n’est dosé d’après elle.</translation>
+        <translation>%3 (%1)&#xa0;: valeur non crédible&#x202f;; rien n’est dosé d’après elle.</translation>
     </message>
     <message>
         <source>%3 (%1) must be read again before anything is dosed on it.</source>
-        <translation>%3 (%1) : mesure à refaire avant de doser quoi que ce soit d’après elle.</translation>
+        <translation>%3 (%1)&#xa0;: mesure à refaire avant de doser quoi que ce soit d’après elle.</translation>
     </message>
     <message>
         <source>The readings contradict each other: no water can have all of them.</source>
-        <translation>Les mesures se contredisent : aucune eau ne peut les avoir toutes.</translation>
+        <translation>Les mesures se contredisent&#xa0;: aucune eau ne peut les avoir toutes.</translation>
     </message>
     <message>
         <source>The volume is not known, so no amount can be worked out. Measure length, width and average depth, or read the water meter while filling.</source>
@@ -2603,83 +2603,83 @@
     </message>
     <message>
         <source>Raise pH: add %1 of %2.</source>
-        <translation>Remonter le pH : ajoutez %1 du produit « %2 ».</translation>
+        <translation>Remonter le pH&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;».</translation>
     </message>
     <message>
         <source>Raise pH and alkalinity together: add %1 of %2.</source>
-        <translation>Remonter le pH et l’alcalinité ensemble : ajoutez %1 du produit « %2 ».</translation>
+        <translation>Remonter le pH et l’alcalinité ensemble&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;».</translation>
     </message>
     <message>
         <source>Lower pH: pour %1 of %2 slowly in front of a return, pump running.</source>
-        <translation>Baisser le pH : versez lentement %1 du produit « %2 » devant un refoulement, pompe en marche.</translation>
+        <translation>Baisser le pH&#xa0;: versez lentement %1 du produit «&#xa0;%2&#xa0;» devant un refoulement, pompe en marche.</translation>
     </message>
     <message>
         <source>Raise alkalinity: spread %1 of %2 over the water.</source>
-        <translation>Remonter l’alcalinité : répandez %1 du produit « %2 » sur l’eau.</translation>
+        <translation>Remonter l’alcalinité&#xa0;: répandez %1 du produit «&#xa0;%2&#xa0;» sur l’eau.</translation>
     </message>
     <message>
         <source>Add %1 of %2 first, so that the acid after it does not take alkalinity too low.</source>
-        <translation>Ajoutez d’abord %1 du produit « %2 », pour que l’acide qui suit ne fasse pas trop baisser l’alcalinité.</translation>
+        <translation>Ajoutez d’abord %1 du produit «&#xa0;%2&#xa0;», pour que l’acide qui suit ne fasse pas trop baisser l’alcalinité.</translation>
     </message>
     <message>
         <source>Lower alkalinity: pour %1 of %2 slowly in front of a return, pump running. pH drops too and comes back with air.</source>
-        <translation>Baisser l’alcalinité : versez lentement %1 du produit « %2 » devant un refoulement, pompe en marche. Le pH baisse aussi et remonte avec l’air.</translation>
+        <translation>Baisser l’alcalinité&#xa0;: versez lentement %1 du produit «&#xa0;%2&#xa0;» devant un refoulement, pompe en marche. Le pH baisse aussi et remonte avec l’air.</translation>
     </message>
     <message>
         <source>Raise calcium: add %1 of %2, dissolved as its label allows.</source>
-        <translation>Remonter le calcium : ajoutez %1 du produit « %2 », dissous comme l’étiquette le permet.</translation>
+        <translation>Remonter le calcium&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;», dissous comme l’étiquette le permet.</translation>
     </message>
     <message>
         <source>Raise salt: spread %1 of %2 over the water and brush until it is gone. Generator off until then.</source>
-        <translation>Remonter le sel : répandez %1 du produit « %2 » sur l’eau et brossez jusqu’à disparition. Électrolyseur arrêté jusque-là.</translation>
+        <translation>Remonter le sel&#xa0;: répandez %1 du produit «&#xa0;%2&#xa0;» sur l’eau et brossez jusqu’à disparition. Électrolyseur arrêté jusque-là.</translation>
     </message>
     <message>
         <source>Raise chlorine: add %1 of %2 where the water moves, never through the skimmer, pump running.</source>
-        <translation>Remonter le chlore : ajoutez %1 du produit « %2 » là où l’eau bouge, jamais par le skimmer, pompe en marche.</translation>
+        <translation>Remonter le chlore&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;» là où l’eau bouge, jamais par le skimmer, pompe en marche.</translation>
     </message>
     <message>
         <source>Burn off the spent chlorine: add %1 of %2 all at once. Half of it would make matters worse.</source>
-        <translation>Éliminer les chloramines : ajoutez %1 du produit « %2 » en une seule fois. La moitié aggraverait les choses.</translation>
+        <translation>Éliminer les chloramines&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;» en une seule fois. La moitié aggraverait les choses.</translation>
     </message>
     <message>
         <source>Kill the algae: add %1 of %2 all at once and leave it overnight.</source>
-        <translation>Tuer les algues : ajoutez %1 du produit « %2 » en une seule fois et laissez agir toute la nuit.</translation>
+        <translation>Tuer les algues&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;» en une seule fois et laissez agir toute la nuit.</translation>
     </message>
     <message>
         <source>Meet what the water uses up: add %1 of %2 all at once and leave it overnight.</source>
-        <translation>Couvrir ce que l’eau consomme : ajoutez %1 du produit « %2 » en une seule fois et laissez agir toute la nuit.</translation>
+        <translation>Couvrir ce que l’eau consomme&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;» en une seule fois et laissez agir toute la nuit.</translation>
     </message>
     <message>
         <source>Raise stabilizer: hang %1 of %2 in a sock in front of a return, pump on and no backwash until it is gone. Its reading rises within a week.</source>
-        <translation>Remonter le stabilisant : suspendez %1 du produit « %2 » dans une chaussette devant un refoulement, pompe en marche et sans contre-lavage jusqu’à disparition. La mesure monte en une semaine.</translation>
+        <translation>Remonter le stabilisant&#xa0;: suspendez %1 du produit «&#xa0;%2&#xa0;» dans une chaussette devant un refoulement, pompe en marche et sans contre-lavage jusqu’à disparition. La mesure monte en une semaine.</translation>
     </message>
     <message>
         <source>Lay down bromide: add %1 of %2.</source>
-        <translation>Constituer la réserve de bromure : ajoutez %1 du produit « %2 ».</translation>
+        <translation>Constituer la réserve de bromure&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;».</translation>
     </message>
     <message>
         <source>Raise bromine: give %1 of %2 by its feeder, no tablet broken. It dissolves over a day or more: test bromine before anybody gets in.</source>
-        <translation>Remonter le brome : donnez %1 du produit « %2 » par son doseur, sans casser de pastille. Il se dissout en un jour ou plus : mesurez le brome avant que quiconque entre.</translation>
+        <translation>Remonter le brome&#xa0;: donnez %1 du produit «&#xa0;%2&#xa0;» par son doseur, sans casser de pastille. Il se dissout en un jour ou plus&#xa0;: mesurez le brome avant que quiconque entre.</translation>
     </message>
     <message>
         <source>Raise the sanitizer: add %1 of %2.</source>
-        <translation>Remonter le désinfectant : ajoutez %1 du produit « %2 ».</translation>
+        <translation>Remonter le désinfectant&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;».</translation>
     </message>
     <message>
         <source>Raise peroxide: add %1 of %2.</source>
-        <translation>Remonter le peroxyde : ajoutez %1 du produit « %2 ».</translation>
+        <translation>Remonter le peroxyde&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;».</translation>
     </message>
     <message>
         <source>Bind the metals before anything else: add %1 of %2, or as its label says.</source>
-        <translation>Fixer les métaux avant tout : ajoutez %1 du produit « %2 », ou selon son étiquette.</translation>
+        <translation>Fixer les métaux avant tout&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;», ou selon son étiquette.</translation>
     </message>
     <message>
         <source>Help the filter: add %1 of %2, or as its label says.</source>
-        <translation>Aider le filtre : ajoutez %1 du produit « %2 », ou selon son étiquette.</translation>
+        <translation>Aider le filtre&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;», ou selon son étiquette.</translation>
     </message>
     <message>
         <source>Remove phosphate: add %1 of %2. The water looks worse first; clean the filter after.</source>
-        <translation>Éliminer le phosphate : ajoutez %1 du produit « %2 ». L’eau paraît d’abord plus trouble ; nettoyez ensuite le filtre.</translation>
+        <translation>Éliminer le phosphate&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;». L’eau paraît d’abord plus trouble&#x202f;; nettoyez ensuite le filtre.</translation>
     </message>
     <message>
         <source>Let out %5 of the water and fill up again. Pump, heater and generator off until it is full.</source>
@@ -2687,7 +2687,7 @@
     </message>
     <message>
         <source>Let pH rise by air for about %6: turn the returns up until they break the surface; fountain, jets and air on.</source>
-        <translation>Laissez monter le pH par l’air pendant environ %6 : tournez les refoulements vers le haut jusqu’à troubler la surface ; fontaine, jets et air en marche.</translation>
+        <translation>Laissez monter le pH par l’air pendant environ %6&#xa0;: tournez les refoulements vers le haut jusqu’à troubler la surface&#x202f;; fontaine, jets et air en marche.</translation>
     </message>
     <message>
         <source>Brush walls, steps and corners.</source>
@@ -2723,27 +2723,27 @@
     </message>
     <message>
         <source>Heater off; let the water cool to 40 degrees Celsius or less before anybody gets in.</source>
-        <translation>Réchauffeur arrêté ; laissez l’eau descendre à 40 degrés Celsius ou moins avant que quiconque n’entre.</translation>
+        <translation>Réchauffeur arrêté&#x202f;; laissez l’eau descendre à 40 degrés Celsius ou moins avant que quiconque n’entre.</translation>
     </message>
     <message>
         <source>Once it is full again and well mixed, bring a bottle of it and one of the tap water: the rest of the doses hang on them.</source>
-        <translation>Une fois le plein refait et l’eau bien mélangée, apportez-en un flacon et un de l’eau du robinet : le reste des doses en dépend.</translation>
+        <translation>Une fois le plein refait et l’eau bien mélangée, apportez-en un flacon et un de l’eau du robinet&#xa0;: le reste des doses en dépend.</translation>
     </message>
     <message>
         <source>Once it is full again and well mixed, bring a bottle: the doses hang on it.</source>
-        <translation>Une fois le plein refait et l’eau bien mélangée, apportez un flacon : les doses en dépendent.</translation>
+        <translation>Une fois le plein refait et l’eau bien mélangée, apportez un flacon&#xa0;: les doses en dépendent.</translation>
     </message>
     <message>
         <source>Bring another bottle; the rest of the dose is worked out from it.</source>
-        <translation>Apportez un autre flacon ; le reste de la dose en sera calculé.</translation>
+        <translation>Apportez un autre flacon&#x202f;; le reste de la dose en sera calculé.</translation>
     </message>
     <message>
         <source>Bring another bottle: we must read free chlorine again, diluted 1 + 4. Strong chlorine can bleach the test and look like none.</source>
-        <translation>Apportez un autre flacon : nous devons remesurer le chlore libre, dilué 1 + 4. Un chlore fort peut décolorer le test et sembler nul.</translation>
+        <translation>Apportez un autre flacon&#xa0;: nous devons remesurer le chlore libre, dilué 1 + 4. Un chlore fort peut décolorer le test et sembler nul.</translation>
     </message>
     <message>
         <source>Bring a litre of the water for an overnight chlorine-demand test: what it needs is more than is safe to add by guess.</source>
-        <translation>Apportez un litre de l’eau pour un test de demande en chlore sur une nuit : ce qu’il lui faut dépasse ce qu’il est sûr d’ajouter au jugé.</translation>
+        <translation>Apportez un litre de l’eau pour un test de demande en chlore sur une nuit&#xa0;: ce qu’il lui faut dépasse ce qu’il est sûr d’ajouter au jugé.</translation>
     </message>
     <message>
         <source>Bring a litre of the water for another demand test, with stronger bottles.</source>
@@ -2751,7 +2751,7 @@
     </message>
     <message>
         <source>This water uses up too much chlorine to treat: bring another bottle once part of it has been changed, or ask a licensed operator.</source>
-        <translation>Cette eau consomme trop de chlore pour être traitée : apportez un autre flacon une fois qu’une partie en aura été changée, ou demandez à un professionnel agréé.</translation>
+        <translation>Cette eau consomme trop de chlore pour être traitée&#xa0;: apportez un autre flacon une fois qu’une partie en aura été changée, ou demandez à un professionnel agréé.</translation>
     </message>
     <message>
         <source>Leave at once, upwind, keep others out and call the emergency number from outside.</source>
@@ -2767,7 +2767,7 @@
     </message>
     <message>
         <source>Keep everybody out; have a licensed operator clear the water.</source>
-        <translation>Ne laissez entrer personne ; faites clarifier l’eau par un professionnel agréé.</translation>
+        <translation>Ne laissez entrer personne&#x202f;; faites clarifier l’eau par un professionnel agréé.</translation>
     </message>
     <message>
         <source>Hand these readings to the qualified operator.</source>
@@ -2791,7 +2791,7 @@
     </message>
     <message>
         <source>Acid burns: goggles and gloves on, downwind of nobody.</source>
-        <translation>L’acide provoque des brûlures : portez lunettes et gants de protection, personne sous le vent.</translation>
+        <translation>L’acide provoque des brûlures&#xa0;: portez lunettes et gants de protection, personne sous le vent.</translation>
     </message>
     <message>
         <source>Always chemical into water, never water into chemical.</source>
@@ -2799,11 +2799,11 @@
     </message>
     <message>
         <source>Irritates the eyes: goggles on.</source>
-        <translation>Irrite les yeux : portez des lunettes de protection.</translation>
+        <translation>Irrite les yeux&#xa0;: portez des lunettes de protection.</translation>
     </message>
     <message>
         <source>It gets hot when it dissolves: clean bucket, cool water first, small amounts.</source>
-        <translation>Chauffe en se dissolvant : seau propre, eau froide d’abord, petites quantités.</translation>
+        <translation>Chauffe en se dissolvant&#xa0;: seau propre, eau froide d’abord, petites quantités.</translation>
     </message>
     <message>
         <source>Never in the same sock, skimmer, bucket or hour as strong chlorine.</source>
@@ -2811,11 +2811,11 @@
     </message>
     <message>
         <source>Burns skin and eyes, feeds fire: goggles, gloves, a dry scoop of its own, away from fuel and anything that burns.</source>
-        <translation>Brûle la peau et les yeux, attise le feu : lunettes et gants de protection, pelle sèche réservée à cet usage, loin des carburants et de tout ce qui brûle.</translation>
+        <translation>Brûle la peau et les yeux, attise le feu&#xa0;: lunettes et gants de protection, pelle sèche réservée à cet usage, loin des carburants et de tout ce qui brûle.</translation>
     </message>
     <message>
         <source>With acid it gives off chlorine gas: never the same bucket, spot or hour.</source>
-        <translation>Au contact d’un acide, dégage du chlore gazeux (toxique) : jamais le même seau, le même endroit ni la même heure.</translation>
+        <translation>Au contact d’un acide, dégage du chlore gazeux (toxique)&#xa0;: jamais le même seau, le même endroit ni la même heure.</translation>
     </message>
     <message>
         <source>Never wet the container or add a little water to the granules.</source>
@@ -2823,7 +2823,7 @@
     </message>
     <message>
         <source>Never let two kinds of chlorine, or chlorine and acid, meet, not even in a scoop: they can explode or give off gas.</source>
-        <translation>Ne laissez jamais deux sortes de chlore, ni chlore et acide, se toucher, pas même dans une pelle : explosion ou gaz.</translation>
+        <translation>Ne laissez jamais deux sortes de chlore, ni chlore et acide, se toucher, pas même dans une pelle&#xa0;: explosion ou gaz.</translation>
     </message>
     <message>
         <source>Generator off until the salt is dissolved.</source>
@@ -2835,7 +2835,7 @@
     </message>
     <message>
         <source>An empty shell can float up in wet ground, and a liner can shrink: no draining after heavy rain; ask a professional where the ground water is high.</source>
-        <translation>Un bassin vide peut se soulever en sol détrempé, et un liner peut rétrécir : pas de vidange après de fortes pluies ; consultez un professionnel si la nappe est haute.</translation>
+        <translation>Un bassin vide peut se soulever en sol détrempé, et un liner peut rétrécir&#xa0;: pas de vidange après de fortes pluies&#x202f;; consultez un professionnel si la nappe est haute.</translation>
     </message>
     <message>
         <source>First let chlorine fall until a strip shows none, and ask the town where the water may go.</source>
@@ -2847,7 +2847,7 @@
     </message>
     <message>
         <source>Indoors: cover off, doors and windows open.</source>
-        <translation>En intérieur : couverture retirée, portes et fenêtres ouvertes.</translation>
+        <translation>En intérieur&#xa0;: couverture retirée, portes et fenêtres ouvertes.</translation>
     </message>
     <message>
         <source>The product&apos;s label and your local code come first.</source>
@@ -2867,15 +2867,15 @@
     </message>
     <message>
         <source>Trouble breathing, or chemical in eyes: fresh air, rinse for 15 minutes, call %1.</source>
-        <translation>Difficulté à respirer, ou produit dans les yeux : air libre, rincez 15 minutes, appelez le %1.</translation>
+        <translation>Difficulté à respirer, ou produit dans les yeux&#xa0;: air libre, rincez 15 minutes, appelez le %1.</translation>
     </message>
     <message>
         <source>This is advice for a home; where in doubt ask a licensed operator.</source>
-        <translation>Ces conseils valent pour un particulier ; en cas de doute, consultez un professionnel agréé.</translation>
+        <translation>Ces conseils valent pour un particulier&#x202f;; en cas de doute, consultez un professionnel agréé.</translation>
     </message>
     <message>
         <source>Chemicals have been mixed or are fuming. Leave at once, upwind; keep others out; call the emergency number from outside. Do not go back to air the room, add no water, move nothing.</source>
-        <translation>Des produits ont été mélangés ou dégagent des vapeurs. Éloignez-vous aussitôt, face au vent ; tenez les autres à l’écart ; appelez le numéro d’urgence depuis l’extérieur. N’y retournez pas pour aérer, n’ajoutez pas d’eau, ne déplacez rien.</translation>
+        <translation>Des produits ont été mélangés ou dégagent des vapeurs. Éloignez-vous aussitôt, face au vent&#x202f;; tenez les autres à l’écart&#x202f;; appelez le numéro d’urgence depuis l’extérieur. N’y retournez pas pour aérer, n’ajoutez pas d’eau, ne déplacez rien.</translation>
     </message>
     <message>
         <source>After faeces, vomit, blood or a dead animal the health department&apos;s procedure applies, not a home plan. Keep everybody out until it is done.</source>
@@ -2887,11 +2887,11 @@
     </message>
     <message>
         <source>The main drain cannot be seen, so nobody may swim and nobody could be found in the water. Close it off and have a licensed operator clear it.</source>
-        <translation>La bonde de fond n’est pas visible : personne ne doit se baigner et personne ne pourrait être retrouvé dans l’eau. Fermez l’accès et faites clarifier l’eau par un professionnel agréé.</translation>
+        <translation>La bonde de fond n’est pas visible&#xa0;: personne ne doit se baigner et personne ne pourrait être retrouvé dans l’eau. Fermez l’accès et faites clarifier l’eau par un professionnel agréé.</translation>
     </message>
     <message>
         <source>This water is open to others than the household. Local code and its qualified operator decide; here are the readings.</source>
-        <translation>Cette eau est ouverte à d’autres que le foyer. La réglementation locale et son exploitant qualifié décident ; voici les mesures.</translation>
+        <translation>Cette eau est ouverte à d’autres que le foyer. La réglementation locale et son exploitant qualifié décident&#x202f;; voici les mesures.</translation>
     </message>
     <message>
         <source>What keeps this water clean is not known, and the wrong chemical can be dangerous. Ask which sanitizer is used, then come back.</source>
@@ -2903,35 +2903,35 @@
     </message>
     <message>
         <source>pH, alkalinity or the sanitizer was beyond what the method can read or cannot be believed. Read it again, diluted or by a wider method; nothing is added until then.</source>
-        <translation>Le pH, l’alcalinité ou le désinfectant dépassait ce que la méthode peut lire, ou n’est pas crédible. Refaites la mesure, diluée ou par une méthode plus large ; rien n’est ajouté d’ici là.</translation>
+        <translation>Le pH, l’alcalinité ou le désinfectant dépassait ce que la méthode peut lire, ou n’est pas crédible. Refaites la mesure, diluée ou par une méthode plus large&#x202f;; rien n’est ajouté d’ici là.</translation>
     </message>
     <message>
         <source>The readings contradict each other. Take a fresh bottle and read them again; nothing is added until then.</source>
-        <translation>Les mesures se contredisent. Prenez un nouveau flacon et refaites-les ; rien n’est ajouté d’ici là.</translation>
+        <translation>Les mesures se contredisent. Prenez un nouveau flacon et refaites-les&#x202f;; rien n’est ajouté d’ici là.</translation>
     </message>
     <message>
         <source>%1 fl oz</source>
-        <translation>%1 oz liq.</translation>
+        <translation>%1&#xa0;oz liq.</translation>
     </message>
     <message>
         <source>%1 gal</source>
-        <translation>%1 gal</translation>
+        <translation>%1&#xa0;gal</translation>
     </message>
     <message>
         <source>%1 gal and %2 fl oz</source>
-        <translation>%1 gal et %2 oz liq.</translation>
+        <translation>%1&#xa0;gal et %2&#xa0;oz liq.</translation>
     </message>
     <message>
         <source>%1 oz</source>
-        <translation>%1 oz</translation>
+        <translation>%1&#xa0;oz</translation>
     </message>
     <message>
         <source>%1 lb</source>
-        <translation>%1 lb</translation>
+        <translation>%1&#xa0;lb</translation>
     </message>
     <message>
         <source>%1 lb %2 oz</source>
-        <translation>%1 lb %2 oz</translation>
+        <translation>%1&#xa0;lb %2&#xa0;oz</translation>
     </message>
     <message>
         <source>Do this %1 times, %2 apart.</source>
@@ -2939,15 +2939,167 @@
     </message>
     <message>
         <source>Burns skin and eyes, bleaches clothes, feeds fire: goggles and gloves on.</source>
-        <translation>Brûle la peau et les yeux, décolore les vêtements, attise le feu : portez lunettes et gants de protection.</translation>
+        <translation>Brûle la peau et les yeux, décolore les vêtements, attise le feu&#xa0;: portez lunettes et gants de protection.</translation>
     </message>
     <message>
         <source>Burns skin and eyes: goggles and gloves on.</source>
-        <translation>Brûle la peau et les yeux : portez lunettes et gants de protection.</translation>
+        <translation>Brûle la peau et les yeux&#xa0;: portez lunettes et gants de protection.</translation>
     </message>
     <message>
         <source>Grains left lying bleach liner, paint and fibreglass: brush until they are gone.</source>
-        <translation>Les grains qui restent décolorent liner, peinture et polyester : brossez jusqu’à disparition.</translation>
+        <translation>Les grains qui restent décolorent liner, peinture et polyester&#xa0;: brossez jusqu’à disparition.</translation>
+    </message>
+    <message>
+        <source>Raise borate: spread %1 of %2 over the water.</source>
+        <translation>Remonter le borate&#xa0;: répandez %1 du produit «&#xa0;%2&#xa0;» sur l’eau.</translation>
+    </message>
+    <message>
+        <source>Take down chlorine: add %1 of %2, half of what it would take; then read again.</source>
+        <translation>Faire baisser le chlore&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;», la moitié de ce qu’il faudrait&#x202f;; puis refaites la mesure.</translation>
+    </message>
+    <message>
+        <source>Add no chlorine; cover off and pump on: the sun brings it down by itself.</source>
+        <translation>N’ajoutez pas de chlore&#x202f;; couverture retirée et pompe en marche&#xa0;: le soleil le fait baisser de lui-même.</translation>
+    </message>
+    <message>
+        <source>Add no chlorine; cover off and pump on until it has come down by itself.</source>
+        <translation>N’ajoutez pas de chlore&#x202f;; couverture retirée et pompe en marche jusqu’à ce qu’il ait baissé de lui-même.</translation>
+    </message>
+    <message>
+        <source>Brush the new plaster all over, twice a day until it is 28 days old; no salt until then.</source>
+        <translation>Brossez tout l’enduit neuf, deux fois par jour jusqu’à ses 28 jours&#x202f;; pas de sel d’ici là.</translation>
+    </message>
+    <message>
+        <source>Pump the water and leaves off the cover before it comes off; none of it into the pool.</source>
+        <translation>Pompez l’eau et retirez les feuilles de la couverture avant de l’enlever&#x202f;; rien dans la piscine.</translation>
+    </message>
+    <message>
+        <source>For the winter: add %1 of %2, or as its label says.</source>
+        <translation>Pour l’hiver&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;», ou selon son étiquette.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: a dose was cut short because the readings are not sure enough for more. Bring another bottle, then the rest.</source>
+        <translation>%1 restera à %2&#xa0;: une dose a été réduite, car les mesures ne sont pas assez sûres pour davantage. Apportez un autre flacon, puis le reste.</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2: no dose without the volume. Measure it first.</source>
+        <translation>%1 reste à %2&#xa0;: pas de dose sans le volume. Mesurez-le d’abord.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until the refilled water has been read: the fill water is not known.</source>
+        <translation>%1 attend à %2 que l’eau soit mesurée après remplissage&#xa0;: l’eau de remplissage n’est pas connue.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until the refilled water has been read.</source>
+        <translation>%1 attend à %2 que l’eau soit mesurée après remplissage.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: high alkalinity at low pH comes down only by turns of acid and air, over days. Bring another bottle for the next turn.</source>
+        <translation>%1 restera à %2&#xa0;: une alcalinité haute à pH bas ne descend que par tours d’acide et d’air, sur plusieurs jours. Apportez un autre flacon pour le tour suivant.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: the next bottle decides the next dose.</source>
+        <translation>%1 restera à %2&#xa0;: le prochain flacon décide de la prochaine dose.</translation>
+    </message>
+    <message>
+        <source>%1 still reads %2: a binder keeps it from staining but does not take it out. Find where it comes from.</source>
+        <translation>%1 se lit encore à %2&#xa0;: un séquestrant l’empêche de tacher mais ne l’enlève pas. Cherchez d’où cela vient.</translation>
+    </message>
+    <message>
+        <source>%1 stands at %2 and falls by itself: add none, then read again.</source>
+        <translation>%1 est à %2 et baisse seul&#xa0;: n’en ajoutez pas, puis refaites la mesure.</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2: nothing on a shelf takes it out, only other water does.</source>
+        <translation>%1 reste à %2&#xa0;: aucun produit ne l’enlève, seule une autre eau le fait.</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2: the fill water holds too much of it itself. Other fill water would help.</source>
+        <translation>%1 reste à %2&#xa0;: l’eau de remplissage en contient elle-même trop. Une autre eau de remplissage aiderait.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: one part of the water more has to be changed, after the next bottle.</source>
+        <translation>%1 restera à %2&#xa0;: une autre part de l’eau est à changer, après le prochain flacon.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until the plaster is 28 days old.</source>
+        <translation>%1 attend à %2 les 28 jours de l’enduit.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until the pool is opened again.</source>
+        <translation>%1 attend à %2 la remise en route de la piscine.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until chlorine holds overnight.</source>
+        <translation>%1 attend à %2 que le chlore tienne la nuit.</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2: pH, alkalinity and stabilizer must be read again before a dose.</source>
+        <translation>%1 reste à %2&#xa0;: pH, alcalinité et stabilisant sont à mesurer de nouveau avant une dose.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: what would move it is neither on the shelf nor at home.</source>
+        <translation>%1 restera à %2&#xa0;: ce qui le corrigerait n’est ni en rayon ni à la maison.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: no dose brings it nearer without taking another reading out of its range.</source>
+        <translation>%1 restera à %2&#xa0;: aucune dose ne l’approche sans sortir une autre mesure de sa plage.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 for an overnight chlorine-demand test.</source>
+        <translation>%1 attend à %2 un test de demande en chlore sur une nuit.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 for another demand test.</source>
+        <translation>%1 attend à %2 un autre test de demande.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until part of the water has been changed.</source>
+        <translation>%1 attend à %2 qu’une part de l’eau soit changée.</translation>
+    </message>
+    <message>
+        <source>%1 was read as %2 and must be read again before a dose.</source>
+        <translation>%1&#xa0;: mesure de %2, à refaire avant une dose.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2 until it has been read again, diluted.</source>
+        <translation>%1 attend à %2 une nouvelle mesure, diluée.</translation>
+    </message>
+    <message>
+        <source>Step %1: a change needs a name and a reason.</source>
+        <translation>Étape %1&#xa0;: un changement demande un nom et une raison.</translation>
+    </message>
+    <message>
+        <source>Step %1 is not in this plan.</source>
+        <translation>L’étape %1 n’est pas dans ce plan.</translation>
+    </message>
+    <message>
+        <source>Step %1 cannot be changed to that: it would do something else.</source>
+        <translation>L’étape %1 ne peut pas être changée ainsi&#xa0;: elle ferait autre chose.</translation>
+    </message>
+    <message>
+        <source>Step %1: that product is neither on the shelf nor at home.</source>
+        <translation>Étape %1&#xa0;: ce produit n’est ni en rayon ni à la maison.</translation>
+    </message>
+    <message>
+        <source>Step %1: that product may never go into this water, or never beside another step.</source>
+        <translation>Étape %1&#xa0;: ce produit ne doit jamais aller dans cette eau, ou jamais à côté d’une autre étape.</translation>
+    </message>
+    <message>
+        <source>Step %1: the product&apos;s label decides this dose.</source>
+        <translation>Étape %1&#xa0;: l’étiquette du produit décide de cette dose.</translation>
+    </message>
+    <message>
+        <source>Step %1: that is more than one step may hold.</source>
+        <translation>Étape %1&#xa0;: c’est plus qu’une étape ne peut contenir.</translation>
+    </message>
+    <message>
+        <source>Refused: in %2 of 100 draws step %1 could do harm (pH below 7.0 or above 8.2, or too much chlorine).</source>
+        <translation>Refusé&#xa0;: dans %2 tirages sur 100, l’étape %1 pourrait nuire (pH sous 7,0 ou au-dessus de 8,2, ou trop de chlore).</translation>
+    </message>
+    <message>
+        <source>Calcium saturation in the vessel</source>
+        <translation>Saturation en calcaire dans le bassin</translation>
     </message>
 </context>
 <context>
@@ -2970,7 +3122,7 @@
     </message>
     <message>
         <source>The printer %1 did not take the sheet: %2</source>
-        <translation>L’imprimante %1 n’a pas pris la fiche : %2</translation>
+        <translation>L’imprimante %1 n’a pas pris la fiche&#xa0;: %2</translation>
     </message>
     <message>
         <source>The printer %1 takes no jobs at present.</source>
@@ -2978,15 +3130,15 @@
     </message>
     <message>
         <source>The printer does not answer yet: is it switched on?</source>
-        <translation>L’imprimante ne répond pas encore : est-elle allumée ?</translation>
+        <translation>L’imprimante ne répond pas encore&#xa0;: est-elle allumée&#x202f;?</translation>
     </message>
     <message>
         <source>The printer does not answer: is it switched on?</source>
-        <translation>L’imprimante ne répond pas : est-elle allumée ?</translation>
+        <translation>L’imprimante ne répond pas&#xa0;: est-elle allumée&#x202f;?</translation>
     </message>
     <message>
         <source>The printer gave the sheet up. Print it again?</source>
-        <translation>L’imprimante a abandonné la fiche. L’imprimer à nouveau ?</translation>
+        <translation>L’imprimante a abandonné la fiche. L’imprimer à nouveau&#x202f;?</translation>
     </message>
     <message>
         <source>The printer has stopped.</source>
@@ -3030,7 +3182,7 @@
     </message>
     <message>
         <source>The sheet comes out by itself once that is mended: do not print it again.</source>
-        <translation>La fiche sortira d’elle-même une fois cela réglé : ne pas l’imprimer à nouveau.</translation>
+        <translation>La fiche sortira d’elle-même une fois cela réglé&#xa0;: ne pas l’imprimer à nouveau.</translation>
     </message>
     <message>
         <source>The sheet is printed.</source>
@@ -3046,178 +3198,26 @@
     </message>
     <message>
         <source>The sheet was cancelled. Print it again?</source>
-        <translation>La fiche a été annulée. L’imprimer à nouveau ?</translation>
+        <translation>La fiche a été annulée. L’imprimer à nouveau&#x202f;?</translation>
     </message>
     <message>
         <source>There is no printer named %1 on this machine.</source>
         <translation>Il n’y a pas d’imprimante nommée %1 sur cette machine.</translation>
-    </message>
-    <message>
-        <source>Raise borate: spread %1 of %2 over the water.</source>
-        <translation>Augmentez le borate : répandez %1 du produit « %2 » sur l'eau.</translation>
-    </message>
-    <message>
-        <source>Take down chlorine: add %1 of %2, half of what it would take; then read again.</source>
-        <translation>Faites baisser le chlore : ajoutez %1 du produit « %2 », la moitié de ce qu'il faudrait ; puis mesurez de nouveau.</translation>
-    </message>
-    <message>
-        <source>Add no chlorine; cover off and pump on: the sun brings it down by itself.</source>
-        <translation>N'ajoutez pas de chlore ; bâche enlevée et pompe en marche, le soleil le fait baisser de lui-même.</translation>
-    </message>
-    <message>
-        <source>Add no chlorine; cover off and pump on until it has come down by itself.</source>
-        <translation>N'ajoutez pas de chlore ; couverture enlevée et pompe en marche jusqu'à ce qu'il ait baissé de lui-même.</translation>
-    </message>
-    <message>
-        <source>Brush the new plaster all over, twice a day until it is 28 days old; no salt until then.</source>
-        <translation>Brossez tout l'enduit neuf deux fois par jour jusqu'à ses 28 jours ; pas de sel d'ici là.</translation>
-    </message>
-    <message>
-        <source>Pump the water and leaves off the cover before it comes off; none of it into the pool.</source>
-        <translation>Pompez l'eau et les feuilles de la bâche avant de l'enlever ; que rien ne tombe dans la piscine.</translation>
-    </message>
-    <message>
-        <source>For the winter: add %1 of %2, or as its label says.</source>
-        <translation>Pour l'hiver : ajoutez %1 du produit « %2 », ou selon son étiquette.</translation>
-    </message>
-    <message>
-        <source>%1 will stand at %2: a dose was cut short because the readings are not sure enough for more. Bring another bottle, then the rest.</source>
-        <translation>%1 sera à %2 : une dose a été réduite parce que les mesures ne sont pas assez sûres. Apportez un autre flacon, puis le reste.</translation>
-    </message>
-    <message>
-        <source>%1 stays at %2: no dose without the volume. Measure it first.</source>
-        <translation>%1 reste à %2 : pas de dose sans le volume. Mesurez-le d'abord.</translation>
-    </message>
-    <message>
-        <source>%1 waits at %2 until the refilled water has been read: the fill water is not known.</source>
-        <translation>%1 attend à %2 que l'eau renouvelée soit mesurée : l'eau de remplissage n'est pas connue.</translation>
-    </message>
-    <message>
-        <source>%1 waits at %2 until the refilled water has been read.</source>
-        <translation>%1 attend à %2 que l'eau renouvelée soit mesurée.</translation>
-    </message>
-    <message>
-        <source>%1 will stand at %2: high alkalinity at low pH comes down only by turns of acid and air, over days. Bring another bottle for the next turn.</source>
-        <translation>%1 sera à %2 : une alcalinité haute à pH bas ne baisse que par l'acide et l'air, tour à tour, en plusieurs jours. Apportez un autre flacon pour le tour suivant.</translation>
-    </message>
-    <message>
-        <source>%1 will stand at %2: the next bottle decides the next dose.</source>
-        <translation>%1 sera à %2 : le prochain flacon décidera de la prochaine dose.</translation>
-    </message>
-    <message>
-        <source>%1 still reads %2: a binder keeps it from staining but does not take it out. Find where it comes from.</source>
-        <translation>%1 est toujours à %2 : le séquestrant évite les taches mais ne l'enlève pas. Cherchez d'où cela vient.</translation>
-    </message>
-    <message>
-        <source>%1 stands at %2 and falls by itself: add none, then read again.</source>
-        <translation>%1 est à %2 et baisse de lui-même : n'en ajoutez pas, puis mesurez de nouveau.</translation>
-    </message>
-    <message>
-        <source>%1 stays at %2: nothing on a shelf takes it out, only other water does.</source>
-        <translation>%1 reste à %2 : aucun produit ne l'enlève, seule une autre eau le fait.</translation>
-    </message>
-    <message>
-        <source>%1 stays at %2: the fill water holds too much of it itself. Other fill water would help.</source>
-        <translation>%1 reste à %2 : l'eau de remplissage en contient déjà trop. Une autre eau aiderait.</translation>
-    </message>
-    <message>
-        <source>%1 will stand at %2: one part of the water more has to be changed, after the next bottle.</source>
-        <translation>%1 sera à %2 : il faudra changer encore une partie de l'eau, après le prochain flacon.</translation>
-    </message>
-    <message>
-        <source>%1 waits at %2 until the plaster is 28 days old.</source>
-        <translation>%1 attend à %2 que l'enduit ait 28 jours.</translation>
-    </message>
-    <message>
-        <source>%1 waits at %2 until the pool is opened again.</source>
-        <translation>%1 attend à %2 la réouverture de la piscine.</translation>
-    </message>
-    <message>
-        <source>%1 waits at %2 until chlorine holds overnight.</source>
-        <translation>%1 attend à %2 que le chlore tienne la nuit.</translation>
-    </message>
-    <message>
-        <source>%1 stays at %2: pH, alkalinity and stabilizer must be read again before a dose.</source>
-        <translation>%1 reste à %2 : le pH, l'alcalinité et le stabilisant doivent être mesurés de nouveau avant une dose.</translation>
-    </message>
-    <message>
-        <source>%1 will stand at %2: what would move it is neither on the shelf nor at home.</source>
-        <translation>%1 sera à %2 : ce qui le ferait bouger n'est ni en rayon ni à la maison.</translation>
-    </message>
-    <message>
-        <source>%1 will stand at %2: no dose brings it nearer without taking another reading out of its range.</source>
-        <translation>%1 sera à %2 : aucune dose ne le rapproche sans faire sortir une autre mesure de sa plage.</translation>
-    </message>
-    <message>
-        <source>%1 waits at %2 for an overnight chlorine-demand test.</source>
-        <translation>%1 attend à %2 un essai de demande en chlore d'une nuit.</translation>
-    </message>
-    <message>
-        <source>%1 waits at %2 for another demand test.</source>
-        <translation>%1 attend à %2 un autre essai de demande.</translation>
-    </message>
-    <message>
-        <source>%1 waits at %2 until part of the water has been changed.</source>
-        <translation>%1 attend à %2 qu'une partie de l'eau soit changée.</translation>
-    </message>
-    <message>
-        <source>%1 was read as %2 and must be read again before a dose.</source>
-        <translation>%1 a été mesuré à %2 et doit être mesuré de nouveau avant une dose.</translation>
-    </message>
-    <message>
-        <source>%1 waits at %2 until it has been read again, diluted.</source>
-        <translation>%1 attend à %2 d'être mesuré de nouveau, dilué.</translation>
-    </message>
-    <message>
-        <source>Step %1: a change needs a name and a reason.</source>
-        <translation>Étape %1 : un changement demande un nom et une raison.</translation>
-    </message>
-    <message>
-        <source>Step %1 is not in this plan.</source>
-        <translation>L'étape %1 n'est pas dans ce plan.</translation>
-    </message>
-    <message>
-        <source>Step %1 cannot be changed to that: it would do something else.</source>
-        <translation>L'étape %1 ne peut pas être changée ainsi : elle ferait autre chose.</translation>
-    </message>
-    <message>
-        <source>Step %1: that product is neither on the shelf nor at home.</source>
-        <translation>Étape %1 : ce produit n'est ni en rayon ni à la maison.</translation>
-    </message>
-    <message>
-        <source>Step %1: that product may never go into this water, or never beside another step.</source>
-        <translation>Étape %1 : ce produit ne doit jamais aller dans cette eau, ou jamais à côté d'une autre étape.</translation>
-    </message>
-    <message>
-        <source>Step %1: the product's label decides this dose.</source>
-        <translation>Étape %1 : l'étiquette du produit décide de cette dose.</translation>
-    </message>
-    <message>
-        <source>Step %1: that is more than one step may hold.</source>
-        <translation>Étape %1 : c'est plus que n'en admet une seule étape.</translation>
-    </message>
-    <message>
-        <source>Refused: in %2 of 100 draws step %1 could do harm (pH below 7.0 or above 8.2, or too much chlorine).</source>
-        <translation>Refusé : dans %2 cas sur 100, l'étape %1 pourrait nuire (pH sous 7,0 ou au-dessus de 8,2, ou trop de chlore).</translation>
-    </message>
-    <message>
-        <source>Calcium saturation in the vessel</source>
-        <translation>La saturation en calcaire dans le bassin</translation>
     </message>
 </context>
 <context>
     <name>product</name>
     <message>
         <source>Algaecide 60 % (polyquat)</source>
-        <translation>Algicide 60 % (polyquat)</translation>
+        <translation>Algicide 60&#xa0;% (polyquat)</translation>
     </message>
     <message>
         <source>Bicarbonate powder (sodium bicarbonate 99 %)</source>
-        <translation>Bicarbonate en poudre (bicarbonate de sodium 99 %)</translation>
+        <translation>Bicarbonate en poudre (bicarbonate de sodium 99&#xa0;%)</translation>
     </message>
     <message>
         <source>Biguanide sanitizer 20 %</source>
-        <translation>Désinfectant au biguanide 20 %</translation>
+        <translation>Désinfectant au biguanide 20&#xa0;%</translation>
     </message>
     <message>
         <source>Borax decahydrate</source>
@@ -3225,19 +3225,19 @@
     </message>
     <message>
         <source>Boric acid 99.5 %</source>
-        <translation>Acide borique 99,5 %</translation>
+        <translation>Acide borique 99,5&#xa0;%</translation>
     </message>
     <message>
         <source>Bromine tablets (BCDMH 96 %)</source>
-        <translation>Pastilles de brome (BCDMH 96 %)</translation>
+        <translation>Pastilles de brome (BCDMH 96&#xa0;%)</translation>
     </message>
     <message>
         <source>Calcium flake 77 %</source>
-        <translation>Chlorure de calcium en paillettes 77 %</translation>
+        <translation>Chlorure de calcium en paillettes 77&#xa0;%</translation>
     </message>
     <message>
         <source>Granular chlorine (calcium hypochlorite 65 %)</source>
-        <translation>Chlore en granulés (hypochlorite de calcium 65 %)</translation>
+        <translation>Chlore en granulés (hypochlorite de calcium 65&#xa0;%)</translation>
     </message>
     <message>
         <source>Clarifier</source>
@@ -3245,11 +3245,11 @@
     </message>
     <message>
         <source>Stabilised granules (dichlor 55 %)</source>
-        <translation>Granulés stabilisés (dichlore 55 %)</translation>
+        <translation>Granulés stabilisés (dichlore 55&#xa0;%)</translation>
     </message>
     <message>
         <source>Acid granules (sodium bisulfate 93.2 %)</source>
-        <translation>Acide en granulés (bisulfate de sodium 93,2 %)</translation>
+        <translation>Acide en granulés (bisulfate de sodium 93,2&#xa0;%)</translation>
     </message>
     <message>
         <source>Floc (alum)</source>
@@ -3257,11 +3257,11 @@
     </message>
     <message>
         <source>Liquid chlorine 10 % trade</source>
-        <translation>Chlore liquide 10 % commercial</translation>
+        <translation>Chlore liquide 10&#xa0;% commercial</translation>
     </message>
     <message>
         <source>Liquid chlorine 12.5 % trade</source>
-        <translation>Chlore liquide 12,5 % commercial</translation>
+        <translation>Chlore liquide 12,5&#xa0;% commercial</translation>
     </message>
     <message>
         <source>Metal binder</source>
@@ -3269,47 +3269,47 @@
     </message>
     <message>
         <source>Chlorine-free oxidiser (triple salt, 43 % KHSO5)</source>
-        <translation>Oxydant sans chlore (sel triple, 43 % KHSO5)</translation>
+        <translation>Oxydant sans chlore (sel triple, 43&#xa0;% KHSO5)</translation>
     </message>
     <message>
         <source>Pool acid, half strength 14.5 %</source>
-        <translation>Acide chlorhydrique dilué 14,5 %</translation>
+        <translation>Acide chlorhydrique dilué 14,5&#xa0;%</translation>
     </message>
     <message>
         <source>Pool acid 31.45 %</source>
-        <translation>Acide chlorhydrique 31,45 %</translation>
+        <translation>Acide chlorhydrique 31,45&#xa0;%</translation>
     </message>
     <message>
         <source>Peroxide 27 %</source>
-        <translation>Peroxyde 27 %</translation>
+        <translation>Peroxyde 27&#xa0;%</translation>
     </message>
     <message>
         <source>Phosphate remover (lanthanum chloride 20 %)</source>
-        <translation>Anti-phosphates (chlorure de lanthane 20 %)</translation>
+        <translation>Anti-phosphates (chlorure de lanthane 20&#xa0;%)</translation>
     </message>
     <message>
         <source>Pool salt 99.5 %</source>
-        <translation>Sel pour piscine 99,5 %</translation>
+        <translation>Sel pour piscine 99,5&#xa0;%</translation>
     </message>
     <message>
         <source>Sesquicarbonate powder 98 %</source>
-        <translation>Sesquicarbonate en poudre 98 %</translation>
+        <translation>Sesquicarbonate en poudre 98&#xa0;%</translation>
     </message>
     <message>
         <source>Soda ash powder 99 %</source>
-        <translation>Carbonate de sodium en poudre 99 %</translation>
+        <translation>Carbonate de sodium en poudre 99&#xa0;%</translation>
     </message>
     <message>
         <source>Bromide salt 98 %</source>
-        <translation>Sel de bromure 98 %</translation>
+        <translation>Sel de bromure 98&#xa0;%</translation>
     </message>
     <message>
         <source>Stabilizer granules 99 %</source>
-        <translation>Stabilisant en granulés 99 %</translation>
+        <translation>Stabilisant en granulés 99&#xa0;%</translation>
     </message>
     <message>
         <source>Chlorine remover (sodium sulfite 97 %)</source>
-        <translation>Neutralisant de chlore (sulfite de sodium 97 %)</translation>
+        <translation>Neutralisant de chlore (sulfite de sodium 97&#xa0;%)</translation>
     </message>
     <message>
         <source>Chlorine remover (sodium thiosulfate pentahydrate)</source>
@@ -3317,11 +3317,11 @@
     </message>
     <message>
         <source>Stabilised tablets (trichlor 90 %)</source>
-        <translation>Galets stabilisés (trichlore 90 %)</translation>
+        <translation>Galets stabilisés (trichlore 90&#xa0;%)</translation>
     </message>
     <message>
         <source>Ascorbic acid 99 %</source>
-        <translation>Acide ascorbique 99 %</translation>
+        <translation>Acide ascorbique 99&#xa0;%</translation>
     </message>
 </context>
 <context>
@@ -3376,7 +3376,7 @@
     </message>
     <message>
         <source>Caution:</source>
-        <translation>Attention :</translation>
+        <translation>Attention&#xa0;:</translation>
     </message>
     <message>
         <source>What to watch</source>
@@ -3428,11 +3428,11 @@
     </message>
     <message>
         <source>taken %1</source>
-        <translation>prélevé : %1</translation>
+        <translation>prélevé&#xa0;: %1</translation>
     </message>
     <message>
         <source>tested %1</source>
-        <translation>analysé : %1</translation>
+        <translation>analysé&#xa0;: %1</translation>
     </message>
     <message>
         <source>Bottle</source>
@@ -3460,7 +3460,7 @@
     </message>
     <message>
         <source>We will read: %1.</source>
-        <translation>Nous mesurerons : %1.</translation>
+        <translation>Nous mesurerons&#xa0;: %1.</translation>
     </message>
     <message>
         <source>No plan for home can be given.</source>
@@ -3468,15 +3468,15 @@
     </message>
     <message>
         <source>Read at %1 °C.</source>
-        <translation>Mesuré à %1 °C.</translation>
+        <translation>Mesuré à %1&#xa0;°C.</translation>
     </message>
     <message>
         <source>May we swim?</source>
-        <translation>Peut-on se baigner ?</translation>
+        <translation>Peut-on se baigner&#x202f;?</translation>
     </message>
     <message>
         <source>Not said: this sheet has readings only.</source>
-        <translation>Non précisé : cette fiche ne porte que des mesures.</translation>
+        <translation>Non précisé&#xa0;: cette fiche ne porte que des mesures.</translation>
     </message>
     <message>
         <source>Emergency</source>
@@ -3488,15 +3488,15 @@
     </message>
     <message>
         <source>Keep to the times: going on sooner than shown is how products meet that must not.</source>
-        <translation>Respectez les délais : c’est en allant trop vite que se rencontrent des produits qui ne le doivent pas.</translation>
+        <translation>Respectez les délais&#xa0;: c’est en allant trop vite que se rencontrent des produits qui ne le doivent pas.</translation>
     </message>
     <message>
         <source>If the water turns brown, black or like tea after a dose, stop there and call us: that can be metal.</source>
-        <translation>Si l’eau devient brune, noire ou couleur de thé après une dose, arrêtez là et appelez-nous : ce peut être du métal.</translation>
+        <translation>Si l’eau devient brune, noire ou couleur de thé après une dose, arrêtez là et appelez-nous&#xa0;: ce peut être du métal.</translation>
     </message>
     <message>
         <source>A light cloud after a dose clears with the pump running; if it is still there the next day, stop and bring us a bottle.</source>
-        <translation>Un léger trouble après une dose disparaît pompe en marche ; s’il est encore là le lendemain, arrêtez et apportez-nous un flacon.</translation>
+        <translation>Un léger trouble après une dose disparaît pompe en marche&#x202f;; s’il est encore là le lendemain, arrêtez et apportez-nous un flacon.</translation>
     </message>
     <message>
         <source>Watch the filter&apos;s pressure gauge, and clean the filter when its maker says so.</source>
@@ -3612,7 +3612,7 @@
     </message>
     <message>
         <source>%1 US gallons</source>
-        <translation>%1 gallons US</translation>
+        <translation>%1&#xa0;gallons US</translation>
     </message>
     <message>
         <source>volume not known</source>
@@ -3624,23 +3624,23 @@
     </message>
     <message>
         <source>Fumes, fizzing, or products that have met: leave at once, upwind, keep others out and call %1 from outside. Do not go back, add no water, move nothing.</source>
-        <translation>Vapeurs, effervescence ou produits mélangés : éloignez-vous aussitôt, face au vent, tenez les autres à l’écart et appelez le %1 depuis l’extérieur. N’y retournez pas, n’ajoutez pas d’eau, ne déplacez rien.</translation>
+        <translation>Vapeurs, effervescence ou produits mélangés&#xa0;: éloignez-vous aussitôt, face au vent, tenez les autres à l’écart et appelez le %1 depuis l’extérieur. N’y retournez pas, n’ajoutez pas d’eau, ne déplacez rien.</translation>
     </message>
     <message>
         <source>Breathed in: fresh air; trouble breathing: call %1. Symptoms can come hours later.</source>
-        <translation>En cas d’inhalation : air libre ; difficulté à respirer : appelez le %1. Les symptômes peuvent venir des heures plus tard.</translation>
+        <translation>En cas d’inhalation&#xa0;: air libre&#x202f;; difficulté à respirer&#xa0;: appelez le %1. Les symptômes peuvent venir des heures plus tard.</translation>
     </message>
     <message>
         <source>In the eyes or on the skin: brush dry powder off, then rinse with running water for at least 15 minutes; take out contact lenses, take off wet clothing. Call %1.</source>
-        <translation>Dans les yeux ou sur la peau : brossez la poudre sèche, puis rincez à l’eau courante pendant au moins 15 minutes ; ôtez lentilles de contact et vêtements mouillés. Appelez le %1.</translation>
+        <translation>Dans les yeux ou sur la peau&#xa0;: brossez la poudre sèche, puis rincez à l’eau courante pendant au moins 15 minutes&#x202f;; ôtez lentilles de contact et vêtements mouillés. Appelez le %1.</translation>
     </message>
     <message>
         <source>Swallowed: do not make the person vomit. Call %1.</source>
-        <translation>En cas d’ingestion : NE faites PAS vomir. Appelez le %1.</translation>
+        <translation>En cas d’ingestion&#xa0;: NE faites PAS vomir. Appelez le %1.</translation>
     </message>
     <message>
         <source>Store dry, cool, locked and upright, each product in its own container and apart from the others: acid far from chlorine, liquids never above powders. Never sniff a container.</source>
-        <translation>Conservez au sec, au frais, sous clé et debout, chaque produit dans son contenant et à l’écart des autres : l’acide loin du chlore, les liquides jamais au-dessus des poudres. Ne reniflez jamais un contenant.</translation>
+        <translation>Conservez au sec, au frais, sous clé et debout, chaque produit dans son contenant et à l’écart des autres&#xa0;: l’acide loin du chlore, les liquides jamais au-dessus des poudres. Ne reniflez jamais un contenant.</translation>
     </message>
     <message>
         <source>%1 each time, %2 times</source>
@@ -3668,11 +3668,11 @@
     </message>
     <message>
         <source>Come back with the volume, today if you can: the amounts follow from these readings.</source>
-        <translation>Revenez avec le volume, aujourd’hui si possible : les quantités se calculent avec ces mesures.</translation>
+        <translation>Revenez avec le volume, aujourd’hui si possible&#xa0;: les quantités se calculent avec ces mesures.</translation>
     </message>
     <message>
         <source>Bring a fresh bottle and this sheet: %1 or soon after.</source>
-        <translation>Apportez un nouveau flacon et cette fiche : %1 ou peu après.</translation>
+        <translation>Apportez un nouveau flacon et cette fiche&#xa0;: %1 ou peu après.</translation>
     </message>
     <message>
         <source>Fill water</source>
@@ -3688,7 +3688,7 @@
     </message>
     <message>
         <source>The small line after a sentence: what the test can read, from end to end; brackets, the target; dark mark, this bottle, as wide as its likely error; open mark, last visit.</source>
-        <translation>La petite ligne après une phrase : ce que le test peut lire, d’un bout à l’autre ; crochets, la cible ; marque pleine, ce flacon, aussi large que son erreur probable ; marque ouverte, la visite précédente.</translation>
+        <translation>La petite ligne après une phrase&#xa0;: ce que le test peut lire, d’un bout à l’autre&#x202f;; crochets, la cible&#x202f;; marque pleine, ce flacon, aussi large que son erreur probable&#x202f;; marque ouverte, la visite précédente.</translation>
     </message>
     <message>
         <source>for our counter</source>
@@ -3696,14 +3696,14 @@
     </message>
     <message>
         <source>± is one standard deviation: about two readings in three come that near.</source>
-        <translation>± est un écart type : environ deux mesures sur trois tombent aussi près.</translation>
+        <translation>± est un écart type&#xa0;: environ deux mesures sur trois tombent aussi près.</translation>
     </message>
 </context>
 <context>
     <name>slip</name>
     <message>
         <source>%1 % of %2 draws end in range; %3 % could do harm</source>
-        <translation>%1 % de %2 tirages finissent dans la cible ; %3 % pourraient nuire</translation>
+        <translation>%1&#xa0;% de %2 tirages finissent dans la cible&#x202f;; %3&#xa0;% pourraient nuire</translation>
     </message>
     <message>
         <source>From the shelf</source>
@@ -3751,7 +3751,7 @@
     </message>
     <message>
         <source>What the plan needs in all; take the next larger pack.</source>
-        <translation>Ce qu’il faut en tout pour le plan ; prenez l’emballage juste au-dessus.</translation>
+        <translation>Ce qu’il faut en tout pour le plan&#x202f;; prenez l’emballage juste au-dessus.</translation>
     </message>
     <message>
         <source>comparator</source>
