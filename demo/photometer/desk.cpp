@@ -18,7 +18,7 @@ void say(const std::string& line) {
 
 }  // namespace
 
-Desk::Desk(Options options, Profile profile, BottleFile bottle)
+PhotometerDesk::PhotometerDesk(Options options, Profile profile, BottleFile bottle)
     : options_(std::move(options)),
       profile_(std::move(profile)),
       photometer_(profile_, std::move(bottle), options_.seed),
@@ -27,12 +27,12 @@ Desk::Desk(Options options, Profile profile, BottleFile bottle)
       rounds_left_(options_.rounds),
       working_(options_.rounds > 0) {}
 
-Steady::duration Desk::scaled(double seconds) const {
+Steady::duration PhotometerDesk::scaled(double seconds) const {
   return std::chrono::duration_cast<Steady::duration>(
       std::chrono::duration<double>(seconds / options_.speed));
 }
 
-FaultKind Desk::next_fault() {
+FaultKind PhotometerDesk::next_fault() {
   if (silent_) return FaultKind::silent;
   if (!line_.has_listener()) return FaultKind::lost;
   if (next_faults_.empty()) return photometer_.chance_fault(options_.rates);
@@ -41,7 +41,7 @@ FaultKind Desk::next_fault() {
   return fault;
 }
 
-void Desk::start_round(Steady::time_point now) {
+void PhotometerDesk::start_round(Steady::time_point now) {
   std::vector<AnalyteId> without;
   const auto rows = photometer_.methods(without);
   for (const AnalyteId& id : without) std::cerr << "the profile has no method for " << id << "\n";
@@ -51,14 +51,14 @@ void Desk::start_round(Steady::time_point now) {
   if (!at_work) next_reading_ = now + scaled(options_.pause_s);
 }
 
-void Desk::send_next(Steady::time_point now) {
+void PhotometerDesk::send_next(Steady::time_point now) {
   const MethodRow* row = to_measure_.front();
   to_measure_.pop_front();
   act(photometer_.measure(*row, next_fault()), now);
   next_reading_ = std::max(next_reading_, now) + scaled(options_.pause_s);
 }
 
-void Desk::act(const Sending& sending, Steady::time_point now) {
+void PhotometerDesk::act(const Sending& sending, Steady::time_point now) {
   if (!silent_) line_.queue(sending.bytes, now);
   say("sent " + sending.truth);
   if (sending.fault == FaultKind::silent) silent_ = true;
@@ -69,20 +69,20 @@ void Desk::act(const Sending& sending, Steady::time_point now) {
   }
 }
 
-void Desk::unplug(Steady::time_point back_at) {
+void PhotometerDesk::unplug(Steady::time_point back_at) {
   line_.unplug();
   replug_at_ = back_at;
   say("unplugged");
 }
 
-void Desk::turn_plug(Steady::time_point now) {
+void PhotometerDesk::turn_plug(Steady::time_point now) {
   if (!replug_at_ || now < *replug_at_ || !line_.plug()) return;
   replug_at_.reset();
   say("ready " + options_.link);
 }
 
 // Idle lines stand between readings, never inside one.
-void Desk::turn_idle(Steady::time_point now) {
+void PhotometerDesk::turn_idle(Steady::time_point now) {
   if (silent_ || !line_.is_idle() || now < next_idle_ || !line_.has_listener()) return;
   const std::string idle = photometer_.idle_line();
   const double every = profile_.silence ? std::chrono::duration<double>(*profile_.silence).count() / 3 : 3600;
@@ -90,7 +90,7 @@ void Desk::turn_idle(Steady::time_point now) {
   line_.queue(idle, now);
 }
 
-void Desk::turn_readings(Steady::time_point now) {
+void PhotometerDesk::turn_readings(Steady::time_point now) {
   if (to_measure_.empty() && rounds_left_ > 0 && line_.has_listener()) {
     --rounds_left_;
     start_round(now);
@@ -101,7 +101,7 @@ void Desk::turn_readings(Steady::time_point now) {
   send_next(now);
 }
 
-void Desk::turn(Steady::time_point now) {
+void PhotometerDesk::turn(Steady::time_point now) {
   turn_plug(now);
   heard_ += line_.turn(now);
   if (!profile_.line.ask.empty() && heard_.find(profile_.line.ask) != std::string::npos) ++asked_;
@@ -111,7 +111,7 @@ void Desk::turn(Steady::time_point now) {
   turn_end(now);
 }
 
-void Desk::turn_end(Steady::time_point now) {
+void PhotometerDesk::turn_end(Steady::time_point now) {
   const bool at_work = !to_measure_.empty() || rounds_left_ > 0 || replug_at_ || !line_.is_idle();
   if (working_ && !at_work) {
     working_ = false;
@@ -121,13 +121,13 @@ void Desk::turn_end(Steady::time_point now) {
   over_ = over_ || (options_.once && !working_ && now >= end_at_);
 }
 
-std::chrono::nanoseconds Desk::until_due(Steady::time_point now) const {
+std::chrono::nanoseconds PhotometerDesk::until_due(Steady::time_point now) const {
   Steady::time_point due = now + kLook;
   if (!to_measure_.empty() && line_.is_idle() && next_reading_ > now) due = std::min(due, next_reading_);
   return std::min<std::chrono::nanoseconds>(due - now, line_.until_due(now));
 }
 
-void Desk::command(const std::string& line, Steady::time_point now) {
+void PhotometerDesk::command(const std::string& line, Steady::time_point now) {
   const size_t space = line.find(' ');
   const std::string word = line.substr(0, space);
   const std::string rest = space == std::string::npos ? "" : line.substr(space + 1);

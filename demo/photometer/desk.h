@@ -12,9 +12,9 @@
 
 namespace brimline::demo {
 
-class Desk {
+class PhotometerDesk {
  public:
-  Desk(Options options, Profile profile, BottleFile bottle);
+  PhotometerDesk(Options options, Profile profile, BottleFile bottle);
 
   [[nodiscard]] bool plug() { return line_.plug(); }
   void turn(Steady::time_point now);  // what is due by now

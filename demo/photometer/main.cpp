@@ -26,7 +26,7 @@ int print_faults(const std::vector<Fault>& faults) {
 }
 
 // The commands that came whole; false when no more can come.
-bool read_commands(std::string& waiting, Desk& desk, Steady::time_point now) {
+bool read_commands(std::string& waiting, PhotometerDesk& desk, Steady::time_point now) {
   char bytes[512];
   const auto count = ::read(STDIN_FILENO, bytes, sizeof bytes);
   if (count <= 0) return false;
@@ -38,7 +38,7 @@ bool read_commands(std::string& waiting, Desk& desk, Steady::time_point now) {
   return true;
 }
 
-void work(Desk& desk) {
+void work(PhotometerDesk& desk) {
   std::string waiting;
   bool listening = true;  // to standard input
   while (!ended && !desk.is_over()) {
@@ -77,7 +77,7 @@ int main(int argc, char** argv) {
   std::signal(SIGPIPE, SIG_IGN);
   options->link = std::filesystem::absolute(options->link).string();
   const std::string link = options->link;
-  Desk desk(std::move(*options), std::move(*profile), std::move(*bottle));
+  PhotometerDesk desk(std::move(*options), std::move(*profile), std::move(*bottle));
   if (!desk.plug()) {
     std::cerr << link << ": no pseudo-terminal can be linked here; expected a path that is free\n";
     return 2;

@@ -50,7 +50,7 @@ constexpr Told kTold[] = {{"sodium_bicarbonate", "total_alkalinity", 50.04, 20, 
                           {"cyanuric_acid", "cyanuric_acid", 129.07, 15, 40}};
 
 // The dose is reckoned on the volume on file and lands in the true one.
-void dose(Random& random, Household& h, double on_file, bool everyday, Water& water, Visit& visit) {
+void dose(Random& random, SimulatedHousehold& h, double on_file, bool everyday, Water& water, Visit& visit) {
   const Told& told = kTold[std::uniform_int_distribution<size_t>(0, 2)(random)];
   const double mol = between(random, told.low, told.high) * on_file / told.grams;
   const double put = mol * (everyday ? around(random, 1, 0.03) : 1);
@@ -71,7 +71,7 @@ void everyday_month(Random& random, double months, const Water& tap, Water& wate
   water["total_alkalinity"] += around(random, 0, 2);
 }
 
-void happen(Random& random, Truth truth, const Water& tap, Household& h, Water& water) {
+void happen(Random& random, Truth truth, const Water& tap, SimulatedHousehold& h, Water& water) {
   switch (truth) {
     case Truth::nothing:
       break;
@@ -146,8 +146,8 @@ const char* explanation_of(Truth truth) {
   return ids[static_cast<int>(truth)];
 }
 
-Household invent(Random& random, Truth truth, bool everyday, int visits) {
-  Household h;
+SimulatedHousehold invent(Random& random, Truth truth, bool everyday, int visits) {
+  SimulatedHousehold h;
   h.truth = truth;
   const double on_file = between(random, 25, 90);
   h.volume = on_file * std::max(0.6, around(random, 1, 0.1));

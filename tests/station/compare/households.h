@@ -17,7 +17,7 @@ inline constexpr int kTruths = 7;
 const char* name_of(Truth truth);         // as the row of the table
 const char* explanation_of(Truth truth);  // id of the explanation; "" for nothing
 
-struct Household {
+struct SimulatedHousehold {
   std::vector<Visit> visits;  // oldest first
   double volume = 0;          // m3
   double replaced = 0;        // share of the water, in the last stretch
@@ -27,6 +27,6 @@ struct Household {
 
 // `everyday`: evaporation, splash, doses measured out at home and a drifting alkalinity besides; without it
 // only mass balance and the errors of reading.
-Household invent(std::mt19937_64& random, Truth truth, bool everyday, int visits);
+SimulatedHousehold invent(std::mt19937_64& random, Truth truth, bool everyday, int visits);
 
 }  // namespace brimline::tests

@@ -41,7 +41,7 @@ const char* kNamed[] = {"water_replaced",  "evaporation",          "acid_or_tabl
                         "tablets",         "calcium_hypochlorite", "chlorine_demand",
                         "stabilizer_lost", "alkali_added",         "salt_added"};
 
-void judge(const Household& h, Table& table) {
+void judge(const SimulatedHousehold& h, Table& table) {
   static const Words words;
   const Comparison c = compare(h.visits, words);
   const bool truly = h.truth == Truth::replaced;
@@ -127,7 +127,7 @@ TEST(Households, TheVolumeNarrowsVisitByVisit) {
   std::vector<double> widths(5);
   int counted = 0;
   for (int i = 0; i < 10; ++i) {
-    const Household h = invent(random, Truth::nothing, true, 6);
+    const SimulatedHousehold h = invent(random, Truth::nothing, true, 6);
     std::vector<double> here;
     for (size_t n = 2; n <= 6; ++n) {
       const auto found = compare(std::span(h.visits).first(n), Words()).volume;

@@ -40,7 +40,7 @@ std::vector<std::string> kept_in(const std::string& answers) {
 TEST_F(StoreProgram, KeepAnswersEachLine) {
   const std::string input = line_of(whole_visit("a")) + "{\"id\":\n" + "\n" + line_of(whole_visit("a")) +
                             R"({"format":"brimline-visit/1","id":"x\ny"})" + "\n" + line_of(whole_visit("b"));
-  const Ran ran = batch("keep " + database(), input);
+  const StoreRun ran = batch("keep " + database(), input);
   EXPECT_THAT(lines_of(ran.out),
               testing::ElementsAre("kept 1 a", StartsWith("refused 2 not JSON"), "kept 4 a",
                                    StartsWith("refused 5 `id` holds"), "kept 6 b"));
@@ -81,10 +81,10 @@ TEST_F(StoreProgram, BadUsageAndUnsoundStores) {
   EXPECT_EQ(batch("keep").code, 2);
   EXPECT_EQ(batch("keep " + database() + " --colour red").code, 2);
   write_file(path("letter"), "Dear Sir or Madam,\n");
-  const Ran kept = batch("keep " + database("letter"), line_of(whole_visit()));
+  const StoreRun kept = batch("keep " + database("letter"), line_of(whole_visit()));
   EXPECT_EQ(kept.code, 2);
   EXPECT_EQ(lines_of(kept.err).size(), 1u);
-  const Ran verified = batch("verify " + database("letter"));
+  const StoreRun verified = batch("verify " + database("letter"));
   EXPECT_EQ(verified.code, 1);
   EXPECT_EQ(lines_of(verified.err).size(), 1u);
 }
@@ -160,7 +160,7 @@ TEST_F(StoreProgram, NothingAnsweredIsLostWhenItIsKilled) {
 }
 
 // Fills the disk until lines are refused, then looks from where there is room.
-void expect_full_disk_is_survived(const Ran& ran, const Ran& verified, Store store) {
+void expect_full_disk_is_survived(const StoreRun& ran, const StoreRun& verified, Store store) {
   const auto kept = kept_in(ran.out);
   EXPECT_GT(kept.size(), 0u);
   EXPECT_THAT(ran.out, HasSubstr("refused "));
@@ -178,7 +178,7 @@ std::string many_visits(int count) {
 }
 
 TEST_F(StoreProgram, FileSizeLimitRefusesAndLosesNothing) {
-  const Ran ran = batch("keep " + database(), many_visits(150), "ulimit -f 600;");
+  const StoreRun ran = batch("keep " + database(), many_visits(150), "ulimit -f 600;");
   expect_full_disk_is_survived(ran, batch("verify " + database()), Store::open(url()).value());
 }
 
@@ -186,8 +186,8 @@ TEST_F(StoreProgram, FullDiskRefusesAndLosesNothing) {
   std::filesystem::create_directory(folder / "small");
   if (::mount("tmpfs", path("small").c_str(), "tmpfs", 0, "size=640k") != 0)
     GTEST_SKIP() << "no right to mount a small disk";
-  const Ran ran = batch("keep " + database("small/shop.db"), many_visits(150));
-  const Ran again = batch("keep " + database("small/shop.db"), line_of(whole_visit("V-0")));
+  const StoreRun ran = batch("keep " + database("small/shop.db"), many_visits(150));
+  const StoreRun again = batch("keep " + database("small/shop.db"), line_of(whole_visit("V-0")));
   EXPECT_EQ(::mount("tmpfs", path("small").c_str(), "tmpfs", MS_REMOUNT, "size=4m"), 0);
   EXPECT_EQ(again.out, "kept 1 V-0\n");
   expect_full_disk_is_survived(ran, batch("verify " + database("small/shop.db")),
@@ -196,7 +196,7 @@ TEST_F(StoreProgram, FullDiskRefusesAndLosesNothing) {
 }
 
 TEST_F(StoreProgram, NewStoreOnAFullDiskIsOneSentence) {
-  const Ran ran = batch("keep " + database(), many_visits(1), "ulimit -f 8;");
+  const StoreRun ran = batch("keep " + database(), many_visits(1), "ulimit -f 8;");
   EXPECT_EQ(ran.code, 2);
   EXPECT_EQ(lines_of(ran.err).size(), 1u) << ran.err;
   EXPECT_EQ(batch("keep " + database(), many_visits(1)).out, "kept 1 V-0\n");

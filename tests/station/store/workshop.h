@@ -41,7 +41,7 @@ inline void write_file(const std::filesystem::path& path, const std::string& tex
   std::ofstream(path, std::ios::binary) << text;
 }
 
-struct Ran {
+struct StoreRun {
   int code = -1;  // 128 + signal where one ended it
   std::string out, err;
 };
@@ -61,8 +61,8 @@ class StoreTest : public testing::Test {
   std::string url(const std::string& name = "shop.db") const { return "sqlite:" + path(name); }
 
   // Runs the headless program through the shell; `before` goes in front of it ("ulimit -f 40;").
-  Ran batch(const std::string& arguments, const std::string& input = "",
-            const std::string& before = "") const {
+  StoreRun batch(const std::string& arguments, const std::string& input = "",
+                 const std::string& before = "") const {
     write_file(folder / "in", input);
     const std::string command = before + " \"" BRIMLINE_BIN_DIR "/brimline-batch\" " + arguments + " < " +
                                 path("in") + " > " + path("out") + " 2> " + path("err");
