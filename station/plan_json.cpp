@@ -54,6 +54,7 @@ Finding read_finding(JsonFields& from) {
   out.value = from.number_if("value");
   out.target = read_target(from);
   out.text = from.text_if("text").value_or("");
+  out.sd = from.number_if("sd", kNotNegative);
   return out;
 }
 
@@ -164,7 +165,8 @@ ordered_json finding_to_json(const Finding& finding) {
           {"target", finding.target
                          ? ordered_json::array({or_null(finding.target->low), or_null(finding.target->high)})
                          : ordered_json()},
-          {"text", finding.text}};
+          {"text", finding.text},
+          {"sd", or_null(finding.sd)}};
 }
 
 ordered_json after_to_json(const std::optional<After>& after) {

@@ -4,7 +4,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "analysis/findings/edge.h"
 #include "analysis/panel/analyte.h"
+#include "analysis/treatment/errors.h"
 
 namespace brimline {
 
@@ -84,8 +86,14 @@ class Finder {
 
  private:
   void add(std::string id, Concern concern, double severity, std::optional<AnalyteId> analyte = {},
-           std::optional<double> value = {}, std::optional<Target> target = {}) {
-    out_.push_back({Finding{std::move(id), 0, concern, std::move(analyte), value, target, ""}, severity});
+           std::optional<double> value = {}, std::optional<Target> target = {},
+           std::optional<double> sd = {}) {
+    out_.push_back({Finding{std::move(id), 0, concern, std::move(analyte), value, target, "", sd}, severity});
+  }
+
+  // Outside, but within the reading's error: to be read again.
+  void add_edge(const AnalyteId& what, std::optional<AnalyteId> analyte, const Measured& m, const Target& t) {
+    add(what + "_edge", Concern::reading, 0, std::move(analyte), m.value, t, m.sd);
   }
 
   void judge(const Judged& row) {
@@ -98,24 +106,35 @@ class Finder {
       t.high = std::min(*t.high, s_.is_spa() ? 5.0 : 4.0);
     const double width =
         std::max(1e-9, t.low && t.high ? *t.high - *t.low : std::abs(t.high.value_or(1)) + 0.1);
-    if (t.low && k->value < *t.low && row.low_id) {
-      const bool corrosive = std::string_view(row.analyte) == "ph" && k->value < 7.0;
+    const bool is_ph = std::string_view(row.analyte) == "ph";
+    const Standing found = standing(k->measured(), t);
+    const bool low = found == Standing::low_edge || found == Standing::below;
+    if (found == Standing::inside || (low && !row.low_id)) return;
+    // What keeps everybody out does so without waiting to be sure.
+    const bool corrosive = is_ph && low && k->value < 7.0, closing = is_ph && !low && k->value > 8.0;
+    const bool safe_side = corrosive || closing || closes_water(low ? row.low_id : row.high_id);
+    if (!safe_side && found != Standing::below && found != Standing::above)
+      return add_edge(row.analyte, row.analyte, k->measured(), t);
+    if (low)
       add(row.low_id, corrosive ? Concern::health : row.low, (*t.low - k->value) / width, row.analyte,
-          k->value, t);
-    } else if (t.high && k->value > *t.high) {
-      const bool closing = std::string_view(row.analyte) == "ph" && k->value > 8.0;
+          k->value, t, k->sd);
+    else
       add(row.high_id, closing ? Concern::health : row.high, (k->value - *t.high) / width, row.analyte,
-          k->value, t);
-    }
+          k->value, t, k->sd);
   }
 
   void combined() {
     const auto cc = s_.combined_chlorine();
     const auto aim = targets_.find("combined_chlorine", s_.where);
-    if (!cc || !aim || !aim->range.high || !s_.chlorine() || *cc <= *aim->range.high) return;
+    if (!cc || !aim || !aim->range.high || !s_.chlorine()) return;
+    const Standing found = standing(*cc, aim->range);
+    if (found == Standing::inside) return;
     const double free = s_.fresh("free_chlorine")->value;
-    add("combined_chlorine_high", Concern::health, *cc - *aim->range.high, "total_chlorine", free + *cc,
-        Target{std::nullopt, free + *aim->range.high});
+    const Measured total{free + cc->value, cc->sd};
+    const Target most{std::nullopt, free + *aim->range.high};
+    if (found != Standing::above) return add_edge("combined_chlorine", "total_chlorine", total, most);
+    add("combined_chlorine_high", Concern::health, cc->value - *aim->range.high, "total_chlorine",
+        total.value, most, total.sd);
   }
 
   // Above 45 to 1 a pool is closed (CDC MAHC, 4th edition 2023).
@@ -129,16 +148,16 @@ class Finder {
   }
 
   void saturation() {
-    if (!s_.water || !s_.usable("calcium_hardness")) return;
-    const auto warm = at_temperature(*s_.water, s_.vessel_temperature);
     const auto aim = targets_.find("si_calcite", s_.where);
-    if (!warm || !aim) return;
-    const auto si = warm->si_calcite();
+    const auto si = aim ? saturation_of(s_) : std::nullopt;
     if (!si) return;
-    if (aim->range.low && *si < *aim->range.low)
-      add("si_low", Concern::surface, *aim->range.low - *si, {}, *si, aim->range);
-    if (aim->range.high && *si > *aim->range.high)
-      add("si_high", Concern::surface, *si - *aim->range.high, {}, *si, aim->range);
+    const Standing found = standing(*si, aim->range);
+    if (found == Standing::below)
+      add("si_low", Concern::surface, *aim->range.low - si->value, {}, si->value, aim->range, si->sd);
+    else if (found == Standing::above)
+      add("si_high", Concern::surface, si->value - *aim->range.high, {}, si->value, aim->range, si->sd);
+    else if (found != Standing::inside)
+      add_edge("si", {}, *si, aim->range);
   }
 
   void temperature() {
@@ -151,9 +170,11 @@ class Finder {
     for (const auto& [analyte, k] : s_.known)
       if (!k.usable)
         add("reading_" + std::string(k.clipped ? "clipped" : "rejected"), Concern::reading, 1, analyte,
-            k.value);
-    for (const AnalyteId& analyte : s_.must_repeat)
-      add("reading_repeat", Concern::reading, 2, analyte, s_.known.find(analyte)->second.value);
+            k.value, {}, k.sd);
+    for (const AnalyteId& analyte : s_.must_repeat) {
+      const Known& k = s_.known.find(analyte)->second;
+      add("reading_repeat", Concern::reading, 2, analyte, k.value, {}, k.sd);
+    }
     const auto sanitizer = sanitizer_analyte(s_.vessel);
     if (sanitizer && !s_.fresh(*sanitizer)) add("sanitizer_not_read", Concern::reading, 5, *sanitizer);
     if (!sanitizer) add("sanitizer_unknown", Concern::reading, 6);

@@ -26,7 +26,8 @@ struct Finding {
   std::optional<AnalyteId> analyte;
   std::optional<double> value;  // in the analyte's unit
   std::optional<Target> target;
-  std::string text;  // plain words, in the language of the sheet
+  std::string text;          // plain words, in the language of the sheet
+  std::optional<double> sd;  // of the value, same unit; absent: not a reading, or its error is not known
   friend bool operator==(const Finding&, const Finding&) = default;
 };
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Brush, vacuum, filter, and what is dosed by its label once the sanitizer is right.
+#include "analysis/findings/edge.h"
 #include "analysis/findings/find.h"
 #include "analysis/treatment/planner.h"
 
@@ -60,7 +61,7 @@ void plan_winter(Draft& d) {
 void plan_phosphate(Draft& d) {
   const Known* k = d.s.fresh("phosphate");
   const auto aim = d.aim("phosphate");
-  if (!k || !aim || !aim->range.high || k->value <= *aim->range.high || !d.may_dose()) return;
+  if (!k || !aim || standing(k->measured(), aim->range) != Standing::above || !d.may_dose()) return;
   if (d.s.algae() || d.s.bottle.occasion == Occasion::closing) return;  // after chlorine holds again
   const Known* free = d.s.fresh("free_chlorine");
   if (!free || free->value < 1) return;

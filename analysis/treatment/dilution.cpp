@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "analysis/findings/edge.h"
 #include "analysis/treatment/planner.h"
 
 namespace brimline {
@@ -31,7 +32,7 @@ struct Need {
 void need_for(Draft& d, Need& need, const char* analyte, const char* finding) {
   const Known* k = d.s.fresh(analyte);
   const auto aim = d.aim(analyte);
-  if (!k || !aim || !aim->range.high || k->value <= *aim->range.high || *aim->range.high <= 0) return;
+  if (!k || !aim || standing(k->measured(), aim->range) != Standing::above || *aim->range.high <= 0) return;
   const double high = *aim->range.high;
   // Stabilizer to its aim: free chlorine rises with what is left of it, and has little room.
   double inside = std::string_view(analyte) == "cyanuric_acid" && aim->range.low
@@ -103,7 +104,7 @@ void plan_metals(Draft& d) {
     const auto aim = d.aim(metal);
     if (k == s.known.end() || !aim || !aim->range.high) continue;
     const bool over_range = k->second.clipped == Clip::above;
-    if ((k->second.usable && k->second.value >= *aim->range.high) || over_range)
+    if ((k->second.usable && standing(k->second.measured(), aim->range) == Standing::above) || over_range)
       why.push_back(std::string(metal) + "_high");
   }
   if (why.empty()) return;

@@ -6,7 +6,9 @@
 #include <cmath>
 #include <limits>
 
+#include "analysis/findings/edge.h"
 #include "analysis/treatment/dose_program.h"
+#include "analysis/treatment/errors.h"
 #include "analysis/water/doses.h"
 
 namespace brimline {
@@ -224,7 +226,11 @@ class Chooser {
     return warm ? warm->si_calcite() : std::nullopt;
   }
 
+  // Nothing calls for a dose. Before the first one a reading that is outside by no more than its error does
+  // not; once water is treated anyway, what is at the edge comes along.
   bool met() const {
+    const bool untouched = std::none_of(d_.steps.begin(), d_.steps.end(),
+                                        [](const DraftStep& s) { return s.step.action == Action::add; });
     return std::all_of(goals_.begin(), goals_.end(), [&](const Goal& g) {
       // Against the target itself, not what is shrunk for the solver's sake.
       Target t = g.row.range;
@@ -237,9 +243,18 @@ class Chooser {
         }
       }
       if (ratio) t = {0.0, std::nullopt};
+      if (untouched && !ratio && g.analyte != "free_chlorine" && g.analyte != "total_bromine" &&
+          at_edge({g.start, sd_of(g)}, t))
+        return true;
       const bool falls = g.kind != Kind::linear || g.analyte == "total_alkalinity";
       return (!t.low || g.start >= *t.low - 1e-9) && (!falls || !t.high || g.start <= *t.high + 1e-9);
     });
+  }
+
+  double sd_of(const Goal& g) const {
+    if (g.kind == Kind::saturation) return saturation_of(d_.s).value_or(Measured{}).sd;
+    const Known* read = d_.s.fresh(g.analyte);
+    return read ? read->sd : 0;
   }
 
   bool wants(const char* analyte) const {

@@ -179,8 +179,9 @@ void set_predicted(DraftedPlan& plan, const Draft& d, const ProofResult& proof) 
 }
 
 // Why this stands outside its target when the plan is done; the sentence says what comes next.
-std::string reason_for(const Draft& d, const std::string& analyte, bool above) {
+std::string reason_for(const Draft& d, const std::string& analyte, bool above, bool edge) {
   const Situation& s = d.s;
+  if (edge) return "at_edge";
   if (d.cut) return "cut_for_harm";
   if (!s.vessel.volume) return "volume_unknown";
   const bool drains = std::any_of(d.steps.begin(), d.steps.end(),
@@ -215,7 +216,9 @@ void set_remains(DraftedPlan& plan, const Draft& told) {
   d.totals = told.used_up();
   const auto judge = [&](const std::string& analyte, double value, const Target& t) {
     const bool low = t.low && value < *t.low - 1e-6, high = t.high && value > *t.high + 1e-6;
-    if (low || high) plan.remains.push_back({analyte, value, t, reason_for(d, analyte, high), ""});
+    const AnalyteId id = analyte == "si_calcite" ? "si_edge" : analyte + "_edge";
+    const bool edge = has_finding(plan.findings, id);
+    if (low || high) plan.remains.push_back({analyte, value, t, reason_for(d, analyte, high, edge), ""});
   };
   for (const auto& [analyte, k] : d.s.known) {
     const auto aim = d.aim(analyte);
@@ -231,9 +234,18 @@ void set_remains(DraftedPlan& plan, const Draft& told) {
   if (const auto index = warm->si_calcite()) judge("si_calcite", *index, si->range);
 }
 
+// "ph_high" -> "ph_edge".
+std::string edge_id(const std::string& id) {
+  return id.substr(0, id.rfind('_')) + "_edge";
+}
+
 // A step names only findings of this plan; one that prepares another stands for the worst of them.
 void keep_found(DraftedPlan& plan) {
   for (DraftStep& d : plan.steps) {
+    for (std::string& id : d.step.for_findings)
+      if (const std::string edge = edge_id(id);
+          !has_finding(plan.findings, id) && has_finding(plan.findings, edge))
+        id = edge;
     std::erase_if(d.step.for_findings,
                   [&](const std::string& id) { return !has_finding(plan.findings, id); });
     if (d.step.for_findings.empty() && d.step.action == Action::add && !plan.findings.empty())

@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "analysis/findings/edge.h"
 #include "analysis/treatment/planner.h"
 #include "analysis/water/doses.h"
 
@@ -30,6 +31,12 @@ ChlorinePlan shock(double free, double to, std::string note, std::vector<std::st
   if (dose <= 0) return {};
   if (dose > kStepCap + 1e-9) return {ChlorineNeed::not_yet, 0, "demand_test_first", std::move(why)};
   return {ChlorineNeed::shock, dose, std::move(note), std::move(why)};
+}
+
+bool combined_high(const Draft& d) {
+  const auto combined = d.s.combined_chlorine();
+  const auto limit = d.aim("combined_chlorine");
+  return combined && limit && standing(*combined, limit->range) == Standing::above;
 }
 
 // The bank that bromine is made from; bromine itself is one of the program's doses.
@@ -54,7 +61,7 @@ void plan_biguanide(Draft& d) {
         d.others["biguanide"] = aim->aim;
   const Known* peroxide = d.s.fresh("peroxide");
   const auto peroxide_aim = d.aim("peroxide");
-  if (!peroxide || !peroxide_aim || !peroxide_aim->range.low || peroxide->value >= *peroxide_aim->range.low)
+  if (!peroxide || !peroxide_aim || standing(peroxide->measured(), peroxide_aim->range) != Standing::below)
     return;
   const double missing = (peroxide_aim->aim - peroxide->value) * 1e-3 / 34.0147;
   if (const auto product = d.choose({"hydrogen_peroxide"}, missing * d.kilograms()))
@@ -88,10 +95,9 @@ ChlorinePlan chlorine_plan(const Draft& d) {
       return {ChlorineNeed::shock, *s.demand_dose_mg_l, "meet_demand", {"chlorine_demand"}};
     return {};
   }
-  const auto combined = s.combined_chlorine();
-  const auto limit = d.aim("combined_chlorine");
-  const bool breakpoint = combined && limit && limit->range.high && *combined > *limit->range.high;
-  const double to = std::max(breakpoint ? 10 * *combined : 0.0, s.algae() ? kAlgaeLevel : 0.0);
+  const bool breakpoint = combined_high(d);
+  const double to =
+      std::max(breakpoint ? 10 * s.combined_chlorine()->value : 0.0, s.algae() ? kAlgaeLevel : 0.0);
   if (breakpoint) return shock(free, to, "breakpoint", {"combined_chlorine_high"});
   if (s.algae()) return shock(free, to, "shock_algae", {"green_water", "slimy_walls"});
   if (!aim->range.low || free >= *aim->range.low) return {};
@@ -135,9 +141,7 @@ bool stabilizer_may_rise(const Draft& d) {
   const Known* free = d.s.fresh("free_chlorine");
   if (!d.s.fresh("cyanuric_acid") || !free || d.s.vessel.place != Place::outdoor) return false;
   if (d.s.bottle.occasion == Occasion::closing) return false;
-  const auto combined = d.s.combined_chlorine();
-  const auto limit = d.aim("combined_chlorine");
-  if (combined && limit && limit->range.high && *combined > *limit->range.high) return false;
+  if (combined_high(d)) return false;
   // Not before chlorine holds.
   return !d.s.algae() && !d.s.demand_dose_mg_l && free->value >= 0.5;
 }

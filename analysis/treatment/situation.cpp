@@ -107,11 +107,13 @@ const Known* Situation::fresh(std::string_view analyte) const {
   return k && !k->from_earlier && !k->doubtful ? k : nullptr;
 }
 
-std::optional<double> Situation::combined_chlorine() const {
+std::optional<Measured> Situation::combined_chlorine() const {
   const Known* free = fresh("free_chlorine");
   const Known* total = fresh("total_chlorine");
   if (!free || !total) return std::nullopt;
-  return std::max(0.0, total->value - free->value);
+  Measured combined = difference(total->measured(), free->measured());
+  combined.value = std::max(0.0, combined.value);
+  return combined;
 }
 
 void weigh_demand(Situation& s, const TargetSet& targets) {

@@ -24,6 +24,8 @@ struct Known {
   bool doubtful = false;  // to be read again before anything is dosed on it
   std::optional<Clip> clipped;
   bool from_earlier = false;  // of an earlier bottle: good for the model, never for a dose of its own
+
+  Measured measured() const { return {value, sd}; }
 };
 using KnownReadings = std::map<AnalyteId, Known, std::less<>>;
 
@@ -54,7 +56,7 @@ struct Situation {
   const Known* usable(std::string_view analyte) const;
   // The same of this bottle only: what a dose may hang on.
   const Known* fresh(std::string_view analyte) const;
-  std::optional<double> combined_chlorine() const;  // mg/L Cl2; absent: not both read and usable
+  std::optional<Measured> combined_chlorine() const;  // mg/L Cl2; absent: not both read and usable
   bool algae() const { return has(Sign::green_water) || has(Sign::slimy_walls); }
 };
 

@@ -3101,6 +3101,22 @@
         <source>Calcium saturation in the vessel</source>
         <translation>La saturación de calcio en el vaso</translation>
     </message>
+    <message>
+        <source>The saturation index in the vessel is %1, past %2 by less than its error: at the edge. Nothing is dosed on it alone.</source>
+        <translation>El índice de saturación en el vaso es %1; pasa de %2 en menos que su error: en el límite. No se dosifica nada solo por él.</translation>
+    </message>
+    <message>
+        <source>%1 is %2, below %3 by less than the error of the reading: at the edge. Read it again; nothing is dosed on it alone.</source>
+        <translation>%1: %2, por debajo de %3 en menos que el error de la lectura: en el límite. Hay que repetir la lectura; no se dosifica nada solo por ella.</translation>
+    </message>
+    <message>
+        <source>%1 is %2, above %3 by less than the error of the reading: at the edge. Read it again; nothing is dosed on it alone.</source>
+        <translation>%1: %2, por encima de %3 en menos que el error de la lectura: en el límite. Hay que repetir la lectura; no se dosifica nada solo por ella.</translation>
+    </message>
+    <message>
+        <source>%1 stands at %2, at the edge of its range: by less than the error of the reading. Read it again with the next bottle.</source>
+        <translation>%1 está en %2, en el límite de su intervalo: lo pasa en menos que el error de la lectura. Se vuelve a leer con la próxima muestra.</translation>
+    </message>
 </context>
 <context>
     <name>printer</name>

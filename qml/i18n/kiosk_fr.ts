@@ -3101,6 +3101,22 @@
         <source>Calcium saturation in the vessel</source>
         <translation>Saturation en calcaire dans le bassin</translation>
     </message>
+    <message>
+        <source>The saturation index in the vessel is %1, past %2 by less than its error: at the edge. Nothing is dosed on it alone.</source>
+        <translation>L&apos;indice de saturation dans le bassin est de %1 ; il dépasse %2 de moins que son erreur : à la limite. Rien n&apos;est dosé sur lui seul.</translation>
+    </message>
+    <message>
+        <source>%1 is %2, below %3 by less than the error of the reading: at the edge. Read it again; nothing is dosed on it alone.</source>
+        <translation>%1 : %2, en dessous de %3 de moins que l&apos;erreur de la mesure : à la limite. À mesurer de nouveau ; rien n&apos;est dosé sur elle seule.</translation>
+    </message>
+    <message>
+        <source>%1 is %2, above %3 by less than the error of the reading: at the edge. Read it again; nothing is dosed on it alone.</source>
+        <translation>%1 : %2, au-dessus de %3 de moins que l&apos;erreur de la mesure : à la limite. À mesurer de nouveau ; rien n&apos;est dosé sur elle seule.</translation>
+    </message>
+    <message>
+        <source>%1 stands at %2, at the edge of its range: by less than the error of the reading. Read it again with the next bottle.</source>
+        <translation>%1 est à %2, à la limite de sa plage : l&apos;écart est plus petit que l&apos;erreur de la mesure. À mesurer de nouveau avec le prochain flacon.</translation>
+    </message>
 </context>
 <context>
     <name>printer</name>

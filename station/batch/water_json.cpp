@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "station/batch/water_json.h"
 
+#include "analysis/treatment/errors.h"
 #include "analysis/water/doses.h"
 #include "analysis/water/saturation.h"
 #include "analysis/water/uncertainty.h"
@@ -46,42 +47,6 @@ constexpr ResultRow kResults[] = {
      [](const Water& w) { return Number(1e3 * (w.totals.chlorine + w.totals.bromine)); }},
     {"spent_ph", nullptr, spent_ph},
 };
-
-// Errors where nothing states one; common practice, no source.
-constexpr double kBottleCelsius = 0.5, kVesselCelsius = 1, kAssumedSolidsError = 500;
-
-ReadingErrors errors_of(const Situation& s) {
-  const auto sd = [&](std::string_view analyte, double otherwise = 0) {
-    const auto found = s.known.find(analyte);
-    return found == s.known.end() ? otherwise : found->second.sd;
-  };
-  ReadingErrors e;
-  e.temperature = kBottleCelsius;
-  e.vessel_temperature = kVesselCelsius;
-  e.ph = sd("ph");
-  e.total_alkalinity = sd("total_alkalinity");
-  e.calcium_hardness = sd("calcium_hardness");
-  e.magnesium_hardness = sd("magnesium_hardness");
-  e.cyanuric_acid = sd("cyanuric_acid");
-  e.borate = sd("borate");
-  e.free_chlorine = sd("free_chlorine");
-  e.total_bromine = sd("total_bromine");
-  e.sulfate = sd("sulfate");
-  switch (background_reading(*s.readings)) {
-    case BackgroundReading::salt:
-      e.background = sd("salt");
-      break;
-    case BackgroundReading::tds:
-      e.background = sd("tds");
-      break;
-    case BackgroundReading::conductivity:
-      e.background = sd("conductivity");
-      break;
-    default:
-      e.background = kAssumedSolidsError;
-  }
-  return e;
-}
 
 const char* name_of(BackgroundReading from) {
   switch (from) {

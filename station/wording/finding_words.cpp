@@ -70,6 +70,10 @@ constexpr Sentence kFindings[] = {
      phrase("plan", "Nitrate is %1; above %2 it feeds algae. Only new water brings it down.")},
     {"borate_high", phrase("plan", "Borate is %1; it should be at most %2. Add none.")},
     {"turbidity_high", phrase("plan", "Turbidity is %1; clear water is below %2.")},
+    {"si_edge",
+     phrase("plan",
+            "The saturation index in the vessel is %1, past %2 by less than its error: at the edge. "
+            "Nothing is dosed on it alone.")},
     {"si_low",
      phrase("plan", "The saturation index in the vessel is %1, below %2: the water dissolves calcium.")},
     {"si_high",
@@ -127,6 +131,29 @@ std::string bound(const Words& words, const Finding& f) {
   return b ? reading_in_words(words, f.analyte, *b) : "";
 }
 
+constexpr const char* kBelowEdge = phrase(
+    "plan",
+    "%1 is %2, below %3 by less than the error of the reading: at the edge. Read it again; nothing is dosed "
+    "on it alone.");
+constexpr const char* kAboveEdge = phrase(
+    "plan",
+    "%1 is %2, above %3 by less than the error of the reading: at the edge. Read it again; nothing is dosed "
+    "on it alone.");
+
+bool is_edge(const Finding& f) {
+  return f.id.ends_with("_edge");
+}
+
+// Of any reading: %1 its name, %2 the value with its error, %3 the bound it passes.
+std::string edge_text(const Words& words, const Finding& f) {
+  const AnalyteKind* kind = find_analyte(*f.analyte);
+  const Measured m{f.value.value_or(0), f.sd.value_or(0)};
+  const bool below = f.target && f.target->low && m.value < *f.target->low;
+  const std::string name = kind ? words.say("analyte", kind->name.c_str()) : *f.analyte;
+  return words.say("plan", below ? kBelowEdge : kAboveEdge,
+                   {name, measured_in_words(words, f.analyte, m), bound(words, f)});
+}
+
 }  // namespace
 
 std::string reading_in_words(const Words& words, const std::optional<AnalyteId>& analyte, double value) {
@@ -136,12 +163,23 @@ std::string reading_in_words(const Words& words, const std::optional<AnalyteId>&
   return kind->unit.empty() ? number : number + " " + kind->unit;
 }
 
+std::string measured_in_words(const Words& words, const std::optional<AnalyteId>& analyte,
+                              const Measured& m) {
+  const AnalyteKind* kind = analyte ? find_analyte(*analyte) : nullptr;
+  const int decimals = decimals_for(m.sd);
+  const std::string both = words.number(m.value, decimals) + " ± " + words.number(m.sd, decimals);
+  return kind && !kind->unit.empty() ? both + " " + kind->unit : both;
+}
+
 std::string finding_text(const Words& words, const Finding& f) {
+  if (f.analyte && is_edge(f)) return edge_text(words, f);
   const auto found = std::find_if(std::begin(kFindings), std::end(kFindings),
                                   [&](const Sentence& s) { return f.id == s.id; });
   if (found == std::end(kFindings)) return f.id;
   const AnalyteKind* kind = f.analyte ? find_analyte(*f.analyte) : nullptr;
-  const std::string value = f.value ? reading_in_words(words, f.analyte, *f.value) : "";
+  const std::string value = !f.value               ? ""
+                            : f.sd.value_or(0) > 0 ? measured_in_words(words, f.analyte, {*f.value, *f.sd})
+                                                   : reading_in_words(words, f.analyte, *f.value);
   const std::string name = kind ? words.say("analyte", kind->name.c_str()) : "";
   return words.say("plan", found->text, {value, bound(words, f), name});
 }

@@ -29,6 +29,9 @@ std::string remains_text(const Words& words, const Remains& remains);
 std::string refusal_text(const Words& words, std::string_view id, int step, double harm);
 // A value with its analyte's decimals and unit.
 std::string reading_in_words(const Words& words, const std::optional<AnalyteId>& analyte, double value);
+// "7.9 ± 0.1": with the decimals that the first digit of its standard deviation asks for, and the unit.
+std::string measured_in_words(const Words& words, const std::optional<AnalyteId>& analyte,
+                              const Measured& measured);
 
 // `amount` as the customer measures it: fl oz, oz and lb (never cups), or mL, L, g and kg; rounded to
 // what a household can measure.

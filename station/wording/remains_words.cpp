@@ -56,6 +56,10 @@ constexpr Sentence kRemains[] = {
     {"demand_test_again", phrase("plan", "%1 waits at %2 for another demand test.")},
     {"demand_too_high", phrase("plan", "%1 waits at %2 until part of the water has been changed.")},
     {"reading_repeat", phrase("plan", "%1 was read as %2 and must be read again before a dose.")},
+    {"at_edge", phrase("plan",
+                       "%1 stands at %2, at the edge of its range: by less than the error of the reading. "
+                       "Read it again with "
+                       "the next bottle.")},
     {"repeat_diluted", phrase("plan", "%1 waits at %2 until it has been read again, diluted.")},
 };
 

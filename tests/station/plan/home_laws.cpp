@@ -105,6 +105,21 @@ void use_up(const Visit& v, const TargetSet& targets, const TargetCase& now, End
 
 }  // namespace
 
+namespace {
+
+bool doses(const Plan& plan) {
+  return std::any_of(plan.steps.begin(), plan.steps.end(),
+                     [](const Step& s) { return s.action == Action::add; });
+}
+
+// Outside by no more than its error, and nothing dosed on it: the sheet says to read it again.
+bool left_at_edge(const Plan& plan, const std::string& what) {
+  return !doses(plan) && std::any_of(plan.findings.begin(), plan.findings.end(),
+                                     [&](const Finding& f) { return f.id == what + "_edge"; });
+}
+
+}  // namespace
+
 std::vector<AnalyteId> outside(const Visit& v, const Plan& plan, const TargetSet& targets) {
   End end = end_of(v, plan);
   const double cyanuric = end.readings.contains("cyanuric_acid") ? end.readings["cyanuric_acid"] : 0;
@@ -119,13 +134,15 @@ std::vector<AnalyteId> outside(const Visit& v, const Plan& plan, const TargetSet
     const auto aim = targets.find(analyte, now);
     if (!aim || !end.readings.contains(analyte)) continue;
     if (std::string_view(analyte) == "free_chlorine" && shock_stands(plan)) continue;
+    if (left_at_edge(plan, analyte)) continue;
     const double value = end.readings[analyte];
     if ((aim->range.low && value < *aim->range.low - 1e-6) ||
         (aim->range.high && value > *aim->range.high + 1e-6))
       out.emplace_back(analyte);
   }
   const auto si = targets.find("si_calcite", now);
-  if (si && end.si && (*end.si < *si->range.low - 1e-6 || *end.si > *si->range.high + 1e-6))
+  if (si && end.si && !left_at_edge(plan, "si") &&
+      (*end.si < *si->range.low - 1e-6 || *end.si > *si->range.high + 1e-6))
     out.emplace_back("si_calcite");
   return out;
 }

@@ -263,7 +263,6 @@ TEST(AtHome, TheLabelAtHomeDecides) {
 }
 
 TEST(Words, EveryIdOfAPlanHasASentence) {
-  const auto findings = known_finding_ids();
   const auto notes = known_step_notes();
   const auto cautions = known_caution_ids();
   for (const Substance& s : substances())
@@ -273,7 +272,7 @@ TEST(Words, EveryIdOfAPlanHasASentence) {
   for (int i = 0; i < 60; ++i) {
     const Visit v = homes.visit();
     const Plan plan = plan_of(v);
-    for (const Finding& f : plan.findings) EXPECT_THAT(findings, Contains(f.id));
+    for (const Finding& f : plan.findings) EXPECT_NE(f.text.find(' '), std::string::npos) << f.id;
     for (const Step& s : plan.steps) EXPECT_NE(s.text.find(' '), std::string::npos) << s.text;
   }
 }
