@@ -157,16 +157,17 @@ ordered_json change_to_json(const HandChange& c) {
 }
 
 ordered_json finding_to_json(const Finding& finding) {
-  return {{"id", finding.id},
-          {"rank", finding.rank},
-          {"concern", name_of(finding.concern)},
-          {"analyte", or_null(finding.analyte)},
-          {"value", or_null(finding.value)},
-          {"target", finding.target
-                         ? ordered_json::array({or_null(finding.target->low), or_null(finding.target->high)})
-                         : ordered_json()},
-          {"text", finding.text},
-          {"sd", or_null(finding.sd)}};
+  ordered_json out = {{"id", finding.id},
+                      {"rank", finding.rank},
+                      {"concern", name_of(finding.concern)},
+                      {"analyte", or_null(finding.analyte)},
+                      {"value", or_null(finding.value)},
+                      {"target", finding.target ? ordered_json::array({or_null(finding.target->low),
+                                                                       or_null(finding.target->high)})
+                                                : ordered_json()},
+                      {"text", finding.text}};
+  if (finding.sd) out["sd"] = number_to_json(*finding.sd);
+  return out;
 }
 
 ordered_json after_to_json(const std::optional<After>& after) {

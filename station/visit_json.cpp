@@ -90,6 +90,8 @@ DemandTest read_demand_test(JsonFields& from) {
   out.hours = from.number_if("hours", kNotNegative).value_or(out.hours);
   if (auto list = from.objects_if("bottles"))
     for (JsonFields& item : *list) out.bottles.push_back(read_demand_bottle(item));
+  if (const auto t = from.number_if("temperature_c", kWaterCelsius))
+    out.temperature = Temperature::celsius(*t);
   return out;
 }
 
@@ -154,6 +156,7 @@ Bottle read_bottle(JsonFields& from) {
   out.code = from.text_if("bottle").value_or("");
   out.taken_at = from.instant_if("taken_at");
   out.tested_at = from.instant_if("tested_at");
+  out.sampled_at = from.choice_if<SampledAt>("sampled_at");
   out.occasion = from.choice_if<Occasion>("occasion");
   out.readings = read_readings(from);
   if (const auto t = from.number_if("sample_temperature_c", kWaterCelsius))
@@ -231,6 +234,13 @@ ordered_json demand_bottle_to_json(const DemandBottle& bottle) {
   return out;
 }
 
+ordered_json demand_test_to_json(const DemandTest& test) {
+  ordered_json out = {{"hours", number_to_json(test.hours)}};
+  if (test.temperature) out["temperature_c"] = number_to_json(test.temperature->celsius());
+  out["bottles"] = list_to_json(test.bottles, demand_bottle_to_json);
+  return out;
+}
+
 ordered_json addition_to_json(const Addition& addition) {
   ordered_json out = {{"chemical", addition.chemical}};
   put(out, "active_mol", addition.active_mol);
@@ -304,15 +314,14 @@ ordered_json visit_to_json(const Visit& visit) {
   put(out, "taken_at", bottle.taken_at);
   put(out, "tested_at", bottle.tested_at);
   put(out, "home_at", visit.home_at);
+  put(out, "sampled_at", bottle.sampled_at);
   put(out, "occasion", bottle.occasion);
   if (visit.customer) out["customer"] = customer_to_json(*visit.customer);
   if (auto vessel = vessel_to_json(visit.vessel); !vessel.empty()) out["vessel"] = std::move(vessel);
   out["readings"] = list_to_json(bottle.readings, reading_to_json);
   if (bottle.sample_temperature)
     out["sample_temperature_c"] = number_to_json(bottle.sample_temperature->celsius());
-  if (bottle.demand_test)
-    out["demand_test"] = {{"hours", number_to_json(bottle.demand_test->hours)},
-                          {"bottles", list_to_json(bottle.demand_test->bottles, demand_bottle_to_json)}};
+  if (bottle.demand_test) out["demand_test"] = demand_test_to_json(*bottle.demand_test);
   put_list(out, "signs", list_to_json(bottle.signs, [](Sign sign) { return ordered_json(name_of(sign)); }));
   put(out, "incident", bottle.incident);
   put_list(out, "additions_since", list_to_json(bottle.additions_since, addition_to_json));

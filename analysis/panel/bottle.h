@@ -31,6 +31,9 @@ enum class Sign {
 
 enum class Incident { faeces, vomit, blood, dead_animal, flood, sewage, illness };
 
+// Where the bottle was filled.
+enum class SampledAt { elbow_deep, surface, skimmer, inlet, pipe };
+
 // A later reading of a demand bottle.
 struct DemandLater {
   double hours = 0;
@@ -52,6 +55,7 @@ struct DemandBottle {
 struct DemandTest {
   double hours = 24;
   std::vector<DemandBottle> bottles;
+  std::optional<Temperature> temperature;  // the bottles stood at; absent: not told, the sample's counts
   friend bool operator==(const DemandTest&, const DemandTest&) = default;
 };
 
@@ -75,6 +79,7 @@ struct AtHome {
 struct Bottle {
   std::string code;  // on the label, e.g. "B-0001"
   std::optional<Instant> taken_at, tested_at;
+  std::optional<SampledAt> sampled_at;
   std::optional<Occasion> occasion;
   std::vector<Reading> readings;
   std::optional<Temperature> sample_temperature;  // when read; 25 C is assumed where absent

@@ -32,8 +32,8 @@ std::optional<double> days_between(const Bottle& earlier, const Bottle& later) {
 }
 
 constexpr size_t kManySame = 3;
-constexpr double kCopied = 1e-4;         // chance below which several equal values were copied
-constexpr double kHardlyByChance = 0.1;  // and below which one is worth a question
+constexpr double kCopied = 1e-4;          // chance below which several equal values were copied
+constexpr double kHardlyByChance = 0.05;  // of any question about single ones
 
 // Chance that an unchanged water gives the same digits twice: the width of a digit over the spread of a
 // difference, whose density is highest at nought, 1/(sd sqrt(4 pi)).
@@ -56,19 +56,37 @@ struct Same {
   }
 };
 
+// The largest chance that is worth a question, so that all questions together come by chance in at most one
+// pair of bottles of twenty.
+double worth_a_question(std::vector<double> chances) {
+  std::sort(chances.begin(), chances.end());
+  double sum = 0, most = 0;
+  for (const double chance : chances) {
+    sum += chance;
+    if (sum > kHardlyByChance) break;
+    most = chance;
+  }
+  return most;
+}
+
 Same same_values(const Look& look) {
   Same same;
   if (look.earlier.empty()) return same;
+  std::vector<double> all, equal;
   for (const CheckedValue& value : look.panel.values) {
     const auto before = value_in(look.earlier.back(), value.analyte);
     if (!before || value.value == 0 || !find_analyte(value.analyte)) continue;
-    ++same.common;
-    if (before->value != value.value) continue;
     const double chance = chance_of_same(look, value);
+    all.push_back(chance);
+    if (before->value != value.value) continue;
+    equal.push_back(chance);
     same.analytes.push_back(value.analyte);
-    if (chance <= kHardlyByChance) same.unlikely.push_back(value.analyte);
     same.chance *= chance;
   }
+  same.common = all.size();
+  const double worth = worth_a_question(std::move(all));
+  for (size_t i = 0; i < equal.size(); ++i)
+    if (equal[i] <= worth) same.unlikely.push_back(same.analytes[i]);
   return same;
 }
 

@@ -167,6 +167,56 @@ const std::vector<MovesRow>& moves() {
   return rows;
 }
 
+// What is not the vessel's own water there: chlorine and pH come fresh from feeder, cell and heater at an
+// inlet or in a pipe; where tablets lie, acid and stabilizer too; rain, oils and sun lie on the surface.
+// Common practice, no source.
+struct WrongPlace {
+  SampledAt at;
+  std::vector<AnalyteId> analytes;
+  const char* words;
+};
+
+const std::vector<WrongPlace>& wrong_places() {
+  static const std::vector<AnalyteId> sanitizer = {"free_chlorine", "total_chlorine", "total_bromine",
+                                                   "biguanide",     "peroxide",       "ph"};
+  static const std::vector<AnalyteId> tablets = {"free_chlorine",    "total_chlorine", "total_bromine",
+                                                 "biguanide",        "peroxide",       "ph",
+                                                 "total_alkalinity", "cyanuric_acid"};
+  static const std::vector<WrongPlace> rows = {
+      {SampledAt::surface, sanitizer,
+       phrase("check",
+              "The bottle was filled at the surface, where sun, rain and oils change the water. It says "
+              "nothing of %1; it holds for %2. Ask for water from elbow deep, away from the inlets.")},
+      {SampledAt::skimmer, tablets,
+       phrase("check",
+              "The bottle was filled at the skimmer, where tablets may lie. It says nothing of %1; it holds "
+              "for %2. Ask for water from elbow deep, away from skimmer and inlets.")},
+      {SampledAt::inlet, sanitizer,
+       phrase("check",
+              "The bottle was filled at an inlet, fresh from feeder, cell or heater. It says nothing of %1; "
+              "it holds for %2. Ask for water from elbow deep, away from the inlets.")},
+      {SampledAt::pipe, tablets,
+       phrase("check",
+              "The bottle was filled out of a pipe, not out of the vessel. It says nothing of %1; it holds "
+              "for %2. Ask for water from elbow deep, away from the inlets.")}};
+  return rows;
+}
+
+void wrong_place(const Look& look, Remarks& remarks) {
+  if (!look.bottle.sampled_at) return;
+  for (const WrongPlace& row : wrong_places()) {
+    if (row.at != *look.bottle.sampled_at) continue;
+    const auto spoilt = [&](const AnalyteKind& kind) {
+      return std::find(row.analytes.begin(), row.analytes.end(), kind.id) != row.analytes.end();
+    };
+    const auto lost =
+        analytes_that(look, [&](const AnalyteKind& kind, const CheckedValue&) { return spoilt(kind); });
+    const auto held =
+        analytes_that(look, [&](const AnalyteKind& kind, const CheckedValue&) { return !spoilt(kind); });
+    if (!lost.empty()) remarks.say(Verdict::fresh_sample, lost, row.words, {names_of(lost), names_of(held)});
+  }
+}
+
 void just_dosed(const Look& look, Remarks& remarks) {
   const double turnover = look.vessel.turnover_h.value_or(kTurnoverH);
   for (const Addition& addition : look.bottle.additions_since) {
@@ -213,6 +263,7 @@ std::span<const CheckRow> sample_checks() {
                                       {"time_in_future", time_in_future},
                                       {"sample_cold", sample_cold},
                                       {"sample_warm", sample_warm},
+                                      {"wrong_place", wrong_place},
                                       {"just_dosed", just_dosed},
                                       {"after_storm", after_storm},
                                       {"opening_in_layers", opening_in_layers}};

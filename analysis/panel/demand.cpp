@@ -156,7 +156,9 @@ void split_fast_and_slow(const std::vector<DemandPoint>& points, DemandResult& o
 void find_in_time(const std::vector<JudgedBottle>& held, double free_now, Method method, DemandResult& out) {
   const std::vector<DemandPoint> points = readings_in_time(held, free_now, out.at_hours, method);
   split_fast_and_slow(points, out);
-  if (const auto end = demand_at_infinity(points)) out.demand_infinite = end;
+  // Chlorine that is met stays met: the curve through noise may end below the day's own demand, the water
+  // cannot.
+  if (const auto end = demand_at_infinity(points)) out.demand_infinite = std::max(*end, out.demand->value);
   const JudgedBottle& weakest = held.front();
   const double start = weakest.bottle.dose_mg_l + free_now * weakest.kept();
   std::vector<DecayPoint> residuals;
@@ -171,6 +173,10 @@ void find_in_time(const std::vector<JudgedBottle>& held, double free_now, Method
 double chlorine_used(const DemandBottle& bottle, double free_now, double free_end) {
   const double kept = 1 - bottle.stock_share;
   return (bottle.dose_mg_l + free_now * kept - free_end) / kept;
+}
+
+std::optional<Temperature> stood_at(const DemandTest& test, const Bottle& bottle) {
+  return test.temperature ? test.temperature : bottle.sample_temperature;
 }
 
 DemandResult judge_demand(const DemandTest& test, const Measured& free_now, double target_residual,

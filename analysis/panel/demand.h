@@ -61,6 +61,9 @@ inline constexpr double kCleanFirst = 15, kDiluteFirst = 30, kBeyondHome = 60;
 // water.
 double chlorine_used(const DemandBottle& bottle, double free_now, double free_end);
 
+// The temperature the bottles stood at: as told with the test, else the sample's; absent: neither was told.
+std::optional<Temperature> stood_at(const DemandTest& test, const Bottle& bottle);
+
 // `free_now`: the sample's own reading; `target_residual`: mg/L Cl2 wanted at the end; `method`: the bottles
 // were read with.
 DemandResult judge_demand(const DemandTest& test, const Measured& free_now, double target_residual,

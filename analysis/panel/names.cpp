@@ -30,6 +30,16 @@ std::span<const Named<Occasion>> names() {
 }
 
 template <>
+std::span<const Named<SampledAt>> names() {
+  static constexpr Named<SampledAt> rows[] = {{SampledAt::elbow_deep, "elbow_deep"},
+                                              {SampledAt::surface, "surface"},
+                                              {SampledAt::skimmer, "skimmer"},
+                                              {SampledAt::inlet, "inlet"},
+                                              {SampledAt::pipe, "pipe"}};
+  return rows;
+}
+
+template <>
 std::span<const Named<Sign>> names() {
   static constexpr Named<Sign> rows[] = {{Sign::cloudy, "cloudy"},
                                          {Sign::green_water, "green_water"},

@@ -34,6 +34,8 @@ std::span<const Named<Clip>> names();
 template <>
 std::span<const Named<Occasion>> names();
 template <>
+std::span<const Named<SampledAt>> names();
+template <>
 std::span<const Named<Sign>> names();
 template <>
 std::span<const Named<Incident>> names();

@@ -120,7 +120,8 @@ void weigh_demand(Situation& s, const TargetSet& targets) {
   const auto aim = targets.find("free_chlorine", s.where);
   const Known* free = s.fresh("free_chlorine");
   if (!s.bottle.demand_test || !s.chlorine() || !aim || !free) return;
-  const DemandResult result = judge_demand(*s.bottle.demand_test, {free->value, free->sd}, aim->aim);
+  const DemandResult result = judge_demand(*s.bottle.demand_test, free->measured(), aim->aim,
+                                           stood_at(*s.bottle.demand_test, s.bottle));
   s.demand_dose_mg_l = result.dose;
   if (result.demand) {
     s.demand_mg_l = result.demand->value;

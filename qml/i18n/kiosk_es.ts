@@ -1325,6 +1325,22 @@
         <source>The vessel is at %1 C; 40 C is the most for bathing (10 NYCRR 6-1). Sanitizer tests of hot water may read wrong: cool the sample.</source>
         <translation>El agua está a %1&#xa0;°C; 40 °C es lo máximo para bañarse (10 NYCRR 6-1). Las pruebas del desinfectante en agua caliente pueden leer mal: enfríe la muestra.</translation>
     </message>
+    <message>
+        <source>The bottle was filled at the surface, where sun, rain and oils change the water. It says nothing of %1; it holds for %2. Ask for water from elbow deep, away from the inlets.</source>
+        <translation>El frasco se llenó en la superficie, donde el sol, la lluvia y las grasas cambian el agua. No dice nada de %1; vale para %2. Hay que pedir agua tomada a un codo de hondo, lejos de las bocas.</translation>
+    </message>
+    <message>
+        <source>The bottle was filled at the skimmer, where tablets may lie. It says nothing of %1; it holds for %2. Ask for water from elbow deep, away from skimmer and inlets.</source>
+        <translation>El frasco se llenó en el skimmer, donde puede haber tabletas. No dice nada de %1; vale para %2. Hay que pedir agua tomada a un codo de hondo, lejos del skimmer y de las bocas.</translation>
+    </message>
+    <message>
+        <source>The bottle was filled at an inlet, fresh from feeder, cell or heater. It says nothing of %1; it holds for %2. Ask for water from elbow deep, away from the inlets.</source>
+        <translation>El frasco se llenó en una boca de impulsión, recién salida del dosificador, la célula o el calentador. No dice nada de %1; vale para %2. Hay que pedir agua tomada a un codo de hondo, lejos de las bocas.</translation>
+    </message>
+    <message>
+        <source>The bottle was filled out of a pipe, not out of the vessel. It says nothing of %1; it holds for %2. Ask for water from elbow deep, away from the inlets.</source>
+        <translation>El frasco se llenó de una tubería, no del vaso. No dice nada de %1; vale para %2. Hay que pedir agua tomada a un codo de hondo, lejos de las bocas.</translation>
+    </message>
 </context>
 <context>
     <name>choices</name>
@@ -1723,6 +1739,30 @@
     <message>
         <source>Print</source>
         <translation>Impresión</translation>
+    </message>
+    <message>
+        <source>Elbow deep</source>
+        <translation>A un codo de hondo</translation>
+    </message>
+    <message>
+        <source>Off the surface</source>
+        <translation>De la superficie</translation>
+    </message>
+    <message>
+        <source>At the skimmer</source>
+        <translation>En el skimmer</translation>
+    </message>
+    <message>
+        <source>At an inlet</source>
+        <translation>En una boca de impulsión</translation>
+    </message>
+    <message>
+        <source>Out of a pipe</source>
+        <translation>De una tubería</translation>
+    </message>
+    <message>
+        <source>Where it was filled</source>
+        <translation>Dónde se llenó</translation>
     </message>
 </context>
 <context>

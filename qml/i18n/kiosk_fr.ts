@@ -1325,6 +1325,22 @@
         <source>The vessel is at %1 C; 40 C is the most for bathing (10 NYCRR 6-1). Sanitizer tests of hot water may read wrong: cool the sample.</source>
         <translation>Le bassin est à %1&#xa0;°C&#x202f;; 40 °C est le maximum pour se baigner (10 NYCRR 6-1). Les tests du désinfectant en eau chaude peuvent être faux&#xa0;: refroidissez l’échantillon.</translation>
     </message>
+    <message>
+        <source>The bottle was filled at the surface, where sun, rain and oils change the water. It says nothing of %1; it holds for %2. Ask for water from elbow deep, away from the inlets.</source>
+        <translation>Le flacon a été rempli en surface, où le soleil, la pluie et les graisses changent l&apos;eau. Il ne dit rien sur %1 ; il vaut pour %2. Demander de l&apos;eau prise à un coude de profondeur, loin des bouches.</translation>
+    </message>
+    <message>
+        <source>The bottle was filled at the skimmer, where tablets may lie. It says nothing of %1; it holds for %2. Ask for water from elbow deep, away from skimmer and inlets.</source>
+        <translation>Le flacon a été rempli au skimmer, où il peut y avoir des galets. Il ne dit rien sur %1 ; il vaut pour %2. Demander de l&apos;eau prise à un coude de profondeur, loin du skimmer et des bouches.</translation>
+    </message>
+    <message>
+        <source>The bottle was filled at an inlet, fresh from feeder, cell or heater. It says nothing of %1; it holds for %2. Ask for water from elbow deep, away from the inlets.</source>
+        <translation>Le flacon a été rempli à une bouche de refoulement, juste après le doseur, la cellule ou le réchauffeur. Il ne dit rien sur %1 ; il vaut pour %2. Demander de l&apos;eau prise à un coude de profondeur, loin des bouches.</translation>
+    </message>
+    <message>
+        <source>The bottle was filled out of a pipe, not out of the vessel. It says nothing of %1; it holds for %2. Ask for water from elbow deep, away from the inlets.</source>
+        <translation>Le flacon a été rempli à un tuyau, pas dans le bassin. Il ne dit rien sur %1 ; il vaut pour %2. Demander de l&apos;eau prise à un coude de profondeur, loin des bouches.</translation>
+    </message>
 </context>
 <context>
     <name>choices</name>
@@ -1723,6 +1739,30 @@
     <message>
         <source>Print</source>
         <translation>Impression</translation>
+    </message>
+    <message>
+        <source>Elbow deep</source>
+        <translation>À un coude de profondeur</translation>
+    </message>
+    <message>
+        <source>Off the surface</source>
+        <translation>En surface</translation>
+    </message>
+    <message>
+        <source>At the skimmer</source>
+        <translation>Au skimmer</translation>
+    </message>
+    <message>
+        <source>At an inlet</source>
+        <translation>À une bouche de refoulement</translation>
+    </message>
+    <message>
+        <source>Out of a pipe</source>
+        <translation>À un tuyau</translation>
+    </message>
+    <message>
+        <source>Where it was filled</source>
+        <translation>Où il a été rempli</translation>
     </message>
 </context>
 <context>

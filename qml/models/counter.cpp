@@ -49,6 +49,12 @@ Records::Kept Counter::settle(Visit next, Records::Kept kept) {
   return kept;
 }
 
+void Counter::speak(std::string_view language) {
+  words_ = Words(language);
+  emit changed();
+  emit waitingChanged();
+}
+
 Records::Kept Counter::begin(const std::string& bottle) {
   Visit visit;
   visit.id = new_id_("V");

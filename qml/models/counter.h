@@ -8,6 +8,7 @@
 #include <string_view>
 
 #include "qml/models/records.h"
+#include "station/wording/words.h"
 
 namespace brimline {
 
@@ -29,6 +30,10 @@ class Counter : public QObject {
   Instant now() const { return now_(); }
   std::string new_id(std::string_view prefix) const { return new_id_(prefix); }
   Records& records() const { return records_; }
+
+  // The clerk's own language; the customer's is the visit's.
+  const Words& words() const { return words_; }
+  void speak(std::string_view language);
 
   bool open() const { return visit_.has_value(); }
   const Visit& visit() const { return *visit_; }  // only while open
@@ -61,6 +66,7 @@ class Counter : public QObject {
   void refresh();
 
   Records& records_;
+  Words words_;
   Now now_;
   NewId new_id_;
   std::optional<Visit> visit_;

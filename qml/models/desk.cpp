@@ -75,7 +75,7 @@ void Desk::refreshArrivals() {
     rows.append({{"visitId", q(visit.id)},
                  {"code", q(visit.bottle.code)},
                  {"who", visit.customer ? q(visit.customer->name.value_or("")) : tr("Not said whose")},
-                 {"vessel", vessel_words_of(visit)},
+                 {"vessel", vessel_words_of(counter_.words(), visit)},
                  {"taken", taken ? tr("taken %1").arg(when_words(counter_.now(), *taken)) : QString()},
                  {"standing", read == 0 ? tr("nothing read yet")
                                         : some(static_cast<qsizetype>(read), tr("1 reading kept"),

@@ -148,6 +148,8 @@ const std::vector<FactRow>& rows() {
           "surface", [](auto& v) -> auto& { return v.vessel.surface; }),
       word_fact<Place>(
           "place", [](auto& v) -> auto& { return v.vessel.place; }),
+      word_fact<SampledAt>(
+          "sampled_at", [](auto& v) -> auto& { return v.bottle.sampled_at; }),
       word_fact<Occasion>(
           "occasion", [](auto& v) -> auto& { return v.bottle.occasion; }),
       word_fact<Incident>(

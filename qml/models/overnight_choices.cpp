@@ -45,12 +45,12 @@ std::string product_of(double grams) {
 
 }  // namespace
 
-QVariantList overnight_options(const QString& fact) {
+QVariantList overnight_options(const Words& words, const QString& fact) {
   QVariantList out;
   if (fact == QLatin1String("reach"))
     for (const auto& row : names<DemandReach>())
       out.append(option(QString::fromUtf8(row.name.data(), static_cast<int>(row.name.size())),
-                        QString::fromStdString(reach_words(Words("en"), row.value))));
+                        QString::fromStdString(reach_words(words, row.value))));
   if (fact == QLatin1String("sample_ml"))
     for (const double ml : kSamples)
       out.append(option(key_of(ml), say(QT_TRANSLATE_NOOP("overnight", "%1 mL")).arg(ml)));

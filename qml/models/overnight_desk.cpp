@@ -55,9 +55,9 @@ void OvernightDesk::refresh() {
     pad().cell.due = due_for(*test, counter_.now());
     markNext();
   }
-  bottles_.replace(
-      test ? bottle_rows(*test, counter_.visit(), reads() ? pad().cell : OvernightCell{-1, {}, {}})
-           : QList<QVariantMap>());
+  bottles_.replace(test ? bottle_rows(counter_.words(), *test, counter_.visit(),
+                                      reads() ? pad().cell : OvernightCell{-1, {}, {}})
+                        : QList<QVariantMap>());
   emit changed();
 }
 
@@ -94,7 +94,7 @@ QString OvernightDesk::offer() const {
   if (!counter_.open() || test() || counter_.visit().bottle.demand_test) return {};
   const auto sign =
       demand_sign(counter_.visit().bottle, counter_.visit().vessel, bottles_of(counter_.earlier()));
-  return sign ? q(demand_sign_words(Words("en"), *sign)) : QString();
+  return sign ? q(demand_sign_words(counter_.words(), *sign)) : QString();
 }
 
 QString OvernightDesk::stage() const {
@@ -120,7 +120,7 @@ QString OvernightDesk::title() const {
 }
 
 QString OvernightDesk::dueLine() const {
-  return test() ? q(overnight_due_words(Words("en"), *test(), counter_.now())) : QString();
+  return test() ? q(overnight_due_words(counter_.words(), *test(), counter_.now())) : QString();
 }
 
 QStringList OvernightDesk::steps() const {
@@ -128,11 +128,11 @@ QStringList OvernightDesk::steps() const {
   std::optional<double> ph;
   for (const Reading& reading : counter_.visit().bottle.readings)
     if (reading.analyte == "ph") ph = reading.value;
-  return list_of(overnight_steps(Words("en"), *test(), ph));
+  return list_of(overnight_steps(counter_.words(), *test(), ph));
 }
 
 QStringList OvernightDesk::cautions() const {
-  return test() ? list_of(overnight_cautions(Words("en"), test()->stage)) : QStringList();
+  return test() ? list_of(overnight_cautions(counter_.words(), test()->stage)) : QStringList();
 }
 
 QVariantMap OvernightDesk::choices() const {
@@ -140,7 +140,7 @@ QVariantMap OvernightDesk::choices() const {
 }
 
 QVariantList OvernightDesk::options(const QString& fact) const {
-  return overnight_options(fact);
+  return overnight_options(counter_.words(), fact);
 }
 
 void OvernightDesk::choose(const QString& fact, const QString& key) {
@@ -149,23 +149,23 @@ void OvernightDesk::choose(const QString& fact, const QString& key) {
 
 QString OvernightDesk::reason() const {
   if (!counter_.open()) return {};
-  return q(reach_reason_words(Words("en"),
+  return q(reach_reason_words(counter_.words(),
                               advise_reach(counter_.visit().bottle, known_above_of(counter_.visit()))));
 }
 
 QString OvernightDesk::arithmetic() const {
-  return test() && test()->bleach ? q(bleach_words(Words("en"), *test()->bleach)) : QString();
+  return test() && test()->bleach ? q(bleach_words(counter_.words(), *test()->bleach)) : QString();
 }
 
 QString OvernightDesk::checkLine() const {
-  return test() ? q(check_words(Words("en"), *test())) : QString();
+  return test() ? q(check_words(counter_.words(), *test())) : QString();
 }
 
 QStringList OvernightDesk::result() const {
   const OvernightTest* test = this->test();
   if (!test || !test->started_at) return {};
   if (!complete(*test, OvernightDue::day) && test->stage == OvernightStage::running) return {};
-  return list_of(demand_lines(Words("en"), result_of(demand_test_of(*test), counter_.visit())));
+  return list_of(demand_lines(counter_.words(), result_of(demand_test_of(*test), counter_.visit())));
 }
 
 QString OvernightDesk::phone() const {

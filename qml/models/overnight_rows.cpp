@@ -91,12 +91,12 @@ QString dilution_for(const OvernightTest& test, const OvernightCell& cell, doubl
   return QString::number(dilution_to_read(most, std::nullopt));
 }
 
-QList<QVariantMap> bottle_rows(const OvernightTest& test, const Visit& visit, const OvernightCell& marked) {
+QList<QVariantMap> bottle_rows(const Words& words, const OvernightTest& test, const Visit& visit,
+                               const OvernightCell& marked) {
   QList<QVariantMap> rows;
   const std::vector<OvernightBottle> bottles = bottles_to_pour(test);
   std::vector<DemandBottleResult> judged;
   if (test.started_at) judged = result_of(demand_test_of(test), visit).bottles;
-  const Words words("en");
   for (int b = 0; b < static_cast<int>(bottles.size()); ++b) {
     const OvernightBottle& bottle = bottles[static_cast<size_t>(b)];
     QVariantMap row{{"code", q(overnight_code(visit.bottle.code, b))},
@@ -116,7 +116,7 @@ QList<QVariantMap> bottle_rows(const OvernightTest& test, const Visit& visit, co
 
 QList<QVariantMap> overnight_rows(const Counter& counter) {
   const Instant now = counter.now();
-  const Words words("en");
+  const Words& words = counter.words();
   std::vector<const Overnight*> all;
   for (const Overnight& overnight : counter.overnights()) all.push_back(&overnight);
   const auto order = [&](const Overnight* o) {

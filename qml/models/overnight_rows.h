@@ -31,7 +31,8 @@ QString dilution_for(const OvernightTest& test, const OvernightCell& cell, doubl
 
 // Roles: code, dose, stock, hourFree, hourTotal, dayFree, dayTotal, marked (the key of a column, or empty),
 // word.
-QList<QVariantMap> bottle_rows(const OvernightTest& test, const Visit& visit, const OvernightCell& marked);
+QList<QVariantMap> bottle_rows(const Words& words, const OvernightTest& test, const Visit& visit,
+                               const OvernightCell& marked);
 
 // All that go on, what calls for the clerk first. Roles: visitId, code, who, due, calls, phone, result.
 QList<QVariantMap> overnight_rows(const Counter& counter);

@@ -11,6 +11,7 @@
 #include "analysis/panel/due.h"
 #include "analysis/panel/names.h"
 #include "qml/models/choices.h"
+#include "station/wording/statement_words.h"
 
 namespace brimline {
 namespace {
@@ -28,6 +29,7 @@ bool has(const std::vector<AnalyteId>& list, const AnalyteId& id) {
 
 std::vector<Bottle> bottles_of(const std::vector<Visit>& visits) {
   std::vector<Bottle> out;
+  out.reserve(visits.size());
   for (const Visit& visit : visits) out.push_back(visit.bottle);
   return out;
 }
@@ -56,27 +58,28 @@ QString state_of(const Check* check) {
   return say(QT_TRANSLATE_NOOP("panel", "kept; says nothing"));
 }
 
-QString value_text(const AnalyteKind& kind, const Reading& reading) {
-  const QString number = q(format_value(kind, reading.value));
+QString value_text(const Words& words, const AnalyteKind& kind, const Reading& reading) {
+  QString number = q(words.number(reading.value, kind.decimals));
   if (reading.clipped == Clip::above) return QStringLiteral("> ") + number;
   if (reading.clipped == Clip::below) return QStringLiteral("< ") + number;
   return number;
 }
 
-QVariantMap row_of(const AnalyteKind& kind, const Bottle& bottle, std::span<const Check> checks, bool due,
-                   bool chosen) {
+QVariantMap row_of(const Words& words, const AnalyteKind& kind, const Bottle& bottle,
+                   std::span<const Check> checks, bool due, bool chosen) {
   const Reading* reading = last_reading(bottle, kind.id);
   const Check* check = reading ? worst_check(checks, kind.id) : nullptr;
-  QVariantMap row{{"analyte", q(kind.id)}, {"name", q(kind.name)},    {"unit", q(kind.unit)},
-                  {"value", QString()},    {"how", QString()},        {"note", QString()},
+  QVariantMap row{{"analyte", q(kind.id)}, {"name", q(words.say("analyte", kind.name.c_str()))},
+                  {"unit", q(kind.unit)},  {"value", QString()},
+                  {"how", QString()},      {"note", QString()},
                   {"chosen", chosen},      {"waits", due && !reading}};
   row["standing"] = due ? say(QT_TRANSLATE_NOOP("panel", "due")) : say(QT_TRANSLATE_NOOP("panel", "not due"));
   if (!reading) return row;
-  row["value"] = value_text(kind, *reading);
+  row["value"] = value_text(words, kind, *reading);
   if (reading->method) row["how"] = word_for("method", q(name_of(*reading->method)));
   row["standing"] = state_of(check);
   row["waits"] = check && (check->verdict == Verdict::repeat || check->verdict == Verdict::dilute);
-  if (check) row["note"] = q(check->text());
+  if (check) row["note"] = q(check_text(words, *check));
   return row;
 }
 
@@ -100,7 +103,7 @@ QList<QVariantMap> panel_rows(const Counter& counter, const std::vector<AnalyteI
   const std::vector<Check> checks = check_bottle(visit.bottle, visit.vessel, earlier);
   QList<QVariantMap> rows;
   const auto add = [&](const AnalyteKind& kind, bool is_due) {
-    rows.append(row_of(kind, visit.bottle, checks, is_due, kind.id == chosen));
+    rows.append(row_of(counter.words(), kind, visit.bottle, checks, is_due, kind.id == chosen));
   };
   for (const AnalyteId& id : due)
     if (const AnalyteKind* kind = find_analyte(id)) add(*kind, true);

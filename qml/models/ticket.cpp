@@ -29,9 +29,9 @@ QString joined(QStringList parts) {
 
 }  // namespace
 
-QString vessel_words_of(const Visit& visit) {
+QString vessel_words_of(const Words& words, const Visit& visit) {
   if (visit.vessel.id.empty()) return {};
-  return q(vessel_words(Words("en"), visit.vessel, units_of(visit)));
+  return q(vessel_words(words, visit.vessel, units_of(visit)));
 }
 
 Ticket::Ticket(Counter& counter, QObject* parent)
@@ -65,7 +65,7 @@ QString Ticket::customerLine() const {
 }
 
 QString Ticket::vesselLine() const {
-  return counter_.open() ? vessel_words_of(counter_.visit()) : QString();
+  return counter_.open() ? vessel_words_of(counter_.words(), counter_.visit()) : QString();
 }
 
 QString Ticket::takenLine() const {
@@ -90,7 +90,7 @@ QVariantList Ticket::vessels() const {
   for (const Vessel& vessel : counter_.records().vessels_of(shown.customer->id)) {
     here = here || vessel.id == counter_.visit().vessel.id;
     shown.vessel = vessel;
-    out.append(QVariantMap{{"key", q(vessel.id)}, {"word", vessel_words_of(shown)}});
+    out.append(QVariantMap{{"key", q(vessel.id)}, {"word", vessel_words_of(counter_.words(), shown)}});
   }
   if (!here && !counter_.visit().vessel.id.empty())
     out.append(QVariantMap{{"key", q(counter_.visit().vessel.id)}, {"word", tr("A new one")}});
@@ -108,7 +108,7 @@ void Ticket::setSearch(const QString& text) {
       shown.customer = found.customer;
       for (const Vessel& vessel : found.vessels) {
         shown.vessel = vessel;
-        parts.append(vessel_words_of(shown));
+        parts.append(vessel_words_of(counter_.words(), shown));
       }
       if (found.last_visit)
         parts.append(tr("last here %1").arg(when_words(counter_.now(), *found.last_visit)));

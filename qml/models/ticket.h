@@ -71,6 +71,6 @@ class Ticket : public QObject {
 };
 
 // "outdoor pool, 56.8 m³, chlorine": what is known, in the customer's units.
-QString vessel_words_of(const Visit& visit);
+QString vessel_words_of(const Words& words, const Visit& visit);
 
 }  // namespace brimline

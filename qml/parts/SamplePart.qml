@@ -26,6 +26,14 @@ ColumnLayout {
         }
         ChoiceRow {
             Layout.fillWidth: true
+            label: part.ticket.question("sampled_at")
+            name: "sampled_at"
+            options: part.ticket.options("sampled_at")
+            current: part.facts.sampled_at
+            onPicked: key => part.ticket.setFact("sampled_at", key)
+        }
+        ChoiceRow {
+            Layout.fillWidth: true
             label: part.ticket.question("occasion")
             name: "occasion"
             options: part.ticket.options("occasion")

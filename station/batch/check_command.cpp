@@ -29,9 +29,11 @@ void sort_by_time(std::vector<Bottle>& bottles) {
 }  // namespace
 
 int check_command(const Arguments& arguments) {
-  const auto parsed = parse(arguments, {"--earlier"});
+  const auto parsed = parse(arguments, {"--earlier", "--language"});
   if (!parsed) return bad_usage("check", parsed.error());
   if (parsed->positional.size() != 1) return bad_usage("check", "expected one VISIT");
+  const auto language = language_in(*parsed, "en");
+  if (!language) return bad_usage("check", language.error());
   std::vector<std::string> paths = parsed->positional;
   if (const auto found = parsed->values.find("--earlier"); found != parsed->values.end())
     paths.insert(paths.end(), found->second.begin(), found->second.end());
@@ -42,7 +44,7 @@ int check_command(const Arguments& arguments) {
   std::vector<Bottle> earlier;
   for (size_t i = 1; i < visits->size(); ++i) earlier.push_back((*visits)[i].bottle);
   sort_by_time(earlier);
-  std::cout << check_answer(visit, earlier, machine_clock()) << "\n";
+  std::cout << check_answer(visit, earlier, machine_clock(), Words(*language)) << "\n";
   return kDone;
 }
 

@@ -24,16 +24,17 @@ int water_command(const Arguments& arguments);
 std::span<const Command> commands() {
   static const std::vector<Command> rows = {
       {"backup", "--database URL --out F", backup_command},
-      {"check", "VISIT [--earlier VISIT]...", check_command},
+      {"check", "VISIT [--earlier VISIT]... [--language en|es|fr]", check_command},
       {"compare", "EARLIER LATER ...", compare_command},
-      {"demand", "VISIT", demand_command},
+      {"demand", "VISIT [--language en|es|fr]", demand_command},
       {"dose", "[--in F] [--out F] [--threads N] [--columns a,b,c]", dose_command},
       {"export", "--database URL [--out F]", export_command},
       {"find", "--database URL TEXT | --batch", find_command},
       {"keep", "--database URL", keep_command},
       {"listen", "--port PATH --profile NAME|FILE [--record F] [--for SECONDS]", listen_command},
       {"move", "--from URL --to URL", move_command},
-      {"plan", "VISIT [--earlier VISIT]... [--shelf DIR] [--targets NAME]", plan_command},
+      {"plan", "VISIT [--earlier VISIT]... [--shelf DIR] [--targets NAME] [--language en|es|fr]",
+       plan_command},
       {"print",
        "VISIT --out F.pdf [--paper letter|a4|roll80] [--language en|es|fr] [--large] [--earlier VISIT]... "
        "[--settings INI] [--sheet take_home|shelf|staff|label]",

@@ -24,7 +24,7 @@ std::string target_names() {
 
 int plan_command(const Arguments& arguments);
 int plan_command(const Arguments& arguments) {
-  const auto parsed = parse(arguments, {"--earlier", "--shelf", "--targets"});
+  const auto parsed = parse(arguments, {"--earlier", "--shelf", "--targets", "--language"});
   if (!parsed) return bad_usage("plan", parsed.error());
   if (parsed->positional.size() != 1) return bad_usage("plan", "expected one VISIT");
   const std::string name = parsed->value("--targets").value_or("household");
@@ -46,9 +46,10 @@ int plan_command(const Arguments& arguments) {
     shelf = &own;
   }
   const Visit& visit = visits->front();
-  std::string language = "en";
-  if (visit.customer && visit.customer->language) language = *visit.customer->language;
-  const Words words(language);
+  const auto told = visit.customer ? visit.customer->language : std::nullopt;
+  const auto language = language_in(*parsed, told.value_or("en"));
+  if (!language) return bad_usage("plan", language.error());
+  const Words words(*language);
   const std::span<const Visit> earlier(visits->begin() + 1, visits->end());
   const Plan plan = make_plan(visit, earlier, *shelf, *targets, words);
   std::cout << plan_to_json(plan).dump() << "\n";

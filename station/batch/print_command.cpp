@@ -37,11 +37,9 @@ tl::expected<PrintJob, std::string> job_of(const Parsed& parsed) {
     if (!paper) return tl::unexpected("--paper is " + *name + "; expected letter, a4 or roll80");
     job.edition.paper = *paper;
   }
-  if (const auto language = parsed.value("--language")) {
-    if (*language != "en" && *language != "es" && *language != "fr")
-      return tl::unexpected("--language is " + *language + "; expected en, es or fr");
-    job.language = language;
-  }
+  const auto language = language_in(parsed, "en");
+  if (!language) return tl::unexpected(language.error());
+  if (parsed.value("--language")) job.language = *language;
   const std::string targets = parsed.value("--targets").value_or("household");
   job.targets = find_targets(targets);
   if (!job.targets) return tl::unexpected("unknown targets " + targets);

@@ -39,6 +39,13 @@ tl::expected<Parsed, std::string> parse(const Arguments& arguments,
   return out;
 }
 
+tl::expected<std::string, std::string> language_in(const Parsed& parsed, const std::string& otherwise) {
+  const std::string language = parsed.value("--language").value_or(otherwise);
+  if (language != "en" && language != "es" && language != "fr")
+    return tl::unexpected("--language is " + language + "; expected en, es or fr");
+  return language;
+}
+
 int bad_usage(std::string_view command, std::string_view text) {
   std::cerr << "brimline-batch " << command << ": " << text << "\n";
   return kBadInput;

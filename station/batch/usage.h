@@ -27,6 +27,9 @@ tl::expected<Parsed, std::string> parse(const Arguments& arguments,
                                         std::initializer_list<std::string_view> with_value,
                                         std::initializer_list<std::string_view> without_value = {});
 
+// What `--language` names, `otherwise` where it is not given.
+tl::expected<std::string, std::string> language_in(const Parsed& parsed, const std::string& otherwise);
+
 // Prints `brimline-batch COMMAND: text` on standard error and returns kBadInput.
 int bad_usage(std::string_view command, std::string_view text);
 

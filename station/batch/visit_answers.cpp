@@ -8,6 +8,7 @@
 #include "analysis/panel/panel.h"
 #include "station/batch/water_json.h"
 #include "station/overnight/overnight_result.h"
+#include "station/wording/statement_words.h"
 
 namespace brimline::batch {
 
@@ -15,13 +16,13 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-Json checks_to_json(const std::vector<Check>& checks) {
+Json checks_to_json(const std::vector<Check>& checks, const Words& words) {
   Json out = Json::array();
   for (const Check& check : checks)
     out.push_back({{"id", check.id},
                    {"analytes", check.analytes},
                    {"verdict", name_of(check.verdict)},
-                   {"text", check.text()}});
+                   {"text", check_text(words, check)}});
   return out;
 }
 
@@ -42,7 +43,7 @@ Json or_null(const std::optional<double>& value) {
   return value ? Json(*value) : Json(nullptr);
 }
 
-Json to_json(const DemandResult& result, double target) {
+Json to_json(const DemandResult& result, double target, const Words& words) {
   Json out;
   out["demand_mg_l"] = result.demand ? Json(result.demand->value) : Json(nullptr);
   out["sd"] = result.demand ? Json(result.demand->sd) : Json(nullptr);
@@ -58,25 +59,27 @@ Json to_json(const DemandResult& result, double target) {
   out["dose_mg_l"] = or_null(result.dose);
   out["dose_sd"] = result.dose ? Json(result.dose_sd) : Json(nullptr);
   out["enough"] = result.enough();
-  out["text"] = result.text();
+  out["text"] = demand_text(words, result);
   return out;
 }
 
 }  // namespace
 
-std::string check_answer(const Visit& visit, const std::vector<Bottle>& earlier, const Instant& now) {
+std::string check_answer(const Visit& visit, const std::vector<Bottle>& earlier, const Instant& now,
+                         const Words& words) {
   const CheckedPanel panel = unchecked_panel(visit.bottle.readings, visit.vessel);
-  const Json answer = {{"checks", checks_to_json(check_bottle(visit.bottle, visit.vessel, earlier, now))},
-                       {"panel_due", panel_due(visit.bottle, visit.vessel, earlier)},
-                       {"uncertainty", uncertainty_to_json(visit)},
-                       {"combined_chlorine_mg_l", measured_to_json(panel.combined_chlorine())},
-                       {"water", water_to_json(make_situation(visit.vessel, visit.bottle, earlier))},
-                       {"fill_water_due", fill_water_due(visit.bottle, earlier)}};
+  const Json answer = {
+      {"checks", checks_to_json(check_bottle(visit.bottle, visit.vessel, earlier, now), words)},
+      {"panel_due", panel_due(visit.bottle, visit.vessel, earlier)},
+      {"uncertainty", uncertainty_to_json(visit)},
+      {"combined_chlorine_mg_l", measured_to_json(panel.combined_chlorine())},
+      {"water", water_to_json(make_situation(visit.vessel, visit.bottle, earlier))},
+      {"fill_water_due", fill_water_due(visit.bottle, earlier)}};
   return answer.dump();
 }
 
-std::string demand_answer(const Visit& visit) {
-  return to_json(result_of(*visit.bottle.demand_test, visit), residual_wanted(visit)).dump();
+std::string demand_answer(const Visit& visit, const Words& words) {
+  return to_json(result_of(*visit.bottle.demand_test, visit), residual_wanted(visit), words).dump();
 }
 
 }  // namespace brimline::batch

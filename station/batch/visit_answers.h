@@ -6,13 +6,15 @@
 #include <vector>
 
 #include "station/visit.h"
+#include "station/wording/words.h"
 
 namespace brimline::batch {
 
 // `earlier`: bottles of the same vessel, oldest first; `now`: the machine's clock.
-std::string check_answer(const Visit& visit, const std::vector<Bottle>& earlier, const Instant& now);
+std::string check_answer(const Visit& visit, const std::vector<Bottle>& earlier, const Instant& now,
+                         const Words& words);
 
 // The visit must hold a demand test.
-std::string demand_answer(const Visit& visit);
+std::string demand_answer(const Visit& visit, const Words& words);
 
 }  // namespace brimline::batch

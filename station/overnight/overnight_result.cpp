@@ -30,7 +30,7 @@ Measured free_now_of(const Visit& visit) {
 }
 
 DemandResult result_of(const DemandTest& test, const Visit& visit) {
-  return judge_demand(test, free_now_of(visit), residual_wanted(visit), visit.bottle.sample_temperature);
+  return judge_demand(test, free_now_of(visit), residual_wanted(visit), stood_at(test, visit.bottle));
 }
 
 std::optional<double> known_above_of(const Visit& visit) {

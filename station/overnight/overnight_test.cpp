@@ -125,6 +125,7 @@ bool withdraw_last(OvernightTest& test) {
 DemandTest demand_test_of(const OvernightTest& test) {
   DemandTest out;
   out.hours = hours_of_day(test);
+  out.temperature = test.temperature;
   const double stock = stock_strength(test);
   for (int b = 0; b < static_cast<int>(test.bottles.size()); ++b) {
     const double ml = test.bottles[static_cast<size_t>(b)].stock_ml;

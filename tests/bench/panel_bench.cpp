@@ -74,9 +74,10 @@ void time(const char* name, Answer answer) {
 
 int main() {
   const Instant now = *Instant::parse("2026-06-14T09:05:00-05:00");
+  const Words words("en");
   time("check", [&](const std::string& text, const std::string& before) {
-    return batch::check_answer(read(text), {read(before).bottle}, now);
+    return batch::check_answer(read(text), {read(before).bottle}, now, words);
   });
   time("demand",
-       [](const std::string& text, const std::string&) { return batch::demand_answer(read(text)); });
+       [&](const std::string& text, const std::string&) { return batch::demand_answer(read(text), words); });
 }

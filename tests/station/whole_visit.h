@@ -8,7 +8,7 @@ namespace brimline::tests {
 
 inline const std::string kWholeVisit = R"({"format":"brimline-visit/1","id":"V-1","bottle":"B-0001",
 "taken_at":"2026-06-14T08:10:00-05:00","tested_at":"2026-06-14T09:02:00-05:00","home_at":"2026-06-14T17:30:00-05:00",
-"occasion":"after_storm",
+"sampled_at":"elbow_deep","occasion":"after_storm",
 "customer":{"id":"C-1","name":"Ines Ørsted","phone":"555-0101","street":"9 Example Lane","email":"ines@example.org","language":"es","units":"metric"},
 "vessel":{"id":"W-1","kind":"swim_spa","use":"public","place":"indoor","in_ground":true,"surface":"fibreglass","plaster_age_days":400,
 "volume_m3":56.8,"volume_relative_sd":0.1,"sanitizer":"salt_chlorine","previous_sanitizer":"biguanide","water_temperature_c":27.123456789012345,"turnover_h":8},
@@ -17,7 +17,7 @@ inline const std::string kWholeVisit = R"({"format":"brimline-visit/1","id":"V-1
 {"analyte":"ph","value":7.8000000000000007,"method":"probe","repeat_of":0},
 {"analyte":"calcium_hardness","value":0,"method":"strip","clipped":"below"}],
 "sample_temperature_c":22,
-"demand_test":{"hours":24.5,"bottles":[{"dose_mg_l":0,"total_mg_l":0.3},
+"demand_test":{"hours":24.5,"temperature_c":21,"bottles":[{"dose_mg_l":0,"total_mg_l":0.3},
 {"dose_mg_l":5.5,"stock_share":0.01,"free_mg_l":0.0,"total_mg_l":0.3,"clipped":"above","dilution":3,"later":[{"hours":1,"free_mg_l":0.1,"total_mg_l":0.4},{"hours":2}]}]},
 "signs":["cloudy","drain_not_visible","tablets_in_use"],
 "incident":"dead_animal",

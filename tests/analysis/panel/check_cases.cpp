@@ -145,6 +145,7 @@ const std::vector<Fires>& fires() {
        }},
       {"time_in_future", V::note, [](Case& c) { c.now = Instant::parse("2026-06-10T12:10:00-05:00"); }},
       {"sample_cold", V::repeat, [](Case& c) { c.bottle.sample_temperature = Temperature::celsius(9); }},
+      {"wrong_place", V::fresh_sample, [](Case& c) { c.bottle.sampled_at = SampledAt::inlet; }},
       {"sample_warm", V::repeat, [](Case& c) { c.bottle.sample_temperature = Temperature::celsius(36); }},
       {"just_dosed", V::fresh_sample, [](Case& c) { c.add("hydrochloric_acid", 0.1); }},
       {"after_storm", V::note, [](Case& c) { c.bottle.occasion = Occasion::after_storm; }},
@@ -268,7 +269,7 @@ const std::vector<Fires>& fires() {
       {"value_as_last_time", V::note,
        [](Case& c) {
          c.earlier = {month_before(c)};
-         c.earlier[0].readings[3] = c.bottle.readings[3];
+         c.earlier[0].readings[4] = c.bottle.readings[4];  // hardness: a small step beside its error
        }},
       {"moved_too_far", V::repeat,
        [](Case& c) {

@@ -63,6 +63,21 @@ TEST(Check, SuppliesNameTheReadingsThatRestOnThem) {
   EXPECT_TRUE(named_by(c.run(), "instrument_check_failed").empty());  // the later one counts
 }
 
+// At an inlet the fresh chlorine lies; hardness and metals are the vessel's own. Common practice, no source.
+TEST(Check, AWrongPlaceSpoilsOnlyWhatDiffersThere) {
+  Case c = sound();
+  c.bottle.sampled_at = SampledAt::elbow_deep;
+  EXPECT_TRUE(named_by(c.run(), "wrong_place").empty());
+  c.bottle.sampled_at = SampledAt::inlet;
+  const auto inlet = named_by(c.run(), "wrong_place");
+  EXPECT_EQ(inlet, (std::vector<AnalyteId>{"free_chlorine", "ph", "total_chlorine"}));
+  c.bottle.sampled_at = SampledAt::skimmer;
+  const auto skimmer = named_by(c.run(), "wrong_place");
+  EXPECT_TRUE(std::includes(skimmer.begin(), skimmer.end(), inlet.begin(), inlet.end()));
+  EXPECT_EQ(std::count(skimmer.begin(), skimmer.end(), "cyanuric_acid"), 1);
+  EXPECT_EQ(std::count(skimmer.begin(), skimmer.end(), "calcium_hardness"), 0);
+}
+
 // Treatment facts: free chlorine over 10 mg/L counts as out of range, whatever the method not told.
 TEST(Check, MuchChlorineOfNoToldMethodIsOutOfRange) {
   Case c = sound();
@@ -83,7 +98,7 @@ TEST(Check, AFoundDemandNeedsNoRepeatForBleaching) {
   held.dose_mg_l = 10;
   held.free_mg_l = 3;
   held.total_mg_l = 3.1;
-  c.bottle.demand_test = DemandTest{24, {held}};
+  c.bottle.demand_test = DemandTest{24, {held}, std::nullopt};
   EXPECT_TRUE(named_by(c.run(), "bleached").empty());
 }
 

@@ -169,6 +169,39 @@ TEST(Demand, TheTwoTimesTellFastAndSlow) {
   EXPECT_FALSE(r.decay);                     // two times bear no comparison of models
 }
 
+// What a day has used up is used up: no noise may take the demand for good below it.
+TEST(DemandLaw, TheDemandForGoodIsNeverBelowTheDaysOwn) {
+  std::mt19937_64 random(41);
+  std::normal_distribution<double> noise(0, 0.1);
+  int told = 0;
+  for (int i = 0; i < 500; ++i) {
+    DemandTest test = test_of(9, 0);
+    for (DemandBottle& b : test.bottles) {
+      for (const double hours : {0.5, 1.0, 2.0, 4.0})
+        b.later.push_back(
+            {hours,
+             std::max(0.0, b.dose_mg_l - 9 * (1 - std::exp(-hours)) * (1 - b.stock_share) + noise(random)),
+             std::nullopt});
+      if (b.free_mg_l) *b.free_mg_l = std::max(0.0, *b.free_mg_l + noise(random));
+    }
+    const DemandResult r = judge_demand(test, {0, 0.05}, 3);
+    if (!r.demand || !r.demand_infinite) continue;
+    ++told;
+    EXPECT_GE(*r.demand_infinite, r.demand->value);
+  }
+  EXPECT_GT(told, 100);
+}
+
+TEST(Demand, TheRoomsTemperatureStandsBeforeTheSamples) {
+  DemandTest test = test_of(9, 0);
+  Bottle bottle;
+  EXPECT_FALSE(stood_at(test, bottle));
+  bottle.sample_temperature = Temperature::celsius(24);
+  EXPECT_NEAR(stood_at(test, bottle)->celsius(), 24, 1e-9);
+  test.temperature = Temperature::celsius(19);
+  EXPECT_NEAR(stood_at(test, bottle)->celsius(), 19, 1e-9);
+}
+
 // Noise-free series, so that what changes is the bottle added alone.
 TEST(DemandLaw, OneBottleMoreNeverWidensTheBounds) {
   std::mt19937_64 random(12);

@@ -310,6 +310,51 @@ TEST(SimulatedPanels, SoundOnesPass) {
   EXPECT_LT(alarmed, 30);
 }
 
+bool fires(const std::vector<Check>& checks, std::string_view id) {
+  return std::any_of(checks.begin(), checks.end(), [&](const Check& check) { return check.id == id; });
+}
+
+// The same water read twice has equal digits now and then: asked about in at most one pair of twenty.
+TEST(SimulatedPanels, EqualDigitsOfAnUnchangedWaterAreSeldomAskedAbout) {
+  Random random(99);
+  int asked = 0, copied = 0;
+  for (int i = 0; i < 1000; ++i) {
+    Simulated s = sound(random);
+    Bottle earlier;
+    earlier.taken_at = earlier.tested_at = Instant::parse("2026-05-15T08:00:00Z");
+    read_all(random, s.truth, earlier);
+    s.earlier = {earlier};
+    const std::vector<Check> checks = check_bottle(s.bottle, s.vessel, s.earlier);
+    asked += fires(checks, "value_as_last_time");
+    copied += fires(checks, "same_as_last_time");
+  }
+  std::cout << "equal to last time: asked about in " << asked << " of 1000, called copied in " << copied
+            << "\n";
+  EXPECT_LT(asked, 70);  // 50 expected at most, and 3 sds of that
+  EXPECT_EQ(copied, 0);
+}
+
+// Two readings of one sample, apart by the method's own error or by eight times that.
+TEST(SimulatedPanels, ScatteredRepeatsAreReadAgain) {
+  Random random(314);
+  int honest = 0, wild = 0;
+  for (int i = 0; i < 1000; ++i) {
+    Simulated s = sound(random);
+    const double ph = s.truth["ph"];
+    only(s, "ph", 0) = noisy(random, "ph", ph, Method::photometer);
+    const int first = static_cast<int>(s.bottle.readings.size()) - 1;
+    Reading again = noisy(random, "ph", ph, Method::photometer);
+    again.repeat_of = first;
+    s.bottle.readings.push_back(again);
+    honest += fires(check_bottle(s.bottle, s.vessel, s.earlier), "repeats_scatter");
+    s.bottle.readings.back().value += (chance(random, 0.5) ? 8 : -8) * reading_sd(again);
+    wild += fires(check_bottle(s.bottle, s.vessel, s.earlier), "repeats_scatter");
+  }
+  std::cout << "repeats said to scatter: honest " << honest << ", eight sds apart " << wild << " of 1000\n";
+  EXPECT_LT(honest, 20);
+  EXPECT_GT(wild, 970);  // the bound is 4.4 sds apart, so 99.5 % of these lie beyond it
+}
+
 TEST(SimulatedPanels, PlantedFaultsAreCaughtOnTheRightAnalyte) {
   struct Count {
     int planted = 0, right = 0, other = 0;

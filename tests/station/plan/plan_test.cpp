@@ -186,7 +186,7 @@ TEST(Demand, IsMetInOneEvening) {
   Visit v = plain();
   read(v, "free_chlorine").value = 0.3;
   read(v, "total_chlorine").value = 0.4;
-  v.bottle.demand_test = DemandTest{24, {}};
+  v.bottle.demand_test = DemandTest{24, {}, std::nullopt};
   const auto bottle = [](double dose, double free, double total) {
     DemandBottle b;
     b.dose_mg_l = dose;
