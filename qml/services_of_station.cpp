@@ -28,12 +28,13 @@ QString free_file(const QString& folder, QString code) {
 
 tl::expected<Plan, std::string> plan_for(const Visit& visit, const std::vector<Visit>& earlier,
                                          const std::string& language, const ShopDetails& shop,
-                                         std::optional<Instant> overnight_due) {
+                                         std::optional<Instant> overnight_due, const Supplies& supplies) {
   const TargetSet* targets = find_targets("household");
   if (!targets) return tl::unexpected(std::string("the target set `household` is not built in"));
   ShopSettings settings;
   if (!shop.emergency.empty()) settings.emergency_number = shop.emergency.front().number;
   settings.overnight_due = overnight_due;
+  settings.supplies = supplies;
   return make_plan(visit, earlier, built_in_shelf(), *targets, Words(language), {}, settings);
 }
 

@@ -34,6 +34,11 @@ bool make_shots(Kiosk& kiosk, const QString& folder) {
     kiosk.desk().setPlace(place);
     shoot(kiosk.desk().places()->row(place).value("key").toString());
   }
+  for (const QVariant& shelf : kiosk.desk().back()->shelves()) {
+    const QString key = shelf.toMap().value("key").toString();
+    kiosk.desk().back()->setShelf(key);
+    shoot("back_" + key);
+  }
   kiosk.desk().setPlace(Desk::Bench);
   kiosk.desk().overnight()->setShown(true);
   if (kiosk.desk().overnight()->shown()) shoot("overnight");

@@ -110,6 +110,8 @@ class Finder {
     const Standing found = standing(k->measured(), t);
     const bool low = found == Standing::low_edge || found == Standing::below;
     if (found == Standing::inside || (low && !row.low_id)) return;
+    // Perhaps bleached: that it cannot be believed is what counts, and closes the water too.
+    if (low && k->doubtful && sanitizer_analyte(s_.vessel) == row.analyte) return;
     // What keeps everybody out does so without waiting to be sure.
     const bool corrosive = is_ph && low && k->value < 7.0, closing = is_ph && !low && k->value > 8.0;
     const bool safe_side = corrosive || closing || closes_water(low ? row.low_id : row.high_id);
@@ -176,7 +178,9 @@ class Finder {
       add("reading_repeat", Concern::reading, 2, analyte, k.value, {}, k.sd);
     }
     const auto sanitizer = sanitizer_analyte(s_.vessel);
-    if (sanitizer && !s_.fresh(*sanitizer)) add("sanitizer_not_read", Concern::reading, 5, *sanitizer);
+    const bool read = sanitizer && s_.known.contains(*sanitizer);
+    if (sanitizer && !s_.fresh(*sanitizer))
+      add(read ? "sanitizer_doubtful" : "sanitizer_not_read", Concern::reading, 5, *sanitizer);
     if (!sanitizer) add("sanitizer_unknown", Concern::reading, 6);
     if (s_.vessel.use == VesselUse::public_use) add("public_vessel", Concern::upkeep, 1);
     if (s_.demand_dose_mg_l && *s_.demand_dose_mg_l > 0)
@@ -222,15 +226,15 @@ bool has_finding(const std::vector<Finding>& findings, std::string_view id) {
 }
 
 bool closes_water(std::string_view id) {
-  static constexpr std::string_view ids[] = {"free_chlorine_low", "free_chlorine_high",
-                                             "total_bromine_low", "total_bromine_high",
-                                             "biguanide_low",     "combined_chlorine_high",
-                                             "stabilizer_ratio",  "too_hot",
-                                             "green_water",       "slimy_walls",
-                                             "drain_not_visible", "chemicals_mixed_or_fuming",
-                                             "incident",          "chlorine_demand",
-                                             "demand_not_found",  "sanitizer_not_read",
-                                             "sanitizer_unknown"};
+  static constexpr std::string_view ids[] = {"free_chlorine_low",  "free_chlorine_high",
+                                             "total_bromine_low",  "total_bromine_high",
+                                             "biguanide_low",      "combined_chlorine_high",
+                                             "stabilizer_ratio",   "too_hot",
+                                             "green_water",        "slimy_walls",
+                                             "drain_not_visible",  "chemicals_mixed_or_fuming",
+                                             "incident",           "chlorine_demand",
+                                             "demand_not_found",   "sanitizer_not_read",
+                                             "sanitizer_doubtful", "sanitizer_unknown"};
   return std::find(std::begin(ids), std::end(ids), id) != std::end(ids);
 }
 

@@ -75,7 +75,7 @@ const InstrumentCheck* latest_check(const Look& look, const std::string& instrum
   const InstrumentCheck* latest = nullptr;
   for (const InstrumentCheck& check : look.supplies.checks) {
     const bool covers = check.instrument == instrument && (!check.analyte || *check.analyte == analyte);
-    if (covers && hours_between(check.at, now) >= 0 && (!latest || hours_between(latest->at, check.at) > 0))
+    if (covers && hours_between(check.at, now) >= 0 && (!latest || hours_between(latest->at, check.at) >= 0))
       latest = &check;
   }
   return latest;
@@ -130,6 +130,15 @@ void instrument_check_overdue(const Look& look, Remarks& remarks) {
 }
 
 }  // namespace
+
+const ReagentLot* lot_in_use(const Supplies& supplies, const AnalyteId& analyte) {
+  const ReagentLot* found = nullptr;
+  for (const ReagentLot& lot : supplies.lots) {
+    if (lot.gone || !lot.opened || lot.analyte != analyte) continue;
+    if (!found || hours_between(*found->opened, *lot.opened) > 0) found = &lot;
+  }
+  return found;
+}
 
 std::span<const CheckRow> supply_checks() {
   static constexpr CheckRow rows[] = {{"reagent_expired", reagent_expired},

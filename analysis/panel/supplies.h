@@ -14,10 +14,12 @@ namespace brimline {
 // A lot of reagent; a reading names it by `lot`.
 struct ReagentLot {
   std::string lot;
-  std::optional<Instant> expires;   // end of the last day it is good; absent: not printed on it
-  std::optional<Instant> opened;    // absent: not known
-  std::optional<double> warmest_c;  // degrees Celsius it was kept at; absent: not known
-  bool beside_chlorine = false;     // its shelf was shared with chlorine products
+  std::optional<Instant> expires;    // end of the last day it is good; absent: not printed on it
+  std::optional<Instant> opened;     // absent: not known
+  std::optional<double> warmest_c;   // degrees Celsius it was kept at; absent: not known
+  bool beside_chlorine = false;      // its shelf was shared with chlorine products
+  std::optional<AnalyteId> analyte;  // it is for; absent: not told
+  bool gone = false;                 // used up or thrown away
   friend bool operator==(const ReagentLot&, const ReagentLot&) = default;
 };
 
@@ -38,5 +40,8 @@ struct Supplies {
   double good_once_opened_days = 180;   // opened longer ago counts as last season's; a shop setting
   double warm_c = 30;                   // reagents kept warmer are doubted; a shop setting
 };
+
+// The lot a reading of this analyte is taken with now: of those opened and not gone the one opened last.
+const ReagentLot* lot_in_use(const Supplies& supplies, const AnalyteId& analyte);
 
 }  // namespace brimline

@@ -130,11 +130,12 @@ void weigh_demand(Situation& s, const TargetSet& targets) {
   s.demand_open = !result.dose;
 }
 
-Situation make_situation(const Vessel& vessel, const Bottle& bottle, std::span<const Bottle> earlier) {
+Situation make_situation(const Vessel& vessel, const Bottle& bottle, std::span<const Bottle> earlier,
+                         const Supplies& supplies) {
   Situation s;
   s.vessel = vessel;
   s.bottle = bottle;
-  s.known = believe(checked_panel(bottle, vessel, earlier));
+  s.known = believe(checked_panel(bottle, vessel, earlier, std::nullopt, supplies));
   s.bottle_temperature = bottle.sample_temperature.value_or(Temperature::celsius(25));
   s.vessel_temperature = vessel.water_temperature.value_or(s.bottle_temperature);
   lend_from_earlier(s, earlier);

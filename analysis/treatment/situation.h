@@ -69,6 +69,7 @@ std::optional<WaterReadings> model_readings(const KnownReadings& known, Temperat
 // What the demand test asks for, with the residual these targets want.
 void weigh_demand(Situation& s, const TargetSet& targets);
 
-Situation make_situation(const Vessel& vessel, const Bottle& bottle, std::span<const Bottle> earlier);
+Situation make_situation(const Vessel& vessel, const Bottle& bottle, std::span<const Bottle> earlier,
+                         const Supplies& supplies = {});
 
 }  // namespace brimline

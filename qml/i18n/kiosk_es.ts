@@ -578,6 +578,22 @@
         <source>%1 %</source>
         <translation>%1&#xa0;%</translation>
     </message>
+    <message>
+        <source>Reagents</source>
+        <translation>Reactivos</translation>
+    </message>
+    <message>
+        <source>Lots and their days: new every season, kept cool and away from chlorine. A reading of a spoilt lot is asked for again.</source>
+        <translation>Los lotes y sus fechas: nuevos cada temporada, frescos y lejos del cloro. Una lectura con un lote estropeado se vuelve a pedir.</translation>
+    </message>
+    <message>
+        <source>Instrument checks</source>
+        <translation>Controles del instrumento</translation>
+    </message>
+    <message>
+        <source>Each instrument against its standards, every month. What failed is not believed until it is right again.</source>
+        <translation>Cada instrumento frente a sus patrones, cada mes. Lo que falló no se cree hasta que vuelva a ir bien.</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -3157,6 +3173,10 @@
         <source>%1 stands at %2, at the edge of its range: by less than the error of the reading. Read it again with the next bottle.</source>
         <translation>%1 está en %2, en el límite de su intervalo: lo pasa en menos que el error de la lectura. Se vuelve a leer con la próxima muestra.</translation>
     </message>
+    <message>
+        <source>The sanitizer&apos;s reading cannot be believed yet, so nobody knows whether the water is safe.</source>
+        <translation>La lectura del desinfectante aún no se puede creer, así que nadie sabe si el agua es segura.</translation>
+    </message>
 </context>
 <context>
     <name>printer</name>
@@ -3836,6 +3856,153 @@
     <message>
         <source>turbidity tube</source>
         <translation>tubo de turbidez</translation>
+    </message>
+</context>
+<context>
+    <name>supplies</name>
+    <message>
+        <source>Yes</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>The whole instrument</source>
+        <translation>Todo el instrumento</translation>
+    </message>
+    <message>
+        <source>expired: throw it away</source>
+        <translation>caducado: tírelo</translation>
+    </message>
+    <message>
+        <source>opened last season: replace it</source>
+        <translation>abierto la temporada pasada: cámbielo</translation>
+    </message>
+    <message>
+        <source>stood beside chlorine: replace it</source>
+        <translation>estuvo junto a cloro: cámbielo</translation>
+    </message>
+    <message>
+        <source>kept warm: replace it</source>
+        <translation>se guardó caliente: cámbielo</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>cerrado</translation>
+    </message>
+    <message>
+        <source>in use</source>
+        <translation>en uso</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>abierto</translation>
+    </message>
+    <message>
+        <source>Keep this lot</source>
+        <translation>Guardar este lote</translation>
+    </message>
+    <message>
+        <source>Keep this check</source>
+        <translation>Guardar este control</translation>
+    </message>
+    <message>
+        <source>Number of the lot</source>
+        <translation>Número del lote</translation>
+    </message>
+    <message>
+        <source>It reads</source>
+        <translation>Lee</translation>
+    </message>
+    <message>
+        <source>Good until: year-month-day</source>
+        <translation>Vale hasta: año-mes-día</translation>
+    </message>
+    <message>
+        <source>Opened: year-month-day; empty while closed</source>
+        <translation>Abierto: año-mes-día; vacío si está cerrado</translation>
+    </message>
+    <message>
+        <source>Warmest it was kept at, °C</source>
+        <translation>Máxima a la que se guardó, °C</translation>
+    </message>
+    <message>
+        <source>It stood beside chlorine</source>
+        <translation>Estuvo junto a cloro</translation>
+    </message>
+    <message>
+        <source>Used up or thrown away</source>
+        <translation>Gastado o tirado</translation>
+    </message>
+    <message>
+        <source>Instrument, as its readings name it</source>
+        <translation>Instrumento, como lo nombran sus lecturas</translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>Comprobado</translation>
+    </message>
+    <message>
+        <source>It read its standards right</source>
+        <translation>Leyó bien sus patrones</translation>
+    </message>
+    <message>
+        <source>Not kept: the lot&apos;s number is missing.</source>
+        <translation>No se guardó: falta el número del lote.</translation>
+    </message>
+    <message>
+        <source>Not kept: say which reading it is for.</source>
+        <translation>No se guardó: diga para qué lectura es.</translation>
+    </message>
+    <message>
+        <source>Not kept: “%1” is not a day; expected 2027-03-31.</source>
+        <translation>No se guardó: «%1» no es un día; se esperaba 2027-03-31.</translation>
+    </message>
+    <message>
+        <source>Not kept: “%1” is not a temperature.</source>
+        <translation>No se guardó: «%1» no es una temperatura.</translation>
+    </message>
+    <message>
+        <source>Not kept: %1</source>
+        <translation>No se guardó: %1</translation>
+    </message>
+    <message>
+        <source>Lot %1 is kept. Store it cool, dry and away from chlorine.</source>
+        <translation>El lote %1 está guardado. Consérvelo fresco, seco y lejos del cloro.</translation>
+    </message>
+    <message>
+        <source>Not kept: name the instrument, as its readings do.</source>
+        <translation>No se guardó: nombre el instrumento como lo hacen sus lecturas.</translation>
+    </message>
+    <message>
+        <source>The check of %1 is kept.</source>
+        <translation>El control de %1 está guardado.</translation>
+    </message>
+    <message>
+        <source>The failed check of %1 is kept: what it reads counts for nothing until a later check is right.</source>
+        <translation>El control fallido de %1 está guardado: lo que lea no vale hasta que un control posterior salga bien.</translation>
+    </message>
+    <message>
+        <source>opened %1</source>
+        <translation>abierto %1</translation>
+    </message>
+    <message>
+        <source>good until %1</source>
+        <translation>vale hasta %1</translation>
+    </message>
+    <message>
+        <source>failed: not believed</source>
+        <translation>falló: no se cree</translation>
+    </message>
+    <message>
+        <source>a check is due</source>
+        <translation>toca un control</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>bien</translation>
     </message>
 </context>
 </TS>

@@ -578,6 +578,22 @@
         <source>%1 %</source>
         <translation>%1&#xa0;%</translation>
     </message>
+    <message>
+        <source>Reagents</source>
+        <translation>Réactifs</translation>
+    </message>
+    <message>
+        <source>Lots and their days: new every season, kept cool and away from chlorine. A reading of a spoilt lot is asked for again.</source>
+        <translation>Les lots et leurs dates : neufs chaque saison, au frais et loin du chlore. Une mesure faite avec un lot gâté est redemandée.</translation>
+    </message>
+    <message>
+        <source>Instrument checks</source>
+        <translation>Contrôles d&apos;instrument</translation>
+    </message>
+    <message>
+        <source>Each instrument against its standards, every month. What failed is not believed until it is right again.</source>
+        <translation>Chaque instrument face à ses étalons, chaque mois. Ce qui a échoué n&apos;est pas cru tant que ce n&apos;est pas redevenu juste.</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -3157,6 +3173,10 @@
         <source>%1 stands at %2, at the edge of its range: by less than the error of the reading. Read it again with the next bottle.</source>
         <translation>%1 est à %2, à la limite de sa plage : l&apos;écart est plus petit que l&apos;erreur de la mesure. À mesurer de nouveau avec le prochain flacon.</translation>
     </message>
+    <message>
+        <source>The sanitizer&apos;s reading cannot be believed yet, so nobody knows whether the water is safe.</source>
+        <translation>La mesure du désinfectant ne peut pas encore être crue : personne ne sait si l&apos;eau est sûre.</translation>
+    </message>
 </context>
 <context>
     <name>printer</name>
@@ -3836,6 +3856,153 @@
     <message>
         <source>turbidity tube</source>
         <translation>tube de turbidité</translation>
+    </message>
+</context>
+<context>
+    <name>supplies</name>
+    <message>
+        <source>Yes</source>
+        <translation>Oui</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>Non</translation>
+    </message>
+    <message>
+        <source>The whole instrument</source>
+        <translation>L&apos;instrument entier</translation>
+    </message>
+    <message>
+        <source>expired: throw it away</source>
+        <translation>périmé : à jeter</translation>
+    </message>
+    <message>
+        <source>opened last season: replace it</source>
+        <translation>ouvert la saison passée : à remplacer</translation>
+    </message>
+    <message>
+        <source>stood beside chlorine: replace it</source>
+        <translation>resté près du chlore : à remplacer</translation>
+    </message>
+    <message>
+        <source>kept warm: replace it</source>
+        <translation>gardé au chaud : à remplacer</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>fermé</translation>
+    </message>
+    <message>
+        <source>in use</source>
+        <translation>en service</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>ouvert</translation>
+    </message>
+    <message>
+        <source>Keep this lot</source>
+        <translation>Garder ce lot</translation>
+    </message>
+    <message>
+        <source>Keep this check</source>
+        <translation>Garder ce contrôle</translation>
+    </message>
+    <message>
+        <source>Number of the lot</source>
+        <translation>Numéro du lot</translation>
+    </message>
+    <message>
+        <source>It reads</source>
+        <translation>Il mesure</translation>
+    </message>
+    <message>
+        <source>Good until: year-month-day</source>
+        <translation>Bon jusqu&apos;au : année-mois-jour</translation>
+    </message>
+    <message>
+        <source>Opened: year-month-day; empty while closed</source>
+        <translation>Ouvert : année-mois-jour ; vide s&apos;il est fermé</translation>
+    </message>
+    <message>
+        <source>Warmest it was kept at, °C</source>
+        <translation>Température la plus haute de garde, °C</translation>
+    </message>
+    <message>
+        <source>It stood beside chlorine</source>
+        <translation>Il est resté près du chlore</translation>
+    </message>
+    <message>
+        <source>Used up or thrown away</source>
+        <translation>Épuisé ou jeté</translation>
+    </message>
+    <message>
+        <source>Instrument, as its readings name it</source>
+        <translation>Instrument, comme ses mesures le nomment</translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>Contrôlé</translation>
+    </message>
+    <message>
+        <source>It read its standards right</source>
+        <translation>Il a lu ses étalons juste</translation>
+    </message>
+    <message>
+        <source>Not kept: the lot&apos;s number is missing.</source>
+        <translation>Pas gardé : il manque le numéro du lot.</translation>
+    </message>
+    <message>
+        <source>Not kept: say which reading it is for.</source>
+        <translation>Pas gardé : dire pour quelle mesure il sert.</translation>
+    </message>
+    <message>
+        <source>Not kept: “%1” is not a day; expected 2027-03-31.</source>
+        <translation>Pas gardé : « %1 » n&apos;est pas un jour ; attendu 2027-03-31.</translation>
+    </message>
+    <message>
+        <source>Not kept: “%1” is not a temperature.</source>
+        <translation>Pas gardé : « %1 » n&apos;est pas une température.</translation>
+    </message>
+    <message>
+        <source>Not kept: %1</source>
+        <translation>Pas gardé : %1</translation>
+    </message>
+    <message>
+        <source>Lot %1 is kept. Store it cool, dry and away from chlorine.</source>
+        <translation>Le lot %1 est gardé. À conserver au frais, au sec et loin du chlore.</translation>
+    </message>
+    <message>
+        <source>Not kept: name the instrument, as its readings do.</source>
+        <translation>Pas gardé : nommer l&apos;instrument comme ses mesures le font.</translation>
+    </message>
+    <message>
+        <source>The check of %1 is kept.</source>
+        <translation>Le contrôle de %1 est gardé.</translation>
+    </message>
+    <message>
+        <source>The failed check of %1 is kept: what it reads counts for nothing until a later check is right.</source>
+        <translation>Le contrôle manqué de %1 est gardé : ce qu&apos;il mesure ne compte pas tant qu&apos;un contrôle suivant n&apos;est pas juste.</translation>
+    </message>
+    <message>
+        <source>opened %1</source>
+        <translation>ouvert le %1</translation>
+    </message>
+    <message>
+        <source>good until %1</source>
+        <translation>bon jusqu&apos;au %1</translation>
+    </message>
+    <message>
+        <source>failed: not believed</source>
+        <translation>échoué : pas cru</translation>
+    </message>
+    <message>
+        <source>a check is due</source>
+        <translation>un contrôle est dû</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>juste</translation>
     </message>
 </context>
 </TS>

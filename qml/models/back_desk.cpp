@@ -20,6 +20,16 @@ constexpr ShelfRow kShelves[] = {
     {"shop", QT_TRANSLATE_NOOP("back", "The shop"),
      QT_TRANSLATE_NOOP(
          "back", "What every sheet is signed with. The numbers stand on the Emergency page and on paper.")},
+    {"reagents", QT_TRANSLATE_NOOP("back", "Reagents"),
+     QT_TRANSLATE_NOOP(
+         "back",
+         "Lots and their days: new every season, kept cool and away from chlorine. A reading of a "
+         "spoilt lot is asked for again.")},
+    {"checks", QT_TRANSLATE_NOOP("back", "Instrument checks"),
+     QT_TRANSLATE_NOOP(
+         "back",
+         "Each instrument against its standards, every month. What failed is not believed until it "
+         "is right again.")},
     {"records", QT_TRANSLATE_NOOP("back", "Records"),
      QT_TRANSLATE_NOOP(
          "back", "Where visits are kept. A reading is shown as kept only once it is safe on the disk.")},
@@ -95,11 +105,11 @@ QVariantList options_of(const FieldRow& field) {
 
 }  // namespace
 
-BackDesk::BackDesk(Settings& settings, QString file, QString database, QObject* parent)
+BackDesk::BackDesk(Settings& settings, QString file, Counter& counter, QObject* parent)
     : QObject(parent),
       settings_(settings),
       file_(std::move(file)),
-      database_(std::move(database)),
+      counter_(counter),
       fields_({"key", "label", "value", "options"}),
       rows_({"name", "detail", "number"}) {
   refresh();
@@ -127,6 +137,7 @@ QString BackDesk::intro() const {
 }
 
 QString BackDesk::actWord() const {
+  if (SupplyForm::is_ours(shelf_)) return supply_form_.act_word(shelf_);
   return shelf_ == QLatin1String("instrument") ? tr("Listen here") : tr("Keep");
 }
 
@@ -138,26 +149,41 @@ void BackDesk::refresh() {
                      {"label", tr(field.label)},
                      {"value", field.get(settings_)},
                      {"options", options_of(field)}});
+  if (SupplyForm::is_ours(shelf_)) fields = supply_form_.fields(shelf_);
   fields_.replace({});
   fields_.replace(fields);
   QList<QVariantMap> rows;
   if (shelf_ == QLatin1String("instrument")) rows = instrument_rows(settings_.profile);
   if (shelf_ == QLatin1String("products")) rows = product_rows();
   if (shelf_ == QLatin1String("methods")) rows = method_rows();
+  if (shelf_ == QLatin1String("reagents")) rows = lot_rows(counter_);
+  if (shelf_ == QLatin1String("checks")) rows = check_rows(counter_);
   if (shelf_ == QLatin1String("records"))
-    rows = {{{"name", tr("Database")}, {"detail", database_}, {"number", QString()}},
+    rows = {{{"name", tr("Database")},
+             {"detail", QString::fromStdString(counter_.records().place())},
+             {"number", QString()}},
             {{"name", tr("Settings")}, {"detail", file_}, {"number", QString()}}};
   rows_.replace(rows);
   emit changed();
 }
 
 void BackDesk::setValue(const QString& key, const QString& text) {
+  if (SupplyForm::is_ours(shelf_)) {
+    if (supply_form_.set(key, text, counter_)) refresh();
+    return;
+  }
   for (const FieldRow& field : kFields)
     if (key == QLatin1String(field.key)) field.set(settings_, text);
   if (key == QLatin1String("profile") || key == QLatin1String("paper")) refresh();
 }
 
 void BackDesk::apply() {
+  if (SupplyForm::is_ours(shelf_)) {
+    says_ = supply_form_.keep(shelf_, counter_);
+    refresh();
+    emit saysChanged();
+    return;
+  }
   says_ = save_settings(settings_, file_) ? tr("Kept.")
                                           : tr("The settings’ file cannot be written: %1").arg(file_);
   emit saysChanged();

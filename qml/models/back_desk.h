@@ -8,6 +8,7 @@
 
 #include "qml/models/row_model.h"
 #include "qml/models/settings.h"
+#include "qml/models/supply_form.h"
 
 namespace brimline {
 
@@ -24,7 +25,7 @@ class BackDesk : public QObject {
   Q_PROPERTY(brimline::RowModel* rows READ rows CONSTANT)
 
  public:
-  BackDesk(Settings& settings, QString file, QString database, QObject* parent = nullptr);
+  BackDesk(Settings& settings, QString file, Counter& counter, QObject* parent = nullptr);
 
   QVariantList shelves() const;
   QString shelf() const { return shelf_; }
@@ -47,7 +48,9 @@ class BackDesk : public QObject {
   void refresh();
 
   Settings& settings_;
-  QString file_, database_;
+  QString file_;
+  Counter& counter_;
+  SupplyForm supply_form_;
   QString shelf_ = QStringLiteral("instrument");
   QString says_;
   RowModel fields_, rows_;

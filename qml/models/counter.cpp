@@ -14,7 +14,30 @@ std::optional<int> first_reading_of(const Bottle& bottle, const AnalyteId& analy
 Counter::Counter(Records& records, Now now, NewId new_id, QObject* parent)
     : QObject(parent), records_(records), now_(std::move(now)), new_id_(std::move(new_id)) {
   waiting_ = records_.waiting();
+  supplies_ = records_.supplies();
   refreshOvernights();
+}
+
+Records::Kept Counter::refreshSupplies(Records::Kept kept) {
+  if (!kept) return kept;
+  supplies_ = records_.supplies();
+  emit changed();
+  return kept;
+}
+
+Records::Kept Counter::keep_lot(const ReagentLot& lot) {
+  return refreshSupplies(records_.keep_lot(lot));
+}
+
+Records::Kept Counter::add_check(const InstrumentCheck& check) {
+  return refreshSupplies(records_.add_check(check));
+}
+
+// A photometer's reading rests on the lot in use, where its instrument named none.
+Reading Counter::with_lot(Reading reading) const {
+  const ReagentLot* lot = lot_in_use(supplies_, reading.analyte);
+  if (!reading.lot && lot && reading.method == Method::photometer) reading.lot = lot->lot;
+  return reading;
 }
 
 const OvernightTest* Counter::overnight() const {
@@ -83,7 +106,7 @@ Records::Kept Counter::change(const std::function<void(Visit&)>& edit) {
 Records::Kept Counter::add_reading(const Reading& reading) {
   if (!visit_) return tl::unexpected(tr("There is no bottle on the counter.").toStdString());
   Visit next = *visit_;
-  Reading added = reading;
+  Reading added = with_lot(reading);
   added.repeat_of = first_reading_of(next.bottle, reading.analyte);
   next.bottle.readings.push_back(added);
   if (!next.bottle.tested_at) {
@@ -100,7 +123,7 @@ std::optional<Records::Kept> Counter::add_reading_to(const std::string& bottle, 
       std::find_if(waiting_.begin(), waiting_.end(), [&](const Visit& v) { return v.bottle.code == bottle; });
   if (found == waiting_.end()) return std::nullopt;
   Visit next = *found;
-  Reading added = reading;
+  Reading added = with_lot(reading);
   added.repeat_of = first_reading_of(next.bottle, reading.analyte);
   next.bottle.readings.push_back(added);
   auto kept = records_.add_reading(next.id, added);

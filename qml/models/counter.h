@@ -44,6 +44,11 @@ class Counter : public QObject {
   // The overnight test of the bottle on the counter; null: none goes on.
   const OvernightTest* overnight() const;
 
+  // Reagents and instrument checks, as the shop wrote them down.
+  const Supplies& supplies() const { return supplies_; }
+  Records::Kept keep_lot(const ReagentLot& lot);
+  Records::Kept add_check(const InstrumentCheck& check);
+
   Records::Kept begin(const std::string& bottle);  // an empty label gets the next free one
   Records::Kept open(const std::string& visit_id);
   Records::Kept change(const std::function<void(Visit&)>& edit);
@@ -62,6 +67,8 @@ class Counter : public QObject {
 
  private:
   Records::Kept settle(Visit next, Records::Kept kept);
+  Records::Kept refreshSupplies(Records::Kept kept);
+  Reading with_lot(Reading reading) const;
   void refreshOvernights();
   void refresh();
 
@@ -72,6 +79,7 @@ class Counter : public QObject {
   std::optional<Visit> visit_;
   std::vector<Visit> earlier_, waiting_;
   std::vector<Overnight> overnights_;
+  Supplies supplies_;
 };
 
 // The first reading of the analyte in the bottle, which a repeat names.

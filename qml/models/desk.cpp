@@ -31,7 +31,7 @@ Desk::Desk(Counter& counter, Setup setup, QObject* parent)
       overnight_(counter, settings_, setup.services),
       plan_(counter, settings_, setup.services),
       then_(counter, setup.services),
-      back_(settings_, std::move(setup.settings_file), q(counter.records().place())),
+      back_(settings_, std::move(setup.settings_file), counter),
       screen_keyboard_(setup.screen_keyboard) {
   connect(&counter_, &Counter::waitingChanged, this, &Desk::refreshArrivals);
   connect(&counter_, &Counter::changed, this, &Desk::refreshArrivals);

@@ -2,6 +2,7 @@
 #include "qml/models/panel_rows.h"
 
 #include <QCoreApplication>
+#include <QSet>
 
 #include <algorithm>
 #include <span>
@@ -79,8 +80,19 @@ QVariantMap row_of(const Words& words, const AnalyteKind& kind, const Bottle& bo
   if (reading->method) row["how"] = word_for("method", q(name_of(*reading->method)));
   row["standing"] = state_of(check);
   row["waits"] = check && (check->verdict == Verdict::repeat || check->verdict == Verdict::dilute);
-  if (check) row["note"] = q(check_text(words, *check));
+  // A unit is not broken at its stroke.
+  if (check) row["note"] = q(check_text(words, *check)).replace('/', QStringLiteral("\u2060/\u2060"));
   return row;
+}
+
+// A check that names several readings speaks at the first of them.
+void tell_once(QList<QVariantMap>& rows) {
+  QSet<QString> told;
+  for (QVariantMap& row : rows) {
+    const QString note = row.value("note").toString();
+    if (!note.isEmpty() && told.contains(note)) row["note"] = QString();
+    told.insert(note);
+  }
 }
 
 }  // namespace
@@ -100,7 +112,8 @@ QList<QVariantMap> panel_rows(const Counter& counter, const std::vector<AnalyteI
                               const AnalyteId& chosen) {
   const Visit& visit = counter.visit();
   const std::vector<Bottle> earlier = bottles_of(counter.earlier());
-  const std::vector<Check> checks = check_bottle(visit.bottle, visit.vessel, earlier);
+  const std::vector<Check> checks =
+      check_bottle(visit.bottle, visit.vessel, earlier, counter.now(), counter.supplies());
   QList<QVariantMap> rows;
   const auto add = [&](const AnalyteKind& kind, bool is_due) {
     rows.append(row_of(counter.words(), kind, visit.bottle, checks, is_due, kind.id == chosen));
@@ -111,6 +124,7 @@ QList<QVariantMap> panel_rows(const Counter& counter, const std::vector<AnalyteI
     if (!has(due, kind.id) && last_reading(visit.bottle, kind.id)) add(kind, false);
   for (const AnalyteKind& kind : analyte_kinds())
     if (!has(due, kind.id) && !last_reading(visit.bottle, kind.id)) add(kind, false);
+  tell_once(rows);
   return rows;
 }
 

@@ -106,8 +106,9 @@ void PlanDesk::ask() {
   emit changed();
   overnight_ = overnightDue();
   const auto work = [this, request, visit = visit_to_tell(), earlier = counter_.earlier(),
-                     shop = settings_.shop, overnight = overnight_, plan = services_.plan] {
-    auto made = plan(visit, earlier, "en", shop, overnight);
+                     shop = settings_.shop, overnight = overnight_, supplies = counter_.supplies(),
+                     plan = services_.plan] {
+    auto made = plan(visit, earlier, "en", shop, overnight, supplies);
     QMetaObject::invokeMethod(this, [this, request, made = std::move(made)] { show(request, made); });
   };
   plans_.clear();  // plans not yet begun are of a bottle that has changed since

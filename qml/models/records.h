@@ -10,6 +10,7 @@
 
 #include <tl/expected.hpp>
 
+#include "analysis/panel/supplies.h"
 #include "station/overnight/overnight_test.h"
 #include "station/visit.h"
 
@@ -35,7 +36,10 @@ class Records {
   virtual Kept change_overnight(const std::string& visit,
                                 const std::function<void(OvernightTest&)>& edit) = 0;
   virtual std::vector<OvernightTest> overnights() = 0;  // not told yet
-  virtual std::vector<Visit> waiting() = 0;             // no plan told yet, oldest first
+  virtual Supplies supplies() = 0;
+  virtual Kept keep_lot(const ReagentLot& lot) = 0;
+  virtual Kept add_check(const InstrumentCheck& check) = 0;
+  virtual std::vector<Visit> waiting() = 0;  // no plan told yet, oldest first
   virtual std::optional<Visit> visit(const std::string& id) = 0;
   virtual std::vector<Visit> visits_of_vessel(const std::string& vessel) = 0;  // oldest first
   virtual std::vector<FoundCustomer> customers(const std::string& text) = 0;   // best first

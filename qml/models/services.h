@@ -8,6 +8,7 @@
 
 #include <tl/expected.hpp>
 
+#include "analysis/panel/supplies.h"
 #include "printing/paper.h"
 #include "station/compare/compare.h"
 #include "station/overnight/overnight_test.h"
@@ -39,9 +40,9 @@ struct LabelJob {
 struct Services {
   // `overnight_due`: the bottle's overnight test is read then. `earlier`: of the same vessel, oldest first.
   // `language` of the plan's sentences.
-  std::function<tl::expected<Plan, std::string>(const Visit& visit, const std::vector<Visit>& earlier,
-                                                const std::string& language, const ShopDetails& shop,
-                                                std::optional<Instant> overnight_due)>
+  std::function<tl::expected<Plan, std::string>(
+      const Visit& visit, const std::vector<Visit>& earlier, const std::string& language,
+      const ShopDetails& shop, std::optional<Instant> overnight_due, const Supplies& supplies)>
       plan;
   // Visits of one vessel, oldest first, two or more.
   std::function<Comparison(const std::vector<Visit>& visits, const std::string& language)> compare;

@@ -57,6 +57,18 @@ std::vector<OvernightTest> StoreRecords::overnights() {
   return or_empty(store_.open_overnights());
 }
 
+Supplies StoreRecords::supplies() {
+  return or_empty(store_.supplies());
+}
+
+Records::Kept StoreRecords::keep_lot(const ReagentLot& lot) {
+  return told(store_.keep_lot(lot));
+}
+
+Records::Kept StoreRecords::add_check(const InstrumentCheck& check) {
+  return told(store_.add_check(check));
+}
+
 std::vector<Visit> StoreRecords::waiting() {
   return or_empty(store_.open_bottles());
 }

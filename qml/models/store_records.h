@@ -18,6 +18,9 @@ class StoreRecords : public Records {
   Kept begin_overnight(const OvernightTest& test) override;
   Kept change_overnight(const std::string& visit, const std::function<void(OvernightTest&)>& edit) override;
   std::vector<OvernightTest> overnights() override;
+  Supplies supplies() override;
+  Kept keep_lot(const ReagentLot& lot) override;
+  Kept add_check(const InstrumentCheck& check) override;
   std::vector<Visit> waiting() override;
   std::optional<Visit> visit(const std::string& id) override;
   std::vector<Visit> visits_of_vessel(const std::string& vessel) override;

@@ -11,31 +11,41 @@ ColumnLayout {
 
     spacing: Ink.px(12)
 
-    Repeater {
-        model: form.back.fields
-        delegate: Column {
-            id: entry
-            required property string key
-            required property string label
-            required property string value
-            required property var options
-            Layout.fillWidth: true
-            Field {
-                visible: entry.options.length === 0
-                width: Math.min(parent.width, Ink.px(460))
-                name: "set_" + entry.key
-                label: entry.label
-                value: entry.value
-                onEdited: text => form.back.setValue(entry.key, text)
-            }
-            ChoiceRow {
-                visible: entry.options.length > 0
-                width: parent.width
-                name: "set_" + entry.key
-                label: entry.label
-                options: entry.options
-                current: entry.value
-                onPicked: key => form.back.setValue(entry.key, key)
+    GridLayout {
+        Layout.fillWidth: true
+        columns: 2
+        columnSpacing: Ink.px(32)
+        rowSpacing: Ink.px(12)
+        Repeater {
+            model: form.back.fields
+            delegate: Column {
+                id: entry
+                required property string key
+                required property string label
+                required property string value
+                required property var options
+                readonly property bool chosen: options.length > 0
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+                Layout.columnSpan: chosen ? 2 : 1
+                Layout.alignment: Qt.AlignTop
+                Field {
+                    visible: !entry.chosen
+                    width: parent.width
+                    name: "set_" + entry.key
+                    label: entry.label
+                    value: entry.value
+                    onEdited: text => form.back.setValue(entry.key, text)
+                }
+                ChoiceRow {
+                    visible: entry.chosen
+                    width: parent.width
+                    name: "set_" + entry.key
+                    label: entry.label
+                    options: entry.options
+                    current: entry.value
+                    onPicked: key => form.back.setValue(entry.key, key)
+                }
             }
         }
     }

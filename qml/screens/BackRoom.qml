@@ -45,42 +45,51 @@ Item {
                 }
             }
         }
-        ColumnLayout {
+        Flickable {
+            id: page
+            objectName: "back_page"
             Layout.fillWidth: true
             Layout.fillHeight: true
-            spacing: Ink.px(12)
-            Prose {
-                Layout.fillWidth: true
-                text: screen.back.intro
-                font.pixelSize: Ink.px(20)
-            }
-            SettingsForm { Layout.fillWidth: true; visible: screen.back.fields.count > 0; back: screen.back }
-            ListView {
-                id: rows
-                objectName: "back_list"
-                Layout.fillWidth: true
-                Layout.fillHeight: true
-                clip: true
-                model: screen.back.rows
-                boundsBehavior: Flickable.StopAtBounds
-                ScrollBar.vertical: ScrollBar {}
-                delegate: Item {
-                    id: line
-                    required property string name
-                    required property string detail
-                    required property string number
-                    width: rows.width - Ink.px(12)
-                    height: Math.max(Ink.px(52), texts.implicitHeight + Ink.px(14))
-                    Accessible.role: Accessible.ListItem
-                    Accessible.name: name + ", " + number + ", " + detail
-                    Rectangle { anchors.bottom: parent.bottom; width: parent.width; height: Ink.hair; color: Ink.rule }
-                    RowLayout {
-                        id: texts
-                        anchors { left: parent.left; right: parent.right; verticalCenter: parent.verticalCenter }
-                        spacing: Ink.room
-                        Line { Layout.preferredWidth: Ink.px(230); text: line.name }
-                        Line { Layout.fillWidth: true; text: line.detail; font.pixelSize: Ink.small; pale: true }
-                        Line { text: line.number; horizontalAlignment: Text.AlignRight }
+            clip: true
+            contentHeight: column.implicitHeight
+            boundsBehavior: Flickable.StopAtBounds
+            ScrollBar.vertical: ScrollBar {}
+
+            ColumnLayout {
+                id: column
+                width: page.width - Ink.px(16)
+                spacing: Ink.px(12)
+                Prose {
+                    Layout.fillWidth: true
+                    text: screen.back.intro
+                    font.pixelSize: Ink.px(20)
+                }
+                SettingsForm { Layout.fillWidth: true; visible: screen.back.fields.count > 0; back: screen.back }
+                ListView {
+                    id: rows
+                    objectName: "back_list"
+                    Layout.fillWidth: true
+                    Layout.preferredHeight: contentHeight
+                    interactive: false
+                    model: screen.back.rows
+                    delegate: Item {
+                        id: line
+                        required property string name
+                        required property string detail
+                        required property string number
+                        width: rows.width - Ink.px(12)
+                        height: Math.max(Ink.px(52), texts.implicitHeight + Ink.px(14))
+                        Accessible.role: Accessible.ListItem
+                        Accessible.name: name + ", " + number + ", " + detail
+                        Rectangle { anchors.bottom: parent.bottom; width: parent.width; height: Ink.hair; color: Ink.rule }
+                        RowLayout {
+                            id: texts
+                            anchors { left: parent.left; right: parent.right; verticalCenter: parent.verticalCenter }
+                            spacing: Ink.room
+                            Line { Layout.preferredWidth: Ink.px(230); text: line.name }
+                            Line { Layout.fillWidth: true; text: line.detail; font.pixelSize: Ink.small; pale: true }
+                            Line { text: line.number; horizontalAlignment: Text.AlignRight }
+                        }
                     }
                 }
             }

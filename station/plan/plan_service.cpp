@@ -44,10 +44,12 @@ void say_findings(const Words& words, const Visit& visit, std::vector<Finding>& 
   }
 }
 
-Situation situation_of(const Visit& visit, std::span<const Visit> earlier, const TargetSet& targets) {
+Situation situation_of(const Visit& visit, std::span<const Visit> earlier, const TargetSet& targets,
+                       const Supplies& supplies) {
   std::vector<Bottle> bottles;
+  bottles.reserve(earlier.size());
   for (const Visit& v : earlier) bottles.push_back(v.bottle);
-  Situation situation = make_situation(visit.vessel, visit.bottle, bottles);
+  Situation situation = make_situation(visit.vessel, visit.bottle, bottles, supplies);
   situation.home_at = visit.home_at;
   weigh_demand(situation, targets);
   return situation;
@@ -110,7 +112,7 @@ HandChange change_told(const Words& words, const HandOrder& o, const DraftedPlan
 Plan make_plan(const Visit& visit, std::span<const Visit> earlier, const Shelf& shelf,
                const TargetSet& targets, const Words& words, const PlanOptions& options,
                const ShopSettings& shop) {
-  const Situation situation = situation_of(visit, earlier, targets);
+  const Situation situation = situation_of(visit, earlier, targets, shop.supplies);
   const DraftedPlan drafted = draft_plan(situation, targets, shelf.products, options);
   Plan plan = plan_in_words(drafted, visit, words, shop);
   plan.basis = {kProgram, targets.id, shelf.id};
@@ -121,7 +123,7 @@ tl::expected<Plan, std::string> make_changed_plan(const Visit& visit, std::span<
                                                   const Shelf& shelf, const TargetSet& targets,
                                                   std::span<const HandOrder> orders, const Words& words,
                                                   const PlanOptions& options, const ShopSettings& shop) {
-  const Situation situation = situation_of(visit, earlier, targets);
+  const Situation situation = situation_of(visit, earlier, targets, shop.supplies);
   const DraftedPlan drafted = draft_plan(situation, targets, shelf.products, options);
   const auto changed = change_by_hand(situation, targets, shelf.products, drafted, orders, options);
   if (!changed)

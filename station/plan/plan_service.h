@@ -6,6 +6,7 @@
 #include <span>
 
 #include "analysis/findings/targets.h"
+#include "analysis/panel/supplies.h"
 #include "analysis/treatment/hand.h"
 #include "station/shelf/shelf.h"
 #include "station/visit.h"
@@ -17,6 +18,7 @@ struct ShopSettings {
   std::string emergency_number = "911";
   // When the bottle's overnight test is read, where one goes on: the customer waits for it then.
   std::optional<Instant> overnight_due;
+  Supplies supplies;  // reagents and instrument checks behind the readings; what is not there is not judged
 };
 
 // `earlier`: visits of the same vessel, oldest first; they lend the slow readings to the model.

@@ -33,7 +33,9 @@ constexpr Table kTables[] = {
     {"plans", "visit_id, plan", 2},
     {"revisions", "visit_id, revision, superseded_at, content", 4},
     {"overnight_tests", "visit_id, number, open, content", 4},
-    {"settings", "name, value", 2}};
+    {"settings", "name, value", 2},
+    {"reagent_lots", "lot, analyte, expires, opened, warmest_c, beside_chlorine, gone", 7},
+    {"instrument_checks", "instrument, number, analyte, at, passed", 5}};
 
 constexpr std::string_view kSqlite = "sqlite:";
 

@@ -69,8 +69,9 @@ Stored<void> Store::set_setting(const std::string& name, const std::string& valu
 }
 
 namespace {
-constexpr const char* kTables[] = {"customers", "vessels",   "visits",          "readings",
-                                   "plans",     "revisions", "overnight_tests", "settings"};
+constexpr const char* kTables[] = {"customers",    "vessels",          "visits",          "readings",
+                                   "plans",        "revisions",        "overnight_tests", "settings",
+                                   "reagent_lots", "instrument_checks"};
 }  // namespace
 
 Stored<std::map<std::string, std::int64_t>> Store::counts() {

@@ -19,6 +19,7 @@
 #include <string_view>
 #include <vector>
 
+#include "analysis/panel/supplies.h"
 #include "station/overnight/overnight_test.h"
 #include "station/store/connection.h"
 #include "station/store/schema.h"
@@ -69,6 +70,12 @@ class Store {
                                          const std::function<void(OvernightTest&)>& edit);
   Stored<std::optional<OvernightTest>> overnight(const std::string& visit_id);
   Stored<std::vector<OvernightTest>> open_overnights();
+
+  // Every lot and check written down, also of lots that are gone. A lot of the same number is replaced; a
+  // check stays for ever.
+  Stored<Supplies> supplies();
+  Stored<void> keep_lot(const ReagentLot& lot);
+  Stored<void> add_check(const InstrumentCheck& check);
 
   Stored<void> save_customer(const Customer& customer);
   Stored<void> save_vessel(const Vessel& vessel, const std::string& customer_id);

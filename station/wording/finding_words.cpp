@@ -112,6 +112,9 @@ constexpr Sentence kFindings[] = {
      phrase("plan", "The vessel has changed between biguanide and another sanitizer; they must not meet.")},
     {"sanitizer_not_read",
      phrase("plan", "The sanitizer was not read, so nobody knows whether the water is safe.")},
+    {"sanitizer_doubtful",
+     phrase("plan",
+            "The sanitizer's reading cannot be believed yet, so nobody knows whether the water is safe.")},
     {"reading_clipped", phrase("plan",
                                "%3 was at the end of the method's range (%1): dilute the sample and read it "
                                "again. Nothing is dosed on it.")},

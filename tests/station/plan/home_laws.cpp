@@ -151,7 +151,8 @@ bool reachable(const Visit& v, const Plan& plan, const TargetSet& targets) {
   const auto begin = start_of(v);
   if (!begin) return false;
   for (const Finding& f : plan.findings)
-    if (f.id == "sanitizer_not_read" || f.id == "reading_repeat") return false;  // read again before any dose
+    if (f.id == "sanitizer_not_read" || f.id == "sanitizer_doubtful" || f.id == "reading_repeat")
+      return false;  // read again before any dose
   Totals t = begin->totals;
   double tds = reading_of(v, "tds").value_or(0);
   for (const Step& s : plan.steps) {

@@ -81,6 +81,7 @@ TEST_F(PostgresqlStore, DoesWhatAnyStoreDoes) {
   run("people", check_people);
   run("refusals", check_refusals);
   run("overnights", check_overnights);
+  run("supplies", check_supplies);
 }
 
 TEST_F(PostgresqlStore, NewerAndFailingStepsAreRefused) {
@@ -101,6 +102,7 @@ TEST_F(PostgresqlStore, MovesBothWaysAndRestores) {
   check_revisions(file);
   file.keep(whole_visit("another")).value();
   check_overnights(file);
+  check_supplies(file);
   Store there = Store::open(server_url).value();
   const auto moved = copy_store(file, there);
   ASSERT_TRUE(moved) << moved.error().text;

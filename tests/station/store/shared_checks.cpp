@@ -211,6 +211,37 @@ void check_overnights(Store& store) {
   EXPECT_THAT(store.faults().value(), testing::IsEmpty());
 }
 
+void check_supplies(Store& store) {
+  ReagentLot lot;
+  lot.lot = "L '; DROP TABLE visits; --";
+  ASSERT_TRUE(store.keep_lot(lot));
+  lot.analyte = "free_chlorine";
+  lot.expires = Instant::parse("2027-03-31T23:59:59-05:00");
+  lot.opened = Instant::parse("2026-05-02T09:00:00-05:00");
+  lot.warmest_c = 24.5;
+  lot.beside_chlorine = true;
+  ASSERT_TRUE(store.keep_lot(lot));
+  const InstrumentCheck first{"bench 1", std::nullopt, *Instant::parse("2026-05-01T08:00:00Z"), true};
+  const InstrumentCheck second{"bench 1", "copper", *Instant::parse("2026-06-01T08:00:00Z"), false};
+  ASSERT_TRUE(store.add_check(first));
+  ASSERT_TRUE(store.add_check(second));
+  ASSERT_TRUE(store.add_check({"bench 2", std::nullopt, first.at, true}));
+  const Supplies found = store.supplies().value();
+  EXPECT_THAT(found.lots, ElementsAre(lot));
+  ASSERT_EQ(found.checks.size(), 3U);
+  EXPECT_EQ(found.checks[0], first);
+  EXPECT_EQ(found.checks[1], second);
+  EXPECT_FALSE(store.keep_lot({}));
+  EXPECT_FALSE(store.add_check({}));
+  // what was checked stays as it was found
+  store.connection().run("UPDATE instrument_checks SET passed = 1");
+  EXPECT_TRUE(store.connection().take_error());
+  store.connection().run("DELETE FROM instrument_checks");
+  EXPECT_TRUE(store.connection().take_error());
+  EXPECT_EQ(store.supplies()->checks.size(), 3U);
+  EXPECT_EQ(store.counts()->at("instrument_checks"), 3);
+}
+
 void check_refusals(Store& store) {
   const auto before = store.counts().value();
   EXPECT_FALSE(store.save_vessel(whole_visit().vessel, "nobody"));
