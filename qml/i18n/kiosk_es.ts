@@ -3859,6 +3859,13 @@
     </message>
 </context>
 <context>
+    <name>store</name>
+    <message>
+        <source>The program ended without warning last time. What was confirmed is here; a change that was still being written was left out.</source>
+        <translation>El programa terminó sin aviso la última vez. Lo confirmado está aquí; un cambio que aún se estaba escribiendo quedó fuera.</translation>
+    </message>
+</context>
+<context>
     <name>supplies</name>
     <message>
         <source>Yes</source>

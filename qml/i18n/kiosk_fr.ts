@@ -3859,6 +3859,13 @@
     </message>
 </context>
 <context>
+    <name>store</name>
+    <message>
+        <source>The program ended without warning last time. What was confirmed is here; a change that was still being written was left out.</source>
+        <translation>Le programme s&apos;est arrêté sans prévenir la dernière fois. Ce qui était confirmé est là ; une modification encore en cours d&apos;écriture a été laissée de côté.</translation>
+    </message>
+</context>
+<context>
     <name>supplies</name>
     <message>
         <source>Yes</source>

@@ -14,12 +14,16 @@
 #include <QUrl>
 #include <QUrlQuery>
 
+#include "station/store/recovery.h"
+
 namespace brimline {
 
 namespace {
 
 constexpr std::string_view kSqlite = "sqlite:";
 constexpr const char* kBusyMs = "10000";
+// A server that does not answer is away: the counter is told within seconds, not minutes.
+const QString kPatience = QStringLiteral("connect_timeout=3;tcp_user_timeout=8000");
 
 StoreError error(StoreTrouble trouble, std::string text) {
   return {trouble, std::move(text)};
@@ -54,11 +58,11 @@ std::optional<StoreError> prepare_file(const std::string& path, Opening opening)
 
 // Options of the connection may be named after a "?": only those that choose how to reach the server.
 std::optional<QString> server_options(const QUrl& url) {
-  QString out;
+  QString out = kPatience;
   for (const auto& [key, value] : QUrlQuery(url).queryItems(QUrl::FullyDecoded)) {
     static const QStringList known = {"sslmode", "connect_timeout", "sslrootcert", "sslcert", "sslkey"};
     if (!known.contains(key) || value.contains(';') || value.contains(' ')) return std::nullopt;
-    out += (out.isEmpty() ? "" : ";") + key + "=" + value;
+    out += ";" + key + "=" + value;  // of two of one name the last counts
   }
   return out;
 }
@@ -90,6 +94,7 @@ Stored<std::unique_ptr<Connection>> Connection::open(const std::string& url, Ope
     const std::string path = url.substr(kSqlite.size());
     if (auto wrong = prepare_file(path, opening)) return tl::unexpected(std::move(*wrong));
     out->file_ = QString::fromStdString(path);
+    out->recovery_ = unfinished_work(path);
     database.setDatabaseName(out->file_);
     database.setConnectOptions(QStringLiteral("QSQLITE_BUSY_TIMEOUT=%1").arg(kBusyMs));
   } else {
@@ -118,6 +123,7 @@ Stored<void> Connection::make_durable() {
       run(pragma);
   } else {
     run("SET synchronous_commit TO on");
+    run("SET lock_timeout TO '10s'");  // another counter's turn to write, not for ever
   }
   if (auto wrong = take_error()) return tl::unexpected(std::move(*wrong));
   return {};
@@ -240,7 +246,8 @@ StoreError Connection::error_of(const QSqlError& wrong) const {
   const QString state = wrong.nativeErrorCode();
   if (state == "53100") return error(StoreTrouble::full, "the server's disk is full; this was not stored");
   if (state.startsWith("08") || state.startsWith("57") || state.isEmpty())
-    return error(StoreTrouble::unreachable, "the server cannot be reached: " + said);
+    return error(StoreTrouble::unreachable,  // its first line; those after guess at reasons
+                 "the server cannot be reached: " + said.substr(0, said.find(" This probably means")));
   if (state == "40001" || state == "40P01" || state == "55P03")
     return error(StoreTrouble::busy, "another counter is writing: " + said);
   if (state == "XX001" || state == "XX002")

@@ -37,6 +37,8 @@ class Connection {
 
   Engine engine() const { return engine_; }
   const QString& file() const { return file_; }  // of SQLite
+  // What the store went through before it was opened; absent: nothing out of the ordinary.
+  const std::optional<std::string>& recovery() const { return recovery_; }
 
   // Runs `work` in a transaction and gives what it returns, or the first error of its statements.
   template <class Work>
@@ -81,6 +83,7 @@ class Connection {
 
   Engine engine_;
   QString name_, file_;
+  std::optional<std::string> recovery_;
   QSqlDatabase database_;
   std::map<std::string, QSqlQuery> prepared_;
   std::optional<StoreError> error_;
