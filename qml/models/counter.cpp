@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "station/quality/supplies_of.h"
+
 namespace brimline {
 
 std::optional<int> first_reading_of(const Bottle& bottle, const AnalyteId& analyte) {
@@ -14,15 +16,33 @@ std::optional<int> first_reading_of(const Bottle& bottle, const AnalyteId& analy
 Counter::Counter(Records& records, Now now, NewId new_id, QObject* parent)
     : QObject(parent), records_(records), now_(std::move(now)), new_id_(std::move(new_id)) {
   waiting_ = records_.waiting();
-  supplies_ = records_.supplies();
+  readSupplies();
   refreshOvernights();
 }
 
 Records::Kept Counter::refreshSupplies(Records::Kept kept) {
   if (!kept) return kept;
-  supplies_ = records_.supplies();
+  readSupplies();
   emit changed();
   return kept;
+}
+
+void Counter::readSupplies() {
+  written_ = records_.supplies();
+  quality_ = records_.quality();
+  supplies_ = with_charts(written_, quality_, now_());
+}
+
+Records::Kept Counter::add_standard(const CheckStandard& standard) {
+  return refreshSupplies(records_.add_standard(standard));
+}
+
+Records::Kept Counter::add_measurement(const CheckMeasurement& measurement) {
+  return refreshSupplies(records_.add_measurement(measurement));
+}
+
+Records::Kept Counter::add_clearance(const Clearance& clearance) {
+  return refreshSupplies(records_.add_clearance(clearance));
 }
 
 Records::Kept Counter::keep_lot(const ReagentLot& lot) {

@@ -44,8 +44,13 @@ class Counter : public QObject {
   // The overnight test of the bottle on the counter; null: none goes on.
   const OvernightTest* overnight() const;
 
-  // Reagents and instrument checks, as the shop wrote them down.
+  // Reagents and instrument checks: as the shop wrote them down, and with its control charts as they stand.
+  const Supplies& written_supplies() const { return written_; }
   const Supplies& supplies() const { return supplies_; }
+  const QualityBook& quality() const { return quality_; }
+  Records::Kept add_standard(const CheckStandard& standard);
+  Records::Kept add_measurement(const CheckMeasurement& measurement);
+  Records::Kept add_clearance(const Clearance& clearance);
   Records::Kept keep_lot(const ReagentLot& lot);
   Records::Kept add_check(const InstrumentCheck& check);
 
@@ -79,7 +84,9 @@ class Counter : public QObject {
   std::optional<Visit> visit_;
   std::vector<Visit> earlier_, waiting_;
   std::vector<Overnight> overnights_;
-  Supplies supplies_;
+  void readSupplies();
+  Supplies written_, supplies_;
+  QualityBook quality_;
 };
 
 // The first reading of the analyte in the bottle, which a repeat names.

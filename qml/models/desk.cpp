@@ -32,6 +32,7 @@ Desk::Desk(Counter& counter, Setup setup, QObject* parent)
       plan_(counter, settings_, setup.services),
       then_(counter, setup.services),
       back_(settings_, std::move(setup.settings_file), counter),
+      charts_(counter),
       screen_keyboard_(setup.screen_keyboard) {
   connect(&counter_, &Counter::waitingChanged, this, &Desk::refreshArrivals);
   connect(&counter_, &Counter::changed, this, &Desk::refreshArrivals);
@@ -142,6 +143,7 @@ void Desk::openOvernight(const QString& visit) {
 
 void Desk::onHappened(const Happening& happening) {
   const auto* reading = std::get_if<InstrumentReading>(&happening.what);
+  if (reading && charts_.take(*reading, happening.instrument)) return;
   if (!reading || !overnight_.take(*reading, happening.instrument)) bench_.onHappened(happening);
 }
 

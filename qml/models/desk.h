@@ -9,6 +9,7 @@
 
 #include "qml/models/back_desk.h"
 #include "qml/models/bench_desk.h"
+#include "qml/models/chart_desk.h"
 #include "qml/models/overnight_desk.h"
 #include "qml/models/plan_desk.h"
 #include "qml/models/then_desk.h"
@@ -37,6 +38,7 @@ class Desk : public QObject {
   Q_PROPERTY(brimline::PlanDesk* plan READ plan CONSTANT)
   Q_PROPERTY(brimline::ThenDesk* then READ then CONSTANT)
   Q_PROPERTY(brimline::BackDesk* back READ back CONSTANT)
+  Q_PROPERTY(brimline::ChartDesk* charts READ charts CONSTANT)
 
  public:
   struct Setup {
@@ -67,6 +69,7 @@ class Desk : public QObject {
   PlanDesk* plan() { return &plan_; }
   ThenDesk* then() { return &then_; }
   BackDesk* back() { return &back_; }
+  ChartDesk* charts() { return &charts_; }
   const Settings& settings() const { return settings_; }
 
   Q_INVOKABLE void startBottle();
@@ -78,7 +81,7 @@ class Desk : public QObject {
   Q_INVOKABLE bool typeKey(const QString& text, int key);
 
  public slots:
-  // To the overnight test it belongs to, else to the bench.
+  // To the control chart or the overnight test that waits for it, else to the bench.
   void onHappened(const brimline::Happening& happening);
 
  signals:
@@ -105,6 +108,7 @@ class Desk : public QObject {
   PlanDesk plan_;
   ThenDesk then_;
   BackDesk back_;
+  ChartDesk charts_;
   QTimer clock_;
   int place_ = Arrivals;
   bool screen_keyboard_;

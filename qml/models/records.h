@@ -12,6 +12,7 @@
 
 #include "analysis/panel/supplies.h"
 #include "station/overnight/overnight_test.h"
+#include "station/quality/quality_book.h"
 #include "station/visit.h"
 
 namespace brimline {
@@ -39,6 +40,10 @@ class Records {
   virtual Supplies supplies() = 0;
   virtual Kept keep_lot(const ReagentLot& lot) = 0;
   virtual Kept add_check(const InstrumentCheck& check) = 0;
+  virtual QualityBook quality() = 0;  // control charts
+  virtual Kept add_standard(const CheckStandard& standard) = 0;
+  virtual Kept add_measurement(const CheckMeasurement& measurement) = 0;
+  virtual Kept add_clearance(const Clearance& clearance) = 0;
   virtual std::vector<Visit> waiting() = 0;  // no plan told yet, oldest first
   virtual std::optional<Visit> visit(const std::string& id) = 0;
   virtual std::vector<Visit> visits_of_vessel(const std::string& vessel) = 0;  // oldest first

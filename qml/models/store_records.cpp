@@ -69,6 +69,19 @@ Records::Kept StoreRecords::add_check(const InstrumentCheck& check) {
   return told(store_.add_check(check));
 }
 
+QualityBook StoreRecords::quality() {
+  return or_empty(store_.quality_book());
+}
+Records::Kept StoreRecords::add_standard(const CheckStandard& standard) {
+  return told(store_.add_standard(standard));
+}
+Records::Kept StoreRecords::add_measurement(const CheckMeasurement& measurement) {
+  return told(store_.add_measurement(measurement));
+}
+Records::Kept StoreRecords::add_clearance(const Clearance& clearance) {
+  return told(store_.add_clearance(clearance));
+}
+
 std::vector<Visit> StoreRecords::waiting() {
   return or_empty(store_.open_bottles());
 }

@@ -21,6 +21,10 @@ class StoreRecords : public Records {
   Supplies supplies() override;
   Kept keep_lot(const ReagentLot& lot) override;
   Kept add_check(const InstrumentCheck& check) override;
+  QualityBook quality() override;
+  Kept add_standard(const CheckStandard& standard) override;
+  Kept add_measurement(const CheckMeasurement& measurement) override;
+  Kept add_clearance(const Clearance& clearance) override;
   std::vector<Visit> waiting() override;
   std::optional<Visit> visit(const std::string& id) override;
   std::vector<Visit> visits_of_vessel(const std::string& vessel) override;

@@ -204,13 +204,13 @@ QList<QVariantMap> lot_rows(const Counter& counter) {
 
 QList<QVariantMap> check_rows(const Counter& counter) {
   std::map<std::pair<std::string, std::string>, const InstrumentCheck*> last;
-  for (const InstrumentCheck& check : counter.supplies().checks) {
+  for (const InstrumentCheck& check : counter.written_supplies().checks) {
     const InstrumentCheck*& known = last[{check.instrument, check.analyte.value_or("")}];
     if (!known || hours_between(known->at, check.at) >= 0) known = &check;
   }
   QList<QVariantMap> rows;
   for (const auto& [of, check] : last) {
-    const bool overdue = days_since(check->at, counter.now()) > counter.supplies().check_every_days;
+    const bool overdue = days_since(check->at, counter.now()) > counter.written_supplies().check_every_days;
     rows.append({{"name", q(check->instrument)},
                  {"detail", name_of_analyte(check->analyte) + QStringLiteral(", ") +
                                 when_words(counter.now(), check->at)},

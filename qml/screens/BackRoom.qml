@@ -65,6 +65,7 @@ Item {
                     font.pixelSize: Ink.px(20)
                 }
                 SettingsForm { Layout.fillWidth: true; visible: screen.back.fields.count > 0; back: screen.back }
+                ChartPage { Layout.fillWidth: true; visible: screen.back.shelf === "charts"; charts: screen.desk.charts }
                 ListView {
                     id: rows
                     objectName: "back_list"

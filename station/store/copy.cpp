@@ -35,7 +35,12 @@ constexpr Table kTables[] = {
     {"overnight_tests", "visit_id, number, open, content", 4},
     {"settings", "name, value", 2},
     {"reagent_lots", "lot, analyte, expires, opened, warmest_c, beside_chlorine, gone", 7},
-    {"instrument_checks", "instrument, number, analyte, at, passed", 5}};
+    {"instrument_checks", "instrument, number, analyte, at, passed", 5},
+    {"instruments", "id", 1},
+    {"check_standards", "id, instrument, analyte, name, value, sd, every_days, since", 8},
+    {"check_measurements", "id, standard, at_s, measured_at, value, typed, lot", 7},
+    {"check_clearances", "id, instrument, analyte, at_s, cleared_at, cleared_by, reason", 7},
+    {"lot_curves", "id, lot, wavelength_nm, at_s, measured_at, points", 6}};
 
 constexpr std::string_view kSqlite = "sqlite:";
 

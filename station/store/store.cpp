@@ -69,9 +69,21 @@ Stored<void> Store::set_setting(const std::string& name, const std::string& valu
 }
 
 namespace {
-constexpr const char* kTables[] = {"customers",    "vessels",          "visits",          "readings",
-                                   "plans",        "revisions",        "overnight_tests", "settings",
-                                   "reagent_lots", "instrument_checks"};
+constexpr const char* kTables[] = {"customers",
+                                   "vessels",
+                                   "visits",
+                                   "readings",
+                                   "plans",
+                                   "revisions",
+                                   "overnight_tests",
+                                   "settings",
+                                   "reagent_lots",
+                                   "instrument_checks",
+                                   "instruments",
+                                   "check_standards",
+                                   "check_measurements",
+                                   "check_clearances",
+                                   "lot_curves"};
 }  // namespace
 
 Stored<std::map<std::string, std::int64_t>> Store::counts() {
@@ -105,6 +117,7 @@ Stored<std::vector<std::string>> Store::faults() {
     if (!one) out.push_back("visit " + id + ": " + one.error().text);
     if (const auto test = overnight(id); !test) out.push_back("visit " + id + ": " + test.error().text);
   }
+  if (const auto book = quality_book(); !book) out.push_back(book.error().text);
   return out;
 }
 

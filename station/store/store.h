@@ -21,6 +21,7 @@
 
 #include "analysis/panel/supplies.h"
 #include "station/overnight/overnight_test.h"
+#include "station/quality/quality_book.h"
 #include "station/store/connection.h"
 #include "station/store/schema.h"
 #include "station/store/store_error.h"
@@ -76,6 +77,14 @@ class Store {
   Stored<Supplies> supplies();
   Stored<void> keep_lot(const ReagentLot& lot);
   Stored<void> add_check(const InstrumentCheck& check);
+
+  // Control charts: standards, and for ever what was measured with them, cleared and calibrated. Who clears
+  // and why may not be empty.
+  Stored<QualityBook> quality_book();
+  Stored<void> add_standard(const CheckStandard& standard);
+  Stored<void> add_measurement(const CheckMeasurement& measurement);
+  Stored<void> add_clearance(const Clearance& clearance);
+  Stored<void> add_curve(const LotCurve& curve);
 
   Stored<void> save_customer(const Customer& customer);
   Stored<void> save_vessel(const Vessel& vessel, const std::string& customer_id);

@@ -82,6 +82,7 @@ TEST_F(PostgresqlStore, DoesWhatAnyStoreDoes) {
   run("refusals", check_refusals);
   run("overnights", check_overnights);
   run("supplies", check_supplies);
+  run("quality", check_quality);
 }
 
 TEST_F(PostgresqlStore, NewerAndFailingStepsAreRefused) {
@@ -103,6 +104,7 @@ TEST_F(PostgresqlStore, MovesBothWaysAndRestores) {
   file.keep(whole_visit("another")).value();
   check_overnights(file);
   check_supplies(file);
+  check_quality(file);
   Store there = Store::open(server_url).value();
   const auto moved = copy_store(file, there);
   ASSERT_TRUE(moved) << moved.error().text;

@@ -178,7 +178,7 @@ std::string many_visits(int count) {
 }
 
 TEST_F(StoreProgram, FileSizeLimitRefusesAndLosesNothing) {
-  const StoreRun ran = batch("keep " + database(), many_visits(150), "ulimit -f 600;");
+  const StoreRun ran = batch("keep " + database(), many_visits(150), "ulimit -f 1200;");
   expect_full_disk_is_survived(ran, batch("verify " + database()), Store::open(url()).value());
 }
 

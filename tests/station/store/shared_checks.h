@@ -11,7 +11,8 @@ void check_revisions(Store& store);    // same once, other a revision, the audit
 void check_progress(Store& store);     // begun, read, told, finished
 void check_people(Store& store);       // customers, vessels, settings, search
 void check_supplies(Store& store);
-void check_refusals(Store& store);     // what breaks a rule changes nothing
-void check_overnights(Store& store);   // set up, read by two counters, told
+void check_quality(Store& store);     // control charts come back; what is evidence stays
+void check_refusals(Store& store);    // what breaks a rule changes nothing
+void check_overnights(Store& store);  // set up, read by two counters, told
 
 }  // namespace brimline::tests

@@ -44,6 +44,11 @@ TEST_F(SqliteStore, Overnights) {
   check_supplies(store);
 }
 
+TEST_F(SqliteStore, Quality) {
+  Store store = open();
+  check_quality(store);
+}
+
 TEST_F(SqliteStore, NewFileIsItsOwnersAlone) {
   Store store = open();
   store.keep(whole_visit()).value();
