@@ -58,6 +58,87 @@
     </message>
 </context>
 <context>
+    <name>ChartClear</name>
+    <message>
+        <source>Let it go on</source>
+        <translation>Dejar que siga</translation>
+    </message>
+    <message>
+        <source>Cleared by</source>
+        <translation>Liberado por</translation>
+    </message>
+    <message>
+        <source>What was found and done</source>
+        <translation>Qué se encontró y qué se hizo</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Liberar</translation>
+    </message>
+</context>
+<context>
+    <name>ChartForm</name>
+    <message>
+        <source>A new standard</source>
+        <translation>Un patrón nuevo</translation>
+    </message>
+    <message>
+        <source>Instrument, as its readings name it</source>
+        <translation>Instrumento, como lo nombran sus lecturas</translation>
+    </message>
+    <message>
+        <source>What the standard is called</source>
+        <translation>Cómo se llama el patrón</translation>
+    </message>
+    <message>
+        <source>What it should read</source>
+        <translation>Lo que debería leer</translation>
+    </message>
+    <message>
+        <source>Spread of one measurement (sd)</source>
+        <translation>Dispersión de una medición (desviación estándar, de)</translation>
+    </message>
+    <message>
+        <source>Days between checks</source>
+        <translation>Días entre controles</translation>
+    </message>
+    <message>
+        <source>It is a standard of</source>
+        <translation>Es un patrón de</translation>
+    </message>
+    <message>
+        <source>Keep this standard</source>
+        <translation>Guardar este patrón</translation>
+    </message>
+</context>
+<context>
+    <name>ChartPage</name>
+    <message>
+        <source>Standard</source>
+        <translation>Patrón</translation>
+    </message>
+    <message>
+        <source>It read</source>
+        <translation>Leyó</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Do not wait</source>
+        <translation>No esperar</translation>
+    </message>
+    <message>
+        <source>Measure on the instrument</source>
+        <translation>Medir en el instrumento</translation>
+    </message>
+    <message>
+        <source>A new standard</source>
+        <translation>Un patrón nuevo</translation>
+    </message>
+</context>
+<context>
     <name>CustomerForm</name>
     <message>
         <source>Name</source>
@@ -594,6 +675,14 @@
         <source>Each instrument against its standards, every month. What failed is not believed until it is right again.</source>
         <translation>Cada instrumento frente a sus patrones, cada mes. Lo que falló no se cree hasta que vuelva a ir bien.</translation>
     </message>
+    <message>
+        <source>Control charts</source>
+        <translation>Cartas de control</translation>
+    </message>
+    <message>
+        <source>Standards of known value, measured again and again. Each mark is one measurement, in standard deviations (sd) from what it should be.</source>
+        <translation>Patrones de valor conocido, medidos una y otra vez. Cada marca es una medición, en desviaciones estándar (de) respecto a lo que debería ser.</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -671,6 +760,93 @@
     <message>
         <source>%1 was not kept: %2</source>
         <translation>%1 no se guardó: %2</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::ChartDesk</name>
+    <message>
+        <source>No standard is written down yet. A glass or a solution of known value, measured every week, shows when an instrument drifts.</source>
+        <translation>Aún no hay ningún patrón anotado. Un vidrio o una solución de valor conocido, medido cada semana, muestra cuándo se desvía un instrumento.</translation>
+    </message>
+    <message>
+        <source>should be</source>
+        <translation>debería ser</translation>
+    </message>
+    <message>
+        <source>+%1 sd</source>
+        <translation>+%1 de</translation>
+    </message>
+    <message>
+        <source>−%1 sd</source>
+        <translation>−%1 de</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation>%1: %2 %3</translation>
+    </message>
+    <message>
+        <source>Not kept: choose the standard first.</source>
+        <translation>No guardado: elija primero el patrón.</translation>
+    </message>
+    <message>
+        <source>Not kept: %1</source>
+        <translation>No guardado: %1</translation>
+    </message>
+    <message>
+        <source>%1 is kept.</source>
+        <translation>%1 está guardado.</translation>
+    </message>
+    <message>
+        <source>Not kept: “%1” is not what the instrument can show.</source>
+        <translation>No guardado: «%1» no es algo que el instrumento pueda mostrar.</translation>
+    </message>
+    <message>
+        <source>Put the standard in and measure it: the next value that comes in is kept here.</source>
+        <translation>Ponga el patrón y mídalo: el próximo valor que llegue se guarda aquí.</translation>
+    </message>
+    <message>
+        <source>Not cleared: write who clears it.</source>
+        <translation>No liberado: escriba quién lo libera.</translation>
+    </message>
+    <message>
+        <source>Not cleared: write what was found and done.</source>
+        <translation>No liberado: escriba qué se encontró y qué se hizo.</translation>
+    </message>
+    <message>
+        <source>Not cleared: %1</source>
+        <translation>No liberado: %1</translation>
+    </message>
+    <message>
+        <source>Cleared by %1. Measure the standards now, before the next bottle.</source>
+        <translation>Liberado por %1. Mida los patrones ahora, antes de la próxima botella.</translation>
+    </message>
+    <message>
+        <source>Not kept: name the instrument, as its readings do.</source>
+        <translation>No guardado: nombre el instrumento como lo hacen sus lecturas.</translation>
+    </message>
+    <message>
+        <source>Not kept: name the standard.</source>
+        <translation>No guardado: nombre el patrón.</translation>
+    </message>
+    <message>
+        <source>Not kept: say what it is a standard of.</source>
+        <translation>No guardado: diga de qué es patrón.</translation>
+    </message>
+    <message>
+        <source>Not kept: its value is missing or cannot be.</source>
+        <translation>No guardado: falta su valor o es imposible.</translation>
+    </message>
+    <message>
+        <source>Not kept: the spread is to be a number above zero.</source>
+        <translation>No guardado: la dispersión ha de ser un número mayor que cero.</translation>
+    </message>
+    <message>
+        <source>Not kept: the days between checks are to be 1 or more.</source>
+        <translation>No guardado: los días entre controles han de ser 1 o más.</translation>
+    </message>
+    <message>
+        <source>%1 is kept: measure it once now.</source>
+        <translation>%1 está guardado: mídalo una vez ahora.</translation>
     </message>
 </context>
 <context>
@@ -945,6 +1121,69 @@
     <message>
         <source>This could not be kept: %1</source>
         <translation>Esto no pudo guardarse: %1</translation>
+    </message>
+</context>
+<context>
+    <name>charts</name>
+    <message>
+        <source>one beyond 2 sd, a warning (1-2s)</source>
+        <translation>una más allá de 2 de, un aviso (1-2s)</translation>
+    </message>
+    <message>
+        <source>one beyond 3 sd (1-3s)</source>
+        <translation>una más allá de 3 de (1-3s)</translation>
+    </message>
+    <message>
+        <source>two in a row beyond the same 2 sd (2-2s)</source>
+        <translation>dos seguidas más allá de las mismas 2 de (2-2s)</translation>
+    </message>
+    <message>
+        <source>one beyond +2 sd and one beyond −2 sd together (R-4s)</source>
+        <translation>una más allá de +2 de y otra más allá de −2 de juntas (R-4s)</translation>
+    </message>
+    <message>
+        <source>four in a row beyond the same 1 sd (4-1s)</source>
+        <translation>cuatro seguidas más allá de la misma 1 de (4-1s)</translation>
+    </message>
+    <message>
+        <source>ten in a row on one side of the mean (10x)</source>
+        <translation>diez seguidas a un lado de la media (10x)</translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation>detenido</translation>
+    </message>
+    <message>
+        <source>to be checked</source>
+        <translation>por controlar</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>correcto</translation>
+    </message>
+    <message>
+        <source>Stopped: %1. Its readings do not count until somebody has found the cause and clears it here, by name.</source>
+        <translation>Detenido: %1. Sus lecturas no cuentan hasta que alguien haya encontrado la causa y lo libere aquí, con su nombre.</translation>
+    </message>
+    <message>
+        <source>Not measured yet: measure every standard once.</source>
+        <translation>Aún sin medir: mida cada patrón una vez.</translation>
+    </message>
+    <message>
+        <source>The last one is a warning: measure it once more. </source>
+        <translation>La última es un aviso: mídalo una vez más. </translation>
+    </message>
+    <message>
+        <source>Last measured %1: it is due.</source>
+        <translation>Última medición %1: toca hacerla.</translation>
+    </message>
+    <message>
+        <source>Last measured %1; next by %2.</source>
+        <translation>Última medición %1; la próxima hasta %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 sd</source>
+        <translation>%1: %2, %3 de</translation>
     </message>
 </context>
 <context>

@@ -58,6 +58,87 @@
     </message>
 </context>
 <context>
+    <name>ChartClear</name>
+    <message>
+        <source>Let it go on</source>
+        <translation>Laisser reprendre</translation>
+    </message>
+    <message>
+        <source>Cleared by</source>
+        <translation>Levé par</translation>
+    </message>
+    <message>
+        <source>What was found and done</source>
+        <translation>Ce qui a été trouvé et fait</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Lever</translation>
+    </message>
+</context>
+<context>
+    <name>ChartForm</name>
+    <message>
+        <source>A new standard</source>
+        <translation>Un nouvel étalon</translation>
+    </message>
+    <message>
+        <source>Instrument, as its readings name it</source>
+        <translation>Instrument, tel que ses lectures le nomment</translation>
+    </message>
+    <message>
+        <source>What the standard is called</source>
+        <translation>Nom de l’étalon</translation>
+    </message>
+    <message>
+        <source>What it should read</source>
+        <translation>Ce qu’il devrait lire</translation>
+    </message>
+    <message>
+        <source>Spread of one measurement (sd)</source>
+        <translation>Dispersion d’une mesure (écart-type, é.-t.)</translation>
+    </message>
+    <message>
+        <source>Days between checks</source>
+        <translation>Jours entre deux contrôles</translation>
+    </message>
+    <message>
+        <source>It is a standard of</source>
+        <translation>C’est un étalon de</translation>
+    </message>
+    <message>
+        <source>Keep this standard</source>
+        <translation>Garder cet étalon</translation>
+    </message>
+</context>
+<context>
+    <name>ChartPage</name>
+    <message>
+        <source>Standard</source>
+        <translation>Étalon</translation>
+    </message>
+    <message>
+        <source>It read</source>
+        <translation>Il a lu</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Do not wait</source>
+        <translation>Ne pas attendre</translation>
+    </message>
+    <message>
+        <source>Measure on the instrument</source>
+        <translation>Mesurer sur l’instrument</translation>
+    </message>
+    <message>
+        <source>A new standard</source>
+        <translation>Un nouvel étalon</translation>
+    </message>
+</context>
+<context>
     <name>CustomerForm</name>
     <message>
         <source>Name</source>
@@ -594,6 +675,14 @@
         <source>Each instrument against its standards, every month. What failed is not believed until it is right again.</source>
         <translation>Chaque instrument face à ses étalons, chaque mois. Ce qui a échoué n&apos;est pas cru tant que ce n&apos;est pas redevenu juste.</translation>
     </message>
+    <message>
+        <source>Control charts</source>
+        <translation>Cartes de contrôle</translation>
+    </message>
+    <message>
+        <source>Standards of known value, measured again and again. Each mark is one measurement, in standard deviations (sd) from what it should be.</source>
+        <translation>Des étalons de valeur connue, mesurés encore et encore. Chaque marque est une mesure, en écarts-types (é.-t.) de ce qu’elle devrait être.</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -671,6 +760,93 @@
     <message>
         <source>%1 was not kept: %2</source>
         <translation>%1 n’a pas été enregistré&#xa0;: %2</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::ChartDesk</name>
+    <message>
+        <source>No standard is written down yet. A glass or a solution of known value, measured every week, shows when an instrument drifts.</source>
+        <translation>Aucun étalon n’est encore noté. Un verre ou une solution de valeur connue, mesuré chaque semaine, montre quand un instrument dérive.</translation>
+    </message>
+    <message>
+        <source>should be</source>
+        <translation>devrait être</translation>
+    </message>
+    <message>
+        <source>+%1 sd</source>
+        <translation>+%1 é.-t.</translation>
+    </message>
+    <message>
+        <source>−%1 sd</source>
+        <translation>−%1 é.-t.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation>%1 : %2 %3</translation>
+    </message>
+    <message>
+        <source>Not kept: choose the standard first.</source>
+        <translation>Non gardé : choisissez d’abord l’étalon.</translation>
+    </message>
+    <message>
+        <source>Not kept: %1</source>
+        <translation>Non gardé : %1</translation>
+    </message>
+    <message>
+        <source>%1 is kept.</source>
+        <translation>%1 est gardé.</translation>
+    </message>
+    <message>
+        <source>Not kept: “%1” is not what the instrument can show.</source>
+        <translation>Non gardé : « %1 » n’est pas ce que l’instrument peut montrer.</translation>
+    </message>
+    <message>
+        <source>Put the standard in and measure it: the next value that comes in is kept here.</source>
+        <translation>Mettez l’étalon et mesurez-le : la prochaine valeur qui arrive est gardée ici.</translation>
+    </message>
+    <message>
+        <source>Not cleared: write who clears it.</source>
+        <translation>Non levé : écrivez qui le lève.</translation>
+    </message>
+    <message>
+        <source>Not cleared: write what was found and done.</source>
+        <translation>Non levé : écrivez ce qui a été trouvé et fait.</translation>
+    </message>
+    <message>
+        <source>Not cleared: %1</source>
+        <translation>Non levé : %1</translation>
+    </message>
+    <message>
+        <source>Cleared by %1. Measure the standards now, before the next bottle.</source>
+        <translation>Levé par %1. Mesurez les étalons maintenant, avant le prochain flacon.</translation>
+    </message>
+    <message>
+        <source>Not kept: name the instrument, as its readings do.</source>
+        <translation>Non gardé : nommez l’instrument comme le font ses lectures.</translation>
+    </message>
+    <message>
+        <source>Not kept: name the standard.</source>
+        <translation>Non gardé : nommez l’étalon.</translation>
+    </message>
+    <message>
+        <source>Not kept: say what it is a standard of.</source>
+        <translation>Non gardé : dites de quoi il est l’étalon.</translation>
+    </message>
+    <message>
+        <source>Not kept: its value is missing or cannot be.</source>
+        <translation>Non gardé : sa valeur manque ou est impossible.</translation>
+    </message>
+    <message>
+        <source>Not kept: the spread is to be a number above zero.</source>
+        <translation>Non gardé : la dispersion doit être un nombre au-dessus de zéro.</translation>
+    </message>
+    <message>
+        <source>Not kept: the days between checks are to be 1 or more.</source>
+        <translation>Non gardé : il faut 1 jour ou plus entre deux contrôles.</translation>
+    </message>
+    <message>
+        <source>%1 is kept: measure it once now.</source>
+        <translation>%1 est gardé : mesurez-le une fois maintenant.</translation>
     </message>
 </context>
 <context>
@@ -945,6 +1121,69 @@
     <message>
         <source>This could not be kept: %1</source>
         <translation>Ceci n’a pas pu être enregistré&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
+    <name>charts</name>
+    <message>
+        <source>one beyond 2 sd, a warning (1-2s)</source>
+        <translation>une au-delà de 2 é.-t., un avertissement (1-2s)</translation>
+    </message>
+    <message>
+        <source>one beyond 3 sd (1-3s)</source>
+        <translation>une au-delà de 3 é.-t. (1-3s)</translation>
+    </message>
+    <message>
+        <source>two in a row beyond the same 2 sd (2-2s)</source>
+        <translation>deux de suite au-delà des mêmes 2 é.-t. (2-2s)</translation>
+    </message>
+    <message>
+        <source>one beyond +2 sd and one beyond −2 sd together (R-4s)</source>
+        <translation>une au-delà de +2 é.-t. et une au-delà de −2 é.-t. ensemble (R-4s)</translation>
+    </message>
+    <message>
+        <source>four in a row beyond the same 1 sd (4-1s)</source>
+        <translation>quatre de suite au-delà du même 1 é.-t. (4-1s)</translation>
+    </message>
+    <message>
+        <source>ten in a row on one side of the mean (10x)</source>
+        <translation>dix de suite d’un côté de la moyenne (10x)</translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation>arrêté</translation>
+    </message>
+    <message>
+        <source>to be checked</source>
+        <translation>à contrôler</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>juste</translation>
+    </message>
+    <message>
+        <source>Stopped: %1. Its readings do not count until somebody has found the cause and clears it here, by name.</source>
+        <translation>Arrêté : %1. Ses lectures ne comptent pas tant que quelqu’un n’a pas trouvé la cause et ne le lève ici, sous son nom.</translation>
+    </message>
+    <message>
+        <source>Not measured yet: measure every standard once.</source>
+        <translation>Pas encore mesuré : mesurez chaque étalon une fois.</translation>
+    </message>
+    <message>
+        <source>The last one is a warning: measure it once more. </source>
+        <translation>La dernière est un avertissement : mesurez encore une fois. </translation>
+    </message>
+    <message>
+        <source>Last measured %1: it is due.</source>
+        <translation>Dernière mesure %1 : elle est à refaire.</translation>
+    </message>
+    <message>
+        <source>Last measured %1; next by %2.</source>
+        <translation>Dernière mesure %1 ; la prochaine avant %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 sd</source>
+        <translation>%1 : %2, %3 é.-t.</translation>
     </message>
 </context>
 <context>
