@@ -16,6 +16,7 @@ namespace brimline {
 namespace {
 
 constexpr size_t kMostFound = 20;
+constexpr size_t kMostMet = 200;  // of one way to meet the words; a customer may count more than once
 constexpr size_t kMostWords = 4;  // of a query; those after are left out
 
 const std::string kLast = "\U0010ffff";  // after every letter: ends the range of a beginning
@@ -37,32 +38,67 @@ std::string condition(const std::string& alias, const std::string& word, bool wh
   return alias + ".word >= ? AND " + alias + ".word < ?";
 }
 
-// Customers that meet `words` (longest first: it leads), in the order of the leading word.
-std::vector<std::string> meeting(Connection& c, const std::vector<std::string>& words, unsigned whole) {
+// Rows of the word, counted no further than to tell a rare one from a common one.
+int rows_of(Connection& c, const std::string& word, bool whole) {
+  constexpr int kCommon = 4000;
+  QVariantList values;
+  const std::string sql = "SELECT COUNT(*) FROM (SELECT 1 FROM customer_words w WHERE " +
+                          condition("w", word, whole, values) + " LIMIT " + std::to_string(kCommon) + ") few";
+  const Rows rows = c.ask(sql, values);
+  return rows.empty() ? 0 : rows[0][0].toInt();
+}
+
+struct QueryWord {
+  std::string text;
+  int whole = 0, beginning = 0;  // rows, as `rows_of` counts them
+  int rows(bool as_whole) const { return as_whole ? whole : beginning; }
+};
+
+// Customers that meet all words, in the order of the rarest: it leads, so that few rows are looked at.
+std::vector<std::string> meeting(Connection& c, const std::vector<QueryWord>& words, unsigned whole) {
+  const auto is_whole = [&](size_t i) { return (whole >> i & 1u) != 0; };
+  size_t lead = 0;
+  for (size_t i = 0; i < words.size(); ++i) {
+    const int rows = words[i].rows(is_whole(i));
+    if (rows == 0) return {};
+    if (rows < words[lead].rows(is_whole(lead))) lead = i;
+  }
   QVariantList values;
   std::string sql = "SELECT w.customer_id FROM customer_words w WHERE " +
-                    condition("w", words[0], (whole & 1u) != 0, values);
-  for (size_t i = 1; i < words.size(); ++i)
-    sql += " AND EXISTS (SELECT 1 FROM customer_words x WHERE x.customer_id = w.customer_id AND " +
-           condition("x", words[i], (whole >> i & 1u) != 0, values) + ")";
-  sql += " ORDER BY w.word, w.place, w.customer_id LIMIT 200";
+                    condition("w", words[lead].text, is_whole(lead), values);
+  for (size_t i = 0; i < words.size(); ++i)
+    if (i != lead)
+      sql += " AND EXISTS (SELECT 1 FROM customer_words x WHERE x.customer_id = w.customer_id AND " +
+             condition("x", words[i].text, is_whole(i), values) + ")";
+  sql += " ORDER BY w.word, w.place, w.customer_id LIMIT " + std::to_string(kMostMet);
   std::vector<std::string> out;
   for (const auto& row : c.ask(sql, values)) out.push_back(Connection::text(row[0]));
   return out;
 }
 
-std::vector<std::string> best(Connection& c, std::vector<std::string> words) {
-  std::stable_sort(words.begin(), words.end(),
+std::vector<std::string> best(Connection& c, std::vector<std::string> texts) {
+  std::stable_sort(texts.begin(), texts.end(),
                    [](const auto& a, const auto& b) { return a.size() > b.size(); });
-  if (words.size() > kMostWords) words.resize(kMostWords);
+  if (texts.size() > kMostWords) texts.resize(kMostWords);
   std::vector<std::string> out;
+  if (texts.empty()) return out;
+  std::vector<QueryWord> words;
+  for (std::string& text : texts) {
+    const int whole = rows_of(c, text, true), beginning = rows_of(c, text, false);
+    words.push_back({std::move(text), whole, beginning});
+  }
+  // Everybody there is to find, where they are few: then the rest need not be looked for.
+  const std::vector<std::string> everybody = meeting(c, words, 0);
+  const std::set<std::string> all(everybody.begin(), everybody.end());
+  const size_t enough = everybody.size() < kMostMet ? std::min(all.size(), kMostFound) : kMostFound;
   std::set<std::string> seen;
-  if (words.empty()) return out;
-  for (const unsigned whole : masks_of(words.size()))
-    for (std::string& id : meeting(c, words, whole)) {
-      if (out.size() == kMostFound) return out;
-      if (seen.insert(id).second) out.push_back(std::move(id));
+  for (const unsigned whole : masks_of(words.size())) {
+    if (out.size() >= enough) break;
+    for (const std::string& id : whole == 0 ? everybody : meeting(c, words, whole)) {
+      if (out.size() == enough) break;
+      if (seen.insert(id).second) out.push_back(id);
     }
+  }
   return out;
 }
 
