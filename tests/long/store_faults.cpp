@@ -56,6 +56,10 @@ class Child {
       if (ms < 0 || !hear(static_cast<int>(ms))) return;
     }
   }
+  // Listens until it has answered for so many visits, at most ten seconds.
+  void hear_of(size_t visits) {
+    for (int i = 0; i < 1000 && ledger_.size() < visits; ++i) listen(std::chrono::milliseconds(10));
+  }
   void kill() { ::kill(child_, SIGKILL); }
   // Hears the rest; the child has ended after it.
   void end() {
@@ -142,7 +146,9 @@ FaultTally kill_programs(const fs::path& folder, int runs, unsigned seed) {
       all.clear();
     }
     Child child(sqlite_in(place), static_cast<unsigned>(random()), "r" + std::to_string(run));
-    child.listen(std::chrono::microseconds(2000 + random() % 60000));
+    // Once in four times while the store is opened or made, otherwise at work.
+    if (random() % 4 != 0) child.hear_of(1 + random() % 3);
+    child.listen(std::chrono::microseconds(random() % 50000));
     child.kill();
     child.end();
     for (const auto& [id, answered] : child.ledger()) all[id] = answered;
@@ -241,7 +247,8 @@ FaultTally tear_logs(const fs::path& folder, int runs, unsigned seed) {
     const fs::path place = fresh(folder, "torn");
     const fs::path log = place / "shop.db-wal";
     Child child(sqlite_in(place), static_cast<unsigned>(random()), "r");
-    child.listen(std::chrono::microseconds(60000 + random() % 200000));
+    child.hear_of(1 + random() % 5);
+    child.listen(std::chrono::microseconds(random() % 100000));
     child.kill();
     child.end();
     std::ifstream in(log, std::ios::binary);
@@ -272,7 +279,8 @@ FaultTally kill_servers(const fs::path& folder, int runs, unsigned seed) {
       if (!Store::open(url)) break;
     }
     Child child(url, static_cast<unsigned>(random()), "r" + std::to_string(run));
-    child.listen(std::chrono::microseconds(30000 + random() % 200000));
+    child.hear_of(1 + random() % 3);
+    child.listen(std::chrono::microseconds(random() % 200000));
     server.kill_all();
     child.end();
     tally.faults += !child.refusals().empty();
