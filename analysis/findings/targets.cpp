@@ -123,14 +123,22 @@ bool holds(const TargetRow& row, const TargetCase& c) {
 
 }  // namespace
 
+namespace {
+constexpr double kLeastWidth = 0.5;  // mg/L of free chlorine between its bounds; our own
+}  // namespace
+
 std::optional<Aim> TargetSet::find(std::string_view analyte, const TargetCase& c) const {
   const TargetRow* found = nullptr;
   for (const TargetRow& row : rows)
     if (row.analyte == analyte && holds(row, c)) found = &row;
   if (!found) return std::nullopt;
   Aim out{{found->low, found->high}, 0, found};
-  if (found->low_per_cyanuric && c.cyanuric_acid)
-    out.range.low = std::max(out.range.low.value_or(0), *found->low_per_cyanuric * *c.cyanuric_acid);
+  if (found->low_per_cyanuric && c.cyanuric_acid) {
+    double low = *found->low_per_cyanuric * *c.cyanuric_acid;
+    // So much stabilizer wants more chlorine than anybody may swim in: new water is the answer then.
+    if (found->high) low = std::min(low, std::max(found->low.value_or(0), *found->high - kLeastWidth));
+    out.range.low = std::max(out.range.low.value_or(0), low);
+  }
   const Target& r = out.range;
   out.aim = found->aim ? *found->aim : r.low && r.high ? (*r.low + *r.high) / 2 : r.low ? *r.low : *r.high;
   if (r.low) out.aim = std::max(out.aim, *r.low);

@@ -81,6 +81,8 @@ const char* reason_to_expect_chlorine(const Look& look) {
   if (look.shows(Sign::tablets_in_use)) return phrase("check", "chlorine tablets are in use");
   const auto total = look.inside("total_chlorine");
   if (total && total->value >= 3) return phrase("check", "the total reading shows a good deal of chlorine");
+  // Fresh fill water holds no chlorine and may well be that alkaline.
+  if (look.bottle.occasion == Occasion::new_fill) return nullptr;
   const CheckedValue* ph = look.value("ph");
   if (ph && ph->method != Method::probe && ph->value >= 8.2)
     return phrase("check", "the pH dye is at its purple end, as much chlorine turns it");

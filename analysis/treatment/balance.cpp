@@ -91,11 +91,16 @@ class Sequence {
     }
   }
 
+  // Once a shock is used up.
   bool inside(const char* analyte, double margin) const {
     const auto aim = d_.aim(analyte);
+    const Totals then = d_.used_up();
     double value = d_.amount(analyte);
+    if (std::string_view(analyte) == "ph") value = d_.ph_with(then).value_or(0);
+    if (std::string_view(analyte) == "total_alkalinity") value = then.alkalinity * 1e3 * weight::kAlkalinity;
     if (std::string_view(analyte) == "si_calcite") {
-      const auto w = d_.water();
+      const auto w =
+          d_.modelled ? solve(then, d_.s.bottle_temperature) : tl::unexpected(Refusal::does_not_balance);
       const auto warm = at_temperature(w.value_or(Water{}), d_.s.vessel_temperature);
       if (!d_.s.fresh("calcium_hardness") || !warm) return true;
       value = warm->si_calcite().value_or(0);
@@ -182,9 +187,11 @@ class Sequence {
         o.for_findings = {"ph_high", "total_alkalinity_high", "si_high"};
         break;
       case Role::alkali:
-        o.note = sub.id == "sodium_carbonate" ? (alkalinity_low ? "raise_ph_and_alkalinity" : "raise_ph")
-                 : alkalinity_low             ? "raise_alkalinity"
-                                              : "alkalinity_before_acid";
+        o.note = sub.id == "sodium_carbonate"     ? (alkalinity_low ? "raise_ph_and_alkalinity" : "raise_ph")
+                 : alkalinity_low                 ? "raise_alkalinity"
+                 : acid_to_come()                 ? "alkalinity_before_acid"
+                 : sub.id == "sodium_bicarbonate" ? "raise_alkalinity"
+                                                  : "raise_ph";
         o.for_findings = {"total_alkalinity_low", "ph_low", "si_low"};
         break;
       case Role::chlorine:
@@ -209,6 +216,11 @@ class Sequence {
         o.for_findings = {"borate_low"};
     }
     return o;
+  }
+
+  bool acid_to_come() const {
+    return std::any_of(left_.begin(), left_.end(),
+                       [](const ChosenDose& x) { return role_of(x.substance) == Role::acid; });
   }
 
   bool below(const char* analyte) const {
@@ -249,6 +261,7 @@ void plan_urgent_acid(Draft& d, double high) {
   const auto ph = d.ph_with(d.totals);
   const auto aim = d.aim("ph");
   if (!ph || !aim || *ph <= high || !may_balance(d)) return;
+  const double wanted = std::min(aim->aim, high);
   const auto acid = d.choose({"hydrochloric_acid", "sodium_bisulfate"}, 0.25e-3 * d.kilograms());
   if (!acid) return;
   const std::string& id = d.supplies()[*acid].product.substance;
@@ -257,7 +270,7 @@ void plan_urgent_acid(Draft& d, double high) {
     const double middle = (low + most) / 2;
     const auto t = add(d.totals, id, middle);
     const auto then = t ? d.ph_with(*t) : std::nullopt;
-    (then && *then > aim->aim ? low : most) = middle;
+    (then && *then > wanted ? low : most) = middle;
   }
   for (int round = 0; round < 3 && low > 1e-6; ++round) {
     const double stock = d.supplies()[*acid].stock_mol.value_or(1e9) / d.kilograms();

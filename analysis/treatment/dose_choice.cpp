@@ -25,9 +25,14 @@ constexpr double kOutsideSaturation = 8;  // readings come before the index they
 constexpr double kUnwanted = 0.25;        // the same inside it but off its middle
 constexpr double kRisky = 3;              // where errors would take it outside
 constexpr int kMostRounds = 8;
-constexpr double kEnough = 0.004;  // pH or saturation: the linear program agrees with the model
-constexpr double kAirStep = 0.3;   // mmol/kgw a day
-constexpr double kDeviates = 2.4;  // 1 % of a normal error lies beyond
+constexpr double kEnough = 0.004;      // pH or saturation: the linear program agrees with the model
+constexpr double kSeemsOutside = 1.0;  // an objective that product and steps alone hardly reach
+constexpr double kPhMargin = 0.03;     // a plan ends inside, not on the edge
+constexpr double kPhWithMetals = 7.4;  // common practice, no source: 7.2 to 7.4 while metals are dissolved
+constexpr const char* kMetals[] = {"iron", "copper", "manganese"};
+constexpr double kSmallVessel = 3;  // cubic metres: grains of chlorine for it are too few to weigh at home
+constexpr double kAirStep = 0.3;    // mmol/kgw a day
+constexpr double kDeviates = 2.4;   // 1 % of a normal error lies beyond
 
 enum class Kind { linear, ph, saturation };
 
@@ -140,7 +145,22 @@ class Chooser {
     if (!aim || !now) return;
     Target wanted = middle(aim->range, aim->aim);
     if (wanted.high) *wanted.high -= 0.06;  // soda ash may not lead beyond 7.6
-    add_goal({"ph", Kind::ph, {}, *now, {}}, shrunk(aim->range, 0.015), wanted, kOutside);
+    Target range = shrunk(aim->range, kPhMargin);
+    if (metals()) {
+      if (range.high) range.high = std::min(*range.high, kPhWithMetals);
+      wanted.high = range.high;
+      wanted.low = range.low;
+    }
+    add_goal({"ph", Kind::ph, {}, *now, {}}, range, wanted, kOutside);
+  }
+
+  // Dissolved metals come out as stains where pH rises: it is held low until they are gone.
+  bool metals() const {
+    return std::any_of(std::begin(kMetals), std::end(kMetals), [&](const char* metal) {
+      const Known* k = d_.s.usable(metal);
+      const auto aim = d_.aim(metal);
+      return k && aim && standing(k->measured(), aim->range) == Standing::above;
+    });
   }
 
   void saturation_goal() {
@@ -184,13 +204,15 @@ class Chooser {
     }
     if (aim->range.high && now > *aim->range.high) return;
     const double high = std::min(aim->range.high.value_or(4), re_entry_mg_l(d_.s));
-    const double low = aim->row->low.value_or(0);
+    clamped_ = aim->row->low_per_cyanuric &&
+               *aim->row->low_per_cyanuric * d_.amount("cyanuric_acid") > aim->range.low.value_or(0) + 1e-9;
+    const double low = (clamped_ ? aim->range.low : aim->row->low).value_or(0);
     const double dose = std::max(0.0, std::max(aim->aim, aim->range.low.value_or(0)) - now);
     const double sure = high - kDeviates * std::hypot(read->sd, sd_volume * dose);
     add_goal(g, {low + 0.03, high - 0.02}, {std::min((low + aim->aim) / 2, sure), std::max(low, sure)},
              kOutside);
     goals_.back().row.soft_weight = kRisky;
-    if (!aim->row->low_per_cyanuric) return;
+    if (!aim->row->low_per_cyanuric || clamped_) return;
     // Free chlorine at least a share of cyanuric acid, as both will be.
     const double share = *aim->row->low_per_cyanuric;
     Goal ratio{"free_chlorine",
@@ -229,8 +251,9 @@ class Chooser {
   // Nothing calls for a dose. Before the first one a reading that is outside by no more than its error does
   // not; once water is treated anyway, what is at the edge comes along.
   bool met() const {
-    const bool untouched = std::none_of(d_.steps.begin(), d_.steps.end(),
-                                        [](const DraftStep& s) { return s.step.action == Action::add; });
+    const bool untouched = std::none_of(d_.steps.begin(), d_.steps.end(), [](const DraftStep& s) {
+      return s.step.action == Action::add || s.step.action == Action::drain_refill;
+    });
     return std::all_of(goals_.begin(), goals_.end(), [&](const Goal& g) {
       // Against the target itself, not what is shrunk for the solver's sake.
       Target t = g.row.range;
@@ -238,13 +261,14 @@ class Chooser {
       if (!ratio) {
         const auto aim = g.analyte == "free_chlorine" ? chlorine_aim() : d_.aim(g.analyte);
         if (aim && !(chlorine_.exactly && g.analyte == "free_chlorine")) {
-          if (t.low) t.low = g.analyte == "free_chlorine" ? aim->row->low : aim->range.low;
+          if (t.low) t.low = g.analyte == "free_chlorine" && !clamped_ ? aim->row->low : aim->range.low;
           t.high = aim->range.high;
         }
       }
       if (ratio) t = {0.0, std::nullopt};
+      const Standing stands = standing({g.start, sd_of(g)}, t);
       if (untouched && !ratio && g.analyte != "free_chlorine" && g.analyte != "total_bromine" &&
-          at_edge({g.start, sd_of(g)}, t))
+          stands != Standing::below && stands != Standing::above)
         return true;
       const bool falls = g.kind != Kind::linear || g.analyte == "total_alkalinity";
       return (!t.low || g.start >= *t.low - 1e-9) && (!falls || !t.high || g.start <= *t.high + 1e-9);
@@ -311,9 +335,9 @@ class Chooser {
     if (wants("borate")) source("boric_acid", 6);
     if (wants("free_chlorine")) {
       source("sodium_hypochlorite", 0.5, 1);
-      // Undissolved grains bleach a liner.
-      if (d_.s.vessel.surface != Surface::vinyl || d_.best_supplies("sodium_hypochlorite").empty())
-        source("calcium_hypochlorite", 0.25, 1);
+      // Undissolved grains bleach a liner, and a plunge wants too few to weigh.
+      const bool liquid = d_.s.vessel.surface == Surface::vinyl || d_.kilograms() < 1000 * kSmallVessel;
+      if (!liquid || d_.best_supplies("sodium_hypochlorite").empty()) source("calcium_hypochlorite", 0.25, 1);
       // Dichlor brings stabilizer: only where that may be; never for a shock. Trichlor dissolves over days:
       // upkeep, not a dose.
       if (!chlorine_.exactly && wants("cyanuric_acid")) source("dichlor", 0.1, 2);
@@ -419,6 +443,16 @@ class Chooser {
     const std::vector<double> guess = first_guess();
     refine_from(guess, columns, best, best_weighed);
     if (!best.empty() && balance_) refine_from(middle_of(guess, best), columns, best, best_weighed);
+    // Something stays outside: perhaps only so, and another product leads elsewhere.
+    if (balance_ && !best.empty() && best_weighed > kSeemsOutside) {
+      const std::vector<double> first = best;
+      for (size_t j = 0; j < columns.size(); ++j) {
+        if (first[j] <= 1e-5) continue;
+        std::vector<ProgramColumn> others = columns;
+        others[j].most = 0;
+        refine_from(guess, others, best, best_weighed);
+      }
+    }
     if (best.empty()) return;
     out_.weighed = best_weighed;
     for (size_t j = 0; j < sources_.size(); ++j)
@@ -466,6 +500,7 @@ class Chooser {
   const ChlorineGoal& chlorine_;
   const bool stabilizer_, salt_;
   bool balance_ = false;
+  bool clamped_ = false;  // its share of the stabilizer would be more free chlorine than may be swum in
   std::vector<Goal> goals_;
   std::vector<Source> sources_;
   DoseChoice out_;

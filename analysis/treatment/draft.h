@@ -66,6 +66,7 @@ class Draft {
   bool ends = false;       // a retest must come before anything more
   size_t most_steps = 99;  // beyond these the proof lets nothing but a retest
   bool cut = false;        // the proof has shortened a dose
+  double shock_ph = 7.8;   // acid comes before a shock above this
   std::map<AnalyteId, std::string, std::less<>> held_back;  // what waits for another bottle, and why
   double weighed = 0, to_buy = 0;                           // of the chosen doses
   std::set<std::string> not_sold;                           // chemicals wanted and neither sold nor at home

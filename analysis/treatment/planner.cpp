@@ -12,7 +12,9 @@ namespace {
 constexpr double kHarmLimit = 0.01;   // of the contract
 constexpr double kHarmAimed = 0.006;  // in the quick draws, which are fewer
 constexpr int kMostCuts = 8;
-constexpr int kQuickDraws = 400;  // while cutting
+constexpr double kLowestShockPh = 7.3, kShockPhStep = 0.2;  // how far acid is brought before a shock
+constexpr int kQuickDraws = 400;                            // while cutting
+constexpr double kHoldsOff = 10;  // mg/L of stabilizer from which chlorine outlasts a day of sun, from memory
 constexpr double kRoutineRetest = 168, kRetest = 24;
 
 bool plaster_cures(const Situation& s) {
@@ -47,6 +49,16 @@ void end_with(Draft& d, const ChlorinePlan& why) {
   d.ends = true;
 }
 
+// Outdoors sunlight takes unstabilised free chlorine within hours: its half-life is about half an hour
+// (common practice, no source). One dose does not last until the retest.
+void warn_of_sun(Draft& d) {
+  const Known* cyanuric = d.s.fresh("cyanuric_acid");
+  const bool pool = kind_of(d.s.vessel) == VesselKind::pool && d.s.vessel.place == Place::outdoor;
+  if (!pool || !cyanuric || d.amount("cyanuric_acid") >= kHoldsOff) return;
+  for (DraftStep& step : d.steps)
+    if (step.note == "raise_chlorine") step.step.cautions.push_back("sun_takes_it");
+}
+
 // Health comes before scale: chlorine does not wait where pH is near enough for it to work.
 void plan_in_order(Draft& d, const std::vector<Finding>& findings) {
   const Situation& s = d.s;
@@ -74,7 +86,7 @@ void plan_in_order(Draft& d, const std::vector<Finding>& findings) {
   order.stabilizer = !order.shock && first.need != ChlorineNeed::not_yet && stabilizer_may_rise(d);
   order.salt = s.vessel.sanitizer == Sanitizer::salt_chlorine && !plaster_cures(s);
   if (s.vessel.sanitizer == Sanitizer::bromine || has_finding(findings, "biguanide_low")) plan_sanitizer(d);
-  if (order.chlorine_first) plan_urgent_acid(d, order.shock ? 7.6 : 7.8);
+  if (order.chlorine_first) plan_urgent_acid(d, order.shock ? d.shock_ph : 7.8);
   plan_doses(d, order);
   if (s.vessel.sanitizer == Sanitizer::biguanide && !has_finding(findings, "biguanide_low"))
     plan_sanitizer(d);
@@ -88,6 +100,8 @@ void plan_in_order(Draft& d, const std::vector<Finding>& findings) {
   if (!(order.shock && s.algae())) plan_clearing(d);
   if (!order.shock) plan_phosphate(d);
   plan_winter(d);
+  warn_of_sun(d);
+  if (d.steps.empty() && !s.must_repeat.empty()) d.act(Action::retest, "read_again", {"reading_repeat"}, 0);
 }
 
 double end_of(const DraftStep& d) {
@@ -120,12 +134,17 @@ void set_swim(DraftedPlan& plan, const Draft& d) {
   plan.swim.because = closing_ids(plan.findings);
   plan.swim.now = plan.swim.because.empty();
   if (plan.swim.now) return;
-  const bool gated = needs_retest_to_open(d.s, plan.findings) || d.ends || plan.steps.empty() ||
-                     !d.s.fresh(sanitizer_analyte(d.s.vessel).value_or("free_chlorine"));
   const DraftStep* last = nullptr;
-  for (const DraftStep& step : plan.steps)
-    if (step.note == "raise_chlorine" || step.note == "raise_bromine" || step.note == "raise_biguanide")
-      last = &step;
+  const bool biguanide = d.s.vessel.sanitizer == Sanitizer::biguanide;
+  bool slow = false;  // tablets give their bromine over a day or more: only a reading tells
+  for (const DraftStep& step : plan.steps) {
+    const bool dose = step.step.action == Action::add;
+    // Peroxide is poured after the sanitizer and keeps everybody out as well.
+    if (step.note == "raise_chlorine" || step.note == "raise_biguanide" || (biguanide && dose)) last = &step;
+    slow = slow || step.note == "raise_bromine";
+  }
+  const bool gated = needs_retest_to_open(d.s, plan.findings) || slow || d.ends || plan.steps.empty() ||
+                     !d.s.fresh(sanitizer_analyte(d.s.vessel).value_or("free_chlorine"));
   if (!gated && last) {
     plan.swim.after_step = last->step.order;
     plan.swim.not_before_h =
@@ -154,6 +173,9 @@ void set_retest(DraftedPlan& plan, const Draft& d) {
   want("total_alkalinity");
   for (const Finding& f : plan.findings)
     if (f.analyte) want(*f.analyte);
+  const bool drained = std::any_of(plan.steps.begin(), plan.steps.end(),
+                                   [](const DraftStep& s) { return s.step.action == Action::drain_refill; });
+  if (drained) want("calcium_hardness");  // what the fill water brought
   // What the occasion itself may have brought in or taken away.
   const Occasion occasion = d.s.bottle.occasion.value_or(Occasion::routine);
   const bool fresh_water = occasion == Occasion::opening || occasion == Occasion::new_fill;
@@ -285,8 +307,9 @@ class Cutter {
   void draft_anew() {
     draft_.emplace(empty_);
     draft_->scales = scales_;
+    draft_->shock_ph = shock_ph_;
     draft_->most_steps = most_steps_;
-    draft_->cut = cuts_ > 0 || !scales_.empty() || most_steps_ < empty_.most_steps;
+    draft_->cut = !scales_.empty() || most_steps_ < empty_.most_steps;
     plan_in_order(*draft_, findings_);
   }
 
@@ -294,6 +317,14 @@ class Cutter {
     const auto worst = std::max_element(proof.harm_by_step.begin(), proof.harm_by_step.end());
     const auto index = static_cast<size_t>(worst - proof.harm_by_step.begin());
     const DraftStep& step = draft_->steps[index];
+    if (step.whole) {
+      // All of it or none: half a shock makes matters worse. Acid first makes room for the pH it brings.
+      if (shock_ph_ > kLowestShockPh && cuts_ + 2 < kMostCuts)
+        shock_ph_ -= kShockPhStep;
+      else
+        most_steps_ = std::min(most_steps_, index);
+      return draft_anew();
+    }
     double& scale = scales_.emplace(step.note, 1.0).first->second;
     if (step.step.active_mol && scale > 0.5 && cuts_ + 2 < kMostCuts)
       scale *= 0.75;
@@ -308,6 +339,7 @@ class Cutter {
   const bool swims_ = !needs_retest_to_open(empty_.s, findings_);
   std::map<std::string, double> scales_;
   size_t most_steps_;
+  double shock_ph_ = empty_.shock_ph;
   int cuts_ = 0;
   std::optional<Draft> draft_;
 };
@@ -315,7 +347,7 @@ class Cutter {
 }  // namespace
 
 ProofResult finish_plan(DraftedPlan& plan, const Draft& d, const PlanOptions& options) {
-  const ProofResult proof = prove(d, options, !needs_retest_to_open(d.s, plan.findings));
+  ProofResult proof = prove(d, options, !needs_retest_to_open(d.s, plan.findings));
   plan.steps = d.steps;
   keep_found(plan);
   if (proof.proof.draws > 0) plan.proof = proof.proof;

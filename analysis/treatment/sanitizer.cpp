@@ -119,6 +119,11 @@ void plan_sanitizer(Draft& d) {
 // Too much chlorine falls by itself in the sun; where none shines, half of what a reducer would take, and
 // another bottle (facts of the trade, from memory). Above 10 mg/L the reading is not believed.
 void plan_lowered_chlorine(Draft& d) {
+  const Known* bromine = d.s.fresh("total_bromine");
+  const auto most = d.aim("total_bromine");
+  if (d.s.vessel.sanitizer == Sanitizer::bromine && bromine && most && most->range.high &&
+      bromine->value > *most->range.high)
+    return d.act(Action::circulate, "let_bromine_fall", {"total_bromine_high"}, 24);
   const Known* free = d.s.fresh("free_chlorine");
   const auto aim = d.aim("free_chlorine");
   if (!d.s.chlorine() || !free || !aim || !aim->range.high) return;

@@ -74,6 +74,11 @@ constexpr Sentence kSteps[] = {
      phrase("plan", "Add no chlorine; cover off and pump on: the sun brings it down by itself.")},
     {"let_chlorine_fall_covered",
      phrase("plan", "Add no chlorine; cover off and pump on until it has come down by itself.")},
+    {"let_bromine_fall",
+     phrase("plan",
+            "Take out the bromine tablets; cover off and pump on until bromine has come down by itself.")},
+    {"read_again",
+     phrase("plan", "Bring another bottle: a reading has to be taken again before anything is dosed.")},
     {"brush_plaster",
      phrase("plan",
             "Brush the new plaster all over, twice a day until it is 28 days old; no salt until then.")},
@@ -163,6 +168,10 @@ constexpr Sentence kCautions[] = {
      phrase("plan",
             "First let chlorine fall until a strip shows none, and ask the town where the water may go.")},
     {"power_off", phrase("plan", "Power off before draining.")},
+    {"sun_takes_it", phrase("plan",
+                            "Without stabilizer the sun takes it within a day. Test every evening until the "
+                            "next bottle, and give "
+                            "the same again where free chlorine is below 1.")},
     {"cover_off", phrase("plan", "Indoors: cover off, doors and windows open.")},
     {"sheet_label", phrase("plan", "The product's label and your local code come first.")},
     {"sheet_never_mix", phrase("plan", "Never mix chemicals. One at a time, pump running, into the water.")},
