@@ -3416,6 +3416,18 @@
         <source>The sanitizer&apos;s reading cannot be believed yet, so nobody knows whether the water is safe.</source>
         <translation>La lectura del desinfectante aún no se puede creer, así que nadie sabe si el agua es segura.</translation>
     </message>
+    <message>
+        <source>Take out the bromine tablets; cover off and pump on until bromine has come down by itself.</source>
+        <translation>Quite las tabletas de bromo; sin cubierta y con la bomba en marcha hasta que el bromo baje solo.</translation>
+    </message>
+    <message>
+        <source>Bring another bottle: a reading has to be taken again before anything is dosed.</source>
+        <translation>Traiga otra muestra: hay que repetir una lectura antes de dosificar nada.</translation>
+    </message>
+    <message>
+        <source>Without stabilizer the sun takes it within a day. Test every evening until the next bottle, and give the same again where free chlorine is below 1.</source>
+        <translation>Sin estabilizante el sol se lo lleva en un día. Mida cada tarde hasta la próxima muestra y repita la dosis si el cloro libre está por debajo de 1.</translation>
+    </message>
 </context>
 <context>
     <name>printer</name>

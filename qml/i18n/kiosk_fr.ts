@@ -3416,6 +3416,18 @@
         <source>The sanitizer&apos;s reading cannot be believed yet, so nobody knows whether the water is safe.</source>
         <translation>La mesure du désinfectant ne peut pas encore être crue : personne ne sait si l&apos;eau est sûre.</translation>
     </message>
+    <message>
+        <source>Take out the bromine tablets; cover off and pump on until bromine has come down by itself.</source>
+        <translation>Retirez les pastilles de brome ; couverture ôtée et pompe en marche jusqu&apos;à ce que le brome soit redescendu de lui-même.</translation>
+    </message>
+    <message>
+        <source>Bring another bottle: a reading has to be taken again before anything is dosed.</source>
+        <translation>Apportez un autre flacon : une mesure est à refaire avant de doser quoi que ce soit.</translation>
+    </message>
+    <message>
+        <source>Without stabilizer the sun takes it within a day. Test every evening until the next bottle, and give the same again where free chlorine is below 1.</source>
+        <translation>Sans stabilisant, le soleil l&apos;emporte en un jour. Mesurez chaque soir jusqu&apos;au prochain flacon et redonnez la même dose si le chlore libre est au-dessous de 1.</translation>
+    </message>
 </context>
 <context>
     <name>printer</name>
