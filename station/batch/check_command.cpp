@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// check VISIT [--earlier VISIT]...: which readings can be believed, what the bottle is due, and the errors.
+// check VISIT [--earlier VISIT]... [--supplies FILE]: which readings can be believed, what the bottle is due,
+// and the errors.
 #include <algorithm>
 #include <chrono>
 #include <iostream>
@@ -7,6 +8,7 @@
 #include "station/batch/usage.h"
 #include "station/batch/visit_answers.h"
 #include "station/batch/visit_input.h"
+#include "station/quality/supplies_json.h"
 
 namespace brimline::batch {
 
@@ -29,7 +31,7 @@ void sort_by_time(std::vector<Bottle>& bottles) {
 }  // namespace
 
 int check_command(const Arguments& arguments) {
-  const auto parsed = parse(arguments, {"--earlier", "--language"});
+  const auto parsed = parse(arguments, {"--earlier", "--language", "--supplies"});
   if (!parsed) return bad_usage("check", parsed.error());
   if (parsed->positional.size() != 1) return bad_usage("check", "expected one VISIT");
   const auto language = language_in(*parsed, "en");
@@ -40,11 +42,20 @@ int check_command(const Arguments& arguments) {
   const auto visits = read_visit_files(paths);
   if (!visits) return bad_input(visits.error());
 
+  Supplies supplies;
+  if (const auto path = parsed->value("--supplies")) {
+    const auto text = read_text(*path);
+    if (!text) return bad_input({text.error()});
+    const auto found = read_supplies(*text, *path);
+    if (!found) return bad_input(found.error());
+    supplies = *found;
+  }
+
   const Visit& visit = visits->front();
   std::vector<Bottle> earlier;
   for (size_t i = 1; i < visits->size(); ++i) earlier.push_back((*visits)[i].bottle);
   sort_by_time(earlier);
-  std::cout << check_answer(visit, earlier, machine_clock(), Words(*language)) << "\n";
+  std::cout << check_answer(visit, earlier, machine_clock(), Words(*language), supplies) << "\n";
   return kDone;
 }
 

@@ -24,7 +24,7 @@ int water_command(const Arguments& arguments);
 std::span<const Command> commands() {
   static const std::vector<Command> rows = {
       {"backup", "--database URL --out F", backup_command},
-      {"check", "VISIT [--earlier VISIT]... [--language en|es|fr]", check_command},
+      {"check", "VISIT [--earlier VISIT]... [--supplies FILE] [--language en|es|fr]", check_command},
       {"compare", "EARLIER LATER ...", compare_command},
       {"demand", "VISIT [--language en|es|fr]", demand_command},
       {"dose", "[--in F] [--out F] [--threads N] [--columns a,b,c]", dose_command},

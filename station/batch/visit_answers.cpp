@@ -66,14 +66,14 @@ Json to_json(const DemandResult& result, double target, const Words& words) {
 }  // namespace
 
 std::string check_answer(const Visit& visit, const std::vector<Bottle>& earlier, const Instant& now,
-                         const Words& words) {
+                         const Words& words, const Supplies& supplies) {
   const CheckedPanel panel = unchecked_panel(visit.bottle.readings, visit.vessel);
   const Json answer = {
-      {"checks", checks_to_json(check_bottle(visit.bottle, visit.vessel, earlier, now), words)},
+      {"checks", checks_to_json(check_bottle(visit.bottle, visit.vessel, earlier, now, supplies), words)},
       {"panel_due", panel_due(visit.bottle, visit.vessel, earlier)},
       {"uncertainty", uncertainty_to_json(visit)},
       {"combined_chlorine_mg_l", measured_to_json(panel.combined_chlorine())},
-      {"water", water_to_json(make_situation(visit.vessel, visit.bottle, earlier))},
+      {"water", water_to_json(make_situation(visit.vessel, visit.bottle, earlier, supplies))},
       {"fill_water_due", fill_water_due(visit.bottle, earlier)}};
   return answer.dump();
 }
