@@ -16,6 +16,12 @@ namespace brimline {
 enum class TroubleKind { unplugged, silent, garbled, out_of_range, unknown_method, wrong_sample, busy };
 std::string_view name_of(TroubleKind kind);
 
+// Of a value that is an absorbance: the light and the way through the water.
+struct AbsorbanceLight {
+  double wavelength_nm = 0, path_cm = 1;
+  friend bool operator==(const AbsorbanceLight&, const AbsorbanceLight&) = default;
+};
+
 struct InstrumentReading {
   AnalyteId analyte;
   double value = 0;                   // in the analyte's unit
@@ -23,6 +29,8 @@ struct InstrumentReading {
   std::optional<std::string> sample;  // bottle text as sent
   std::optional<std::string> serial;  // the instrument's own number or time of the reading
   std::optional<double> sd;           // in the analyte's unit
+  // Present: value and sd are absorbances, and say nothing without the reagent lot's calibration.
+  std::optional<AbsorbanceLight> absorbance = std::nullopt;
 };
 
 struct Trouble {

@@ -60,6 +60,26 @@ void check_unit(Fields& table, const MethodRow& row, const AnalyteKind& kind) {
                 "a range inside it, times `factor`");
 }
 
+// `kind = "absorbance"` with the light and the cell; "amount", or nothing, for an instrument that knows its
+// own calibration. An absorbance has no unit and no factor, and above 4 no light is left to measure.
+std::optional<AbsorbanceLight> read_kind(Fields& table, const MethodRow& row) {
+  const std::string kind = table.text_if("kind").value_or("amount");
+  if (kind == "amount") return std::nullopt;
+  if (kind != "absorbance") {
+    table.fault("kind", "`kind` is \"" + kind + "\"", "amount or absorbance");
+    return std::nullopt;
+  }
+  AbsorbanceLight out{table.number("wavelength_nm"), table.number("path_cm")};
+  if (!(out.wavelength_nm >= 190 && out.wavelength_nm <= 1100))
+    table.fault("wavelength_nm", "`wavelength_nm` is out of range", "190 to 1100");
+  if (!(out.path_cm >= 0.1 && out.path_cm <= 10))
+    table.fault("path_cm", "`path_cm` is out of range", "0.1 to 10");
+  if (table.has("factor") || !row.unit.empty())
+    table.fault("kind", "an absorbance has no unit and no factor", "`unit` empty, no `factor`");
+  if (!(row.high <= 4)) table.fault("high", "no absorbance is so high", "4 at most");
+  return out;
+}
+
 MethodRow read_method(Fields table) {
   MethodRow row;
   row.code = table.text("code");
@@ -70,11 +90,12 @@ MethodRow read_method(Fields table) {
   row.high = table.number("high");
   row.sd = table.number("sd");
   row.decimals = table.whole("decimals");
+  row.absorbance = read_kind(table, row);
   if (row.code.empty()) table.fault("code", "`code` is empty", "the method's code on the wire");
   const AnalyteKind* kind = find_analyte(row.analyte);
   if (!kind)
     table.fault("analyte", "`analyte` \"" + row.analyte + "\" is not known", "an analyte's id");
-  else
+  else if (!row.absorbance)
     check_unit(table, row, *kind);
   check_range(table, row);
   return row;

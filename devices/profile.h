@@ -16,6 +16,7 @@
 
 #include "analysis/fields.h"
 #include "analysis/panel/reading.h"
+#include "devices/happening.h"
 
 namespace brimline {
 
@@ -37,11 +38,12 @@ int bits_per_byte(const SerialSettings& serial);
 struct MethodRow {
   std::string code;  // as on the wire
   AnalyteId analyte;
-  std::string unit;          // as on the wire; empty: none is sent for this method
-  double factor = 1;         // analyte's unit / wire's unit
-  double low = 0, high = 0;  // the method's range, wire's unit
-  double sd = 0;             // standard deviation of one reading, wire's unit
-  int decimals = 0;          // exactly so many are sent
+  std::string unit;                           // as on the wire; empty: none is sent for this method
+  double factor = 1;                          // analyte's unit / wire's unit
+  double low = 0, high = 0;                   // the method's range, wire's unit
+  double sd = 0;                              // standard deviation of one reading, wire's unit
+  int decimals = 0;                           // exactly so many are sent
+  std::optional<AbsorbanceLight> absorbance;  // the wire's value is one; absent: it is an amount
 };
 
 enum class LineField { serial, sample, method, value, unit, mark, ignored, checksum };

@@ -54,6 +54,7 @@ void tell_value(Heard& heard, const MethodRow& row, double value, std::optional<
   reading.sample = std::move(sample);
   reading.serial = std::move(serial);
   reading.sd = row.sd * row.factor;
+  reading.absorbance = row.absorbance;
   heard.told.push_back(DecodedReading{std::move(reading), std::move(once)});
 }
 

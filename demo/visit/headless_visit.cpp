@@ -124,6 +124,7 @@ class Listening {
 
   void take(const Happening& happening, const BottleFile& bottle) {
     const auto* told = std::get_if<InstrumentReading>(&happening.what);
+    if (told && told->absorbance) return;
     if (!told) return;
     Reading reading;
     reading.analyte = told->analyte;

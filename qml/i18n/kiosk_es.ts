@@ -77,6 +77,29 @@
     </message>
 </context>
 <context>
+    <name>ChartCurve</name>
+    <message>
+        <source>A lot’s absorbance curve</source>
+        <translation>Curva de absorbancia de un lote</translation>
+    </message>
+    <message>
+        <source>Number of the lot</source>
+        <translation>Número del lote</translation>
+    </message>
+    <message>
+        <source>Wavelength, nm</source>
+        <translation>Longitud de onda, nm</translation>
+    </message>
+    <message>
+        <source>Standards: amount and absorbance per cm; the next</source>
+        <translation>Patrones: cantidad y absorbancia por cm; el siguiente</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+</context>
+<context>
     <name>ChartForm</name>
     <message>
         <source>A new standard</source>
@@ -475,6 +498,29 @@
     </message>
 </context>
 <context>
+    <name>absorbance</name>
+    <message>
+        <source>pH came in at a wavelength that is not phenol red’s. It was not kept.</source>
+        <translation>El pH llegó a una longitud de onda que no es la del rojo de fenol. No se guardó.</translation>
+    </message>
+    <message>
+        <source>No colour came in for pH: is the indicator in? It was not kept.</source>
+        <translation>No llegó color para el pH: ¿está puesto el indicador? No se guardó.</translation>
+    </message>
+    <message>
+        <source>%1 was beyond what the instrument can see: dilute the sample and read it again.</source>
+        <translation>%1 estaba más allá de lo que el instrumento puede ver: diluya la muestra y léala de nuevo.</translation>
+    </message>
+    <message>
+        <source>%1 came in as an absorbance, but the lot in use has no calibration at %2 nm. It was not kept.</source>
+        <translation>%1 llegó como absorbancia, pero el lote en uso no tiene calibración a %2 nm. No se guardó.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read from its calibration curve. It was not kept.</source>
+        <translation>%1 no puede leerse en su curva de calibración. No se guardó.</translation>
+    </message>
+</context>
+<context>
     <name>analyte</name>
     <message>
         <source>Biguanide</source>
@@ -848,6 +894,34 @@
         <source>%1 is kept: measure it once now.</source>
         <translation>%1 está guardado: mídalo una vez ahora.</translation>
     </message>
+    <message>
+        <source>Not kept: lot “%1” is not written down under Reagents.</source>
+        <translation>No guardado: el lote «%1» no está anotado en Reactivos.</translation>
+    </message>
+    <message>
+        <source>Not kept: the wavelength is to be 190 to 1100 nm.</source>
+        <translation>No guardado: la longitud de onda ha de ser de 190 a 1100 nm.</translation>
+    </message>
+    <message>
+        <source>Not kept: five standards or more, as “0 0.001; 1 0.197; 2 0.394”.</source>
+        <translation>No guardado: cinco patrones o más, como «0 0.001; 1 0.197; 2 0.394».</translation>
+    </message>
+    <message>
+        <source>Not kept: the absorbances do not follow the standards.</source>
+        <translation>No guardado: las absorbancias no siguen a los patrones.</translation>
+    </message>
+    <message>
+        <source>a straight line</source>
+        <translation>una recta</translation>
+    </message>
+    <message>
+        <source>a parabola</source>
+        <translation>una parábola</translation>
+    </message>
+    <message>
+        <source>The curve of lot %1 is kept: %2 from %3 to %4, spread of the method %5.</source>
+        <translation>La curva del lote %1 está guardada: %2 de %3 a %4, dispersión del método %5.</translation>
+    </message>
 </context>
 <context>
     <name>brimline::Counter</name>
@@ -957,6 +1031,14 @@
     <message>
         <source>%1 tests due</source>
         <translation>%1 pruebas por leer</translation>
+    </message>
+    <message>
+        <source>1 check due</source>
+        <translation>1 control pendiente</translation>
+    </message>
+    <message>
+        <source>%1 checks due</source>
+        <translation>%1 controles pendientes</translation>
     </message>
 </context>
 <context>

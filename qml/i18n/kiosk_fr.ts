@@ -77,6 +77,29 @@
     </message>
 </context>
 <context>
+    <name>ChartCurve</name>
+    <message>
+        <source>A lot’s absorbance curve</source>
+        <translation>Courbe d’absorbance d’un lot</translation>
+    </message>
+    <message>
+        <source>Number of the lot</source>
+        <translation>Numéro du lot</translation>
+    </message>
+    <message>
+        <source>Wavelength, nm</source>
+        <translation>Longueur d’onde, nm</translation>
+    </message>
+    <message>
+        <source>Standards: amount and absorbance per cm; the next</source>
+        <translation>Étalons : quantité et absorbance par cm ; le suivant</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+</context>
+<context>
     <name>ChartForm</name>
     <message>
         <source>A new standard</source>
@@ -475,6 +498,29 @@
     </message>
 </context>
 <context>
+    <name>absorbance</name>
+    <message>
+        <source>pH came in at a wavelength that is not phenol red’s. It was not kept.</source>
+        <translation>Le pH est arrivé à une longueur d’onde qui n’est pas celle du rouge de phénol. Rien n’a été gardé.</translation>
+    </message>
+    <message>
+        <source>No colour came in for pH: is the indicator in? It was not kept.</source>
+        <translation>Aucune couleur n’est arrivée pour le pH : l’indicateur y est-il ? Rien n’a été gardé.</translation>
+    </message>
+    <message>
+        <source>%1 was beyond what the instrument can see: dilute the sample and read it again.</source>
+        <translation>%1 dépassait ce que l’instrument peut voir : diluez l’échantillon et relisez-le.</translation>
+    </message>
+    <message>
+        <source>%1 came in as an absorbance, but the lot in use has no calibration at %2 nm. It was not kept.</source>
+        <translation>%1 est arrivé comme absorbance, mais le lot en cours n’a pas d’étalonnage à %2 nm. Rien n’a été gardé.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read from its calibration curve. It was not kept.</source>
+        <translation>%1 ne peut être lu sur sa courbe d’étalonnage. Rien n’a été gardé.</translation>
+    </message>
+</context>
+<context>
     <name>analyte</name>
     <message>
         <source>Biguanide</source>
@@ -848,6 +894,34 @@
         <source>%1 is kept: measure it once now.</source>
         <translation>%1 est gardé : mesurez-le une fois maintenant.</translation>
     </message>
+    <message>
+        <source>Not kept: lot “%1” is not written down under Reagents.</source>
+        <translation>Non gardé : le lot « %1 » n’est pas noté sous Réactifs.</translation>
+    </message>
+    <message>
+        <source>Not kept: the wavelength is to be 190 to 1100 nm.</source>
+        <translation>Non gardé : la longueur d’onde doit aller de 190 à 1100 nm.</translation>
+    </message>
+    <message>
+        <source>Not kept: five standards or more, as “0 0.001; 1 0.197; 2 0.394”.</source>
+        <translation>Non gardé : cinq étalons ou plus, comme « 0 0.001; 1 0.197; 2 0.394 ».</translation>
+    </message>
+    <message>
+        <source>Not kept: the absorbances do not follow the standards.</source>
+        <translation>Non gardé : les absorbances ne suivent pas les étalons.</translation>
+    </message>
+    <message>
+        <source>a straight line</source>
+        <translation>une droite</translation>
+    </message>
+    <message>
+        <source>a parabola</source>
+        <translation>une parabole</translation>
+    </message>
+    <message>
+        <source>The curve of lot %1 is kept: %2 from %3 to %4, spread of the method %5.</source>
+        <translation>La courbe du lot %1 est gardée : %2 de %3 à %4, dispersion de la méthode %5.</translation>
+    </message>
 </context>
 <context>
     <name>brimline::Counter</name>
@@ -957,6 +1031,14 @@
     <message>
         <source>%1 tests due</source>
         <translation>%1 tests à lire</translation>
+    </message>
+    <message>
+        <source>1 check due</source>
+        <translation>1 contrôle à faire</translation>
+    </message>
+    <message>
+        <source>%1 checks due</source>
+        <translation>%1 contrôles à faire</translation>
     </message>
 </context>
 <context>

@@ -17,10 +17,6 @@ constexpr ShelfRow kShelves[] = {
     {"instrument", QT_TRANSLATE_NOOP("back", "Instrument"),
      QT_TRANSLATE_NOOP(
          "back", "The photometer’s line: where it is plugged in, and which profile speaks its language.")},
-    {"charts", QT_TRANSLATE_NOOP("back", "Control charts"),
-     QT_TRANSLATE_NOOP("back",
-                       "Standards of known value, measured again and again. Each mark is one measurement, in "
-                       "standard deviations (sd) from what it should be.")},
     {"shop", QT_TRANSLATE_NOOP("back", "The shop"),
      QT_TRANSLATE_NOOP(
          "back", "What every sheet is signed with. The numbers stand on the Emergency page and on paper.")},
@@ -34,6 +30,10 @@ constexpr ShelfRow kShelves[] = {
          "back",
          "Each instrument against its standards, every month. What failed is not believed until it "
          "is right again.")},
+    {"charts", QT_TRANSLATE_NOOP("back", "Control charts"),
+     QT_TRANSLATE_NOOP("back",
+                       "Standards of known value, measured again and again. Each mark is one measurement, in "
+                       "standard deviations (sd) from what it should be.")},
     {"records", QT_TRANSLATE_NOOP("back", "Records"),
      QT_TRANSLATE_NOOP(
          "back", "Where visits are kept. A reading is shown as kept only once it is safe on the disk.")},

@@ -65,6 +65,11 @@ void ChartDesk::refresh() {
   emit changed();
 }
 
+int ChartDesk::waiting() const {
+  return static_cast<int>(std::count_if(all_.begin(), all_.end(),
+                                        [](const auto& c) { return c.standing != CheckStanding::sound; }));
+}
+
 QString ChartDesk::headline() const {
   const CheckChart* one = chart();
   return one ? analyte_words(one->analyte) + QStringLiteral(", ") + q(one->instrument) : QString();

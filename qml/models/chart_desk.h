@@ -36,6 +36,7 @@ class ChartDesk : public QObject {
   explicit ChartDesk(Counter& counter, QObject* parent = nullptr);
 
   RowModel* charts() { return &charts_; }
+  int waiting() const;  // charts that are due or stopped
   QString headline() const;
   QString story() const;
   QVariantList points() const;
@@ -53,6 +54,8 @@ class ChartDesk : public QObject {
   Q_INVOKABLE bool keepMeasurement(const QString& value);  // typed
   Q_INVOKABLE void listen(bool on);  // the instrument's next reading of the analyte is the measurement
   Q_INVOKABLE bool clearStop(const QString& by, const QString& reason);
+  // `points`: "0 0.001; 1 0.197; ..." of amount and absorbance per cm, five or more.
+  Q_INVOKABLE bool keepCurve(const QString& lot, const QString& wavelength, const QString& points);
   // {instrument, analyte, name, value, sd, days}
   Q_INVOKABLE bool addStandard(const QVariantMap& form);
 

@@ -45,6 +45,10 @@ Records::Kept Counter::add_clearance(const Clearance& clearance) {
   return refreshSupplies(records_.add_clearance(clearance));
 }
 
+Records::Kept Counter::add_curve(const LotCurve& curve) {
+  return refreshSupplies(records_.add_curve(curve));
+}
+
 Records::Kept Counter::keep_lot(const ReagentLot& lot) {
   return refreshSupplies(records_.keep_lot(lot));
 }

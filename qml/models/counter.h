@@ -51,6 +51,7 @@ class Counter : public QObject {
   Records::Kept add_standard(const CheckStandard& standard);
   Records::Kept add_measurement(const CheckMeasurement& measurement);
   Records::Kept add_clearance(const Clearance& clearance);
+  Records::Kept add_curve(const LotCurve& curve);
   Records::Kept keep_lot(const ReagentLot& lot);
   Records::Kept add_check(const InstrumentCheck& check);
 

@@ -39,6 +39,7 @@ Desk::Desk(Counter& counter, Setup setup, QObject* parent)
   connect(&bench_, &BenchDesk::changed, this, &Desk::refreshPlaces);
   connect(&plan_, &PlanDesk::changed, this, &Desk::refreshPlaces);
   connect(&then_, &ThenDesk::changed, this, &Desk::refreshPlaces);
+  connect(&charts_, &ChartDesk::changed, this, &Desk::refreshPlaces);
   connect(&back_, &BackDesk::applied, this, &Desk::shopChanged);
   clock_.setInterval(5000);
   connect(&clock_, &QTimer::timeout, this, &Desk::clockChanged);
@@ -116,7 +117,7 @@ void Desk::refreshPlaces() {
       row("then_now", tr("Then and now"),
           open ? some(static_cast<qsizetype>(counter_.earlier().size()), tr("1 earlier"), tr("%1 earlier"))
                : QString()),
-      row("back_room", tr("Back room"), QString()),
+      row("back_room", tr("Back room"), some(charts_.waiting(), tr("1 check due"), tr("%1 checks due"))),
   });
 }
 
@@ -141,7 +142,10 @@ void Desk::openOvernight(const QString& visit) {
   settle(kept, Bench);
 }
 
-void Desk::onHappened(const Happening& happening) {
+void Desk::onHappened(const Happening& heard) {
+  const auto told = absorbances_.pass(heard, counter_);
+  if (!told) return;
+  const Happening& happening = *told;
   const auto* reading = std::get_if<InstrumentReading>(&happening.what);
   if (reading && charts_.take(*reading, happening.instrument)) return;
   if (!reading || !overnight_.take(*reading, happening.instrument)) bench_.onHappened(happening);

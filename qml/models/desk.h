@@ -7,6 +7,7 @@
 #include <QTimer>
 #include <QVariantList>
 
+#include "qml/models/absorbance_edge.h"
 #include "qml/models/back_desk.h"
 #include "qml/models/bench_desk.h"
 #include "qml/models/chart_desk.h"
@@ -82,7 +83,7 @@ class Desk : public QObject {
 
  public slots:
   // To the control chart or the overnight test that waits for it, else to the bench.
-  void onHappened(const brimline::Happening& happening);
+  void onHappened(const brimline::Happening& heard);
 
  signals:
   void placeChanged();
@@ -109,6 +110,7 @@ class Desk : public QObject {
   ThenDesk then_;
   BackDesk back_;
   ChartDesk charts_;
+  AbsorbanceEdge absorbances_;
   QTimer clock_;
   int place_ = Arrivals;
   bool screen_keyboard_;

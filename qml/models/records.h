@@ -44,6 +44,7 @@ class Records {
   virtual Kept add_standard(const CheckStandard& standard) = 0;
   virtual Kept add_measurement(const CheckMeasurement& measurement) = 0;
   virtual Kept add_clearance(const Clearance& clearance) = 0;
+  virtual Kept add_curve(const LotCurve& curve) = 0;
   virtual std::vector<Visit> waiting() = 0;  // no plan told yet, oldest first
   virtual std::optional<Visit> visit(const std::string& id) = 0;
   virtual std::vector<Visit> visits_of_vessel(const std::string& vessel) = 0;  // oldest first

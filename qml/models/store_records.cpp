@@ -81,6 +81,9 @@ Records::Kept StoreRecords::add_measurement(const CheckMeasurement& measurement)
 Records::Kept StoreRecords::add_clearance(const Clearance& clearance) {
   return told(store_.add_clearance(clearance));
 }
+Records::Kept StoreRecords::add_curve(const LotCurve& curve) {
+  return told(store_.add_curve(curve));
+}
 
 std::vector<Visit> StoreRecords::waiting() {
   return or_empty(store_.open_bottles());

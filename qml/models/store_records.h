@@ -25,6 +25,7 @@ class StoreRecords : public Records {
   Kept add_standard(const CheckStandard& standard) override;
   Kept add_measurement(const CheckMeasurement& measurement) override;
   Kept add_clearance(const Clearance& clearance) override;
+  Kept add_curve(const LotCurve& curve) override;
   std::vector<Visit> waiting() override;
   std::optional<Visit> visit(const std::string& id) override;
   std::vector<Visit> visits_of_vessel(const std::string& vessel) override;

@@ -48,15 +48,7 @@ ColumnLayout {
         }
     }
     Prose { objectName: "chart_story"; Layout.fillWidth: true; text: page.charts.story }
-    ChartPicture { Layout.fillWidth: true; visible: page.any; charts: page.charts }
-    Line {
-        objectName: "chart_points"
-        Layout.fillWidth: true
-        visible: text.length > 0
-        text: page.charts.pointsInWords
-        font.pixelSize: Ink.small
-        pale: true
-    }
+    ChartClear { Layout.fillWidth: true; visible: page.charts.stopped; charts: page.charts }
     ChoiceRow {
         Layout.fillWidth: true
         visible: page.any
@@ -88,7 +80,16 @@ ColumnLayout {
         Item { Layout.fillWidth: true }
     }
     Prose { objectName: "chart_says"; Layout.fillWidth: true; visible: text.length > 0; text: page.charts.says; font.pixelSize: Ink.small; color: Ink.accent }
-    ChartClear { Layout.fillWidth: true; visible: page.charts.stopped; charts: page.charts }
+    ChartPicture { Layout.fillWidth: true; visible: page.any; charts: page.charts }
+    Line {
+        objectName: "chart_points"
+        Layout.fillWidth: true
+        visible: text.length > 0
+        text: page.charts.pointsInWords
+        font.pixelSize: Ink.small
+        pale: true
+    }
     Act { objectName: "new_standard"; visible: page.any && !page.adding; text: qsTr("A new standard"); onClicked: page.adding = true }
+    ChartCurve { Layout.fillWidth: true; charts: page.charts }
     ChartForm { Layout.fillWidth: true; visible: page.adding || !page.any; charts: page.charts; onKept: page.adding = false }
 }

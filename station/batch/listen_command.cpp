@@ -47,10 +47,23 @@ Json unit_of(const AnalyteId& analyte) {
 
 struct WhatJson {
   Json operator()(const InstrumentReading& r) const {
+    if (r.absorbance) return absorbance(r);
     return {{"kind", "reading"},
             {"analyte", r.analyte},
             {"value", r.value},
             {"unit", unit_of(r.analyte)},
+            {"clipped", clip_json(r.clipped)},
+            {"sample", or_null(r.sample)},
+            {"serial", or_null(r.serial)},
+            {"sd", or_null(r.sd)}};
+  }
+  // No amount without a reagent lot's calibration, and none is guessed.
+  static Json absorbance(const InstrumentReading& r) {
+    return {{"kind", "absorbance"},
+            {"analyte", r.analyte},
+            {"absorbance", r.value},
+            {"wavelength_nm", r.absorbance->wavelength_nm},
+            {"path_cm", r.absorbance->path_cm},
             {"clipped", clip_json(r.clipped)},
             {"sample", or_null(r.sample)},
             {"serial", or_null(r.serial)},

@@ -57,6 +57,7 @@ TEST_F(ChartsAtTheCounter, AStoppedAnalyteIsClearedByName) {
   EXPECT_EQ(charts().charts()->row(0).value("standing").toString(), "right");
   measure("1.17");  // 3.4 sd
   EXPECT_TRUE(charts().stopped());
+  EXPECT_EQ(kiosk_->desk().places()->row(Desk::BackRoom).value("line").toString(), "1 check due");
   EXPECT_TRUE(hand_->text_of("chart_story").contains("1-3s")) << hand_->text_of("chart_story").toStdString();
   EXPECT_EQ(standing_of_a_new_bottle(), "kept; says nothing");
   close_counter();
