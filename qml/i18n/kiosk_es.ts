@@ -98,6 +98,22 @@
         <source>Keep</source>
         <translation>Guardar</translation>
     </message>
+    <message>
+        <source>A new lot against the old</source>
+        <translation>Un lote nuevo frente al anterior</translation>
+    </message>
+    <message>
+        <source>The same waters: old lot, new lot; the next</source>
+        <translation>Las mismas aguas: lote anterior, lote nuevo; la siguiente</translation>
+    </message>
+    <message>
+        <source>Difference that may be</source>
+        <translation>Diferencia admisible</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Comparar</translation>
+    </message>
 </context>
 <context>
     <name>ChartForm</name>
@@ -921,6 +937,34 @@
     <message>
         <source>The curve of lot %1 is kept: %2 from %3 to %4, spread of the method %5.</source>
         <translation>La curva del lote %1 está guardada: %2 de %3 a %4, dispersión del método %5.</translation>
+    </message>
+    <message>
+        <source>Two numbers a water are wanted, as “1.02 1.05; 2.10 2.08”.</source>
+        <translation>Hacen falta dos números por agua, como «1.02 1.05; 2.10 2.08».</translation>
+    </message>
+    <message>
+        <source>Write the difference that may be: a number above zero.</source>
+        <translation>Escriba la diferencia admisible: un número mayor que cero.</translation>
+    </message>
+    <message>
+        <source>Read two waters or more with both lots.</source>
+        <translation>Lea dos aguas o más con ambos lotes.</translation>
+    </message>
+    <message>
+        <source>%1 waters: the new lot reads %2 more (95 %: %3 to %4).</source>
+        <translation>%1 aguas: el lote nuevo lee %2 más (95 %: de %3 a %4).</translation>
+    </message>
+    <message>
+        <source>The lots are alike.</source>
+        <translation>Los lotes son iguales.</translation>
+    </message>
+    <message>
+        <source>The lots differ: do not use the new one before its curve or its supplier has been asked.</source>
+        <translation>Los lotes difieren: no use el nuevo antes de consultar su curva o a su proveedor.</translation>
+    </message>
+    <message>
+        <source>That does not tell: read more waters with both.</source>
+        <translation>Eso no lo decide: lea más aguas con ambos.</translation>
     </message>
 </context>
 <context>

@@ -98,6 +98,22 @@
         <source>Keep</source>
         <translation>Garder</translation>
     </message>
+    <message>
+        <source>A new lot against the old</source>
+        <translation>Un nouveau lot face à l’ancien</translation>
+    </message>
+    <message>
+        <source>The same waters: old lot, new lot; the next</source>
+        <translation>Les mêmes eaux : ancien lot, nouveau lot ; la suivante</translation>
+    </message>
+    <message>
+        <source>Difference that may be</source>
+        <translation>Écart admis</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Comparer</translation>
+    </message>
 </context>
 <context>
     <name>ChartForm</name>
@@ -921,6 +937,34 @@
     <message>
         <source>The curve of lot %1 is kept: %2 from %3 to %4, spread of the method %5.</source>
         <translation>La courbe du lot %1 est gardée : %2 de %3 à %4, dispersion de la méthode %5.</translation>
+    </message>
+    <message>
+        <source>Two numbers a water are wanted, as “1.02 1.05; 2.10 2.08”.</source>
+        <translation>Il faut deux nombres par eau, comme « 1.02 1.05; 2.10 2.08 ».</translation>
+    </message>
+    <message>
+        <source>Write the difference that may be: a number above zero.</source>
+        <translation>Écrivez l’écart admis : un nombre au-dessus de zéro.</translation>
+    </message>
+    <message>
+        <source>Read two waters or more with both lots.</source>
+        <translation>Lisez deux eaux ou plus avec les deux lots.</translation>
+    </message>
+    <message>
+        <source>%1 waters: the new lot reads %2 more (95 %: %3 to %4).</source>
+        <translation>%1 eaux : le nouveau lot lit %2 de plus (95 % : de %3 à %4).</translation>
+    </message>
+    <message>
+        <source>The lots are alike.</source>
+        <translation>Les lots sont pareils.</translation>
+    </message>
+    <message>
+        <source>The lots differ: do not use the new one before its curve or its supplier has been asked.</source>
+        <translation>Les lots diffèrent : n’utilisez pas le nouveau avant d’avoir vu sa courbe ou interrogé son fournisseur.</translation>
+    </message>
+    <message>
+        <source>That does not tell: read more waters with both.</source>
+        <translation>Cela ne tranche pas : lisez plus d’eaux avec les deux.</translation>
     </message>
 </context>
 <context>

@@ -30,6 +30,7 @@ class ChartDesk : public QObject {
   Q_PROPERTY(bool stopped READ stopped NOTIFY changed)
   Q_PROPERTY(bool listening READ listening NOTIFY changed)
   Q_PROPERTY(QString says READ says NOTIFY changed)
+  Q_PROPERTY(QString lotsSay READ lotsSay NOTIFY changed)  // of a curve, of two lots compared
   Q_PROPERTY(QVariantList analytes READ analytes CONSTANT)
 
  public:
@@ -48,6 +49,7 @@ class ChartDesk : public QObject {
   bool stopped() const;
   bool listening() const { return listening_; }
   QString says() const { return says_; }
+  QString lotsSay() const { return lots_say_; }
   QVariantList analytes() const;
 
   Q_INVOKABLE void choose(const QString& key);
@@ -56,6 +58,8 @@ class ChartDesk : public QObject {
   Q_INVOKABLE bool clearStop(const QString& by, const QString& reason);
   // `points`: "0 0.001; 1 0.197; ..." of amount and absorbance per cm, five or more.
   Q_INVOKABLE bool keepCurve(const QString& lot, const QString& wavelength, const QString& points);
+  // `pairs`: "1.02 1.05; ..." of one water with the old and the new lot; two waters or more.
+  Q_INVOKABLE bool compareLots(const QString& pairs, const QString& allowed);
   // {instrument, analyte, name, value, sd, days}
   Q_INVOKABLE bool addStandard(const QVariantMap& form);
 
@@ -68,13 +72,14 @@ class ChartDesk : public QObject {
  private:
   void refresh();
   bool say(const QString& sentence);
+  bool sayOfLots(const QString& sentence);
   bool measure(double value, bool typed);
   const CheckChart* chart() const;
 
   Counter& counter_;
   RowModel charts_;
   std::vector<CheckChart> all_;
-  QString key_, standard_, says_;
+  QString key_, standard_, says_, lots_say_;
   bool listening_ = false;
 };
 

@@ -90,6 +90,6 @@ ColumnLayout {
         pale: true
     }
     Act { objectName: "new_standard"; visible: page.any && !page.adding; text: qsTr("A new standard"); onClicked: page.adding = true }
-    ChartCurve { Layout.fillWidth: true; charts: page.charts }
     ChartForm { Layout.fillWidth: true; visible: page.adding || !page.any; charts: page.charts; onKept: page.adding = false }
+    ChartCurve { Layout.fillWidth: true; charts: page.charts }
 }

@@ -27,7 +27,7 @@ class AbsorbancesAtTheCounter : public CounterTest {
     EXPECT_FALSE(kiosk_->desk().charts()->keepCurve("Fe-1", "510", "0 0; 1 0.197"));
     ASSERT_TRUE(
         kiosk_->desk().charts()->keepCurve("Fe-1", "510", "0 0.001; 1 0.197; 2 0.394; 3 0.591; 4 0.787"))
-        << kiosk_->desk().charts()->says().toStdString();
+        << kiosk_->desk().charts()->lotsSay().toStdString();
   }
   Happening absorbance(const char* analyte, double value, double nm) const {
     InstrumentReading reading{analyte, value, std::nullopt, std::nullopt, std::nullopt, 0.002};

@@ -100,6 +100,25 @@ TEST_F(ChartsAtTheCounter, TheInstrumentsNextValueIsTheCheckOnlyWhereAwaited) {
   EXPECT_FALSE(charts().take(heard, "bench_lines"));  // one value for one wait
 }
 
+// Cushny & Peebles 1905, as in Student 1908: the mean of ten paired differences is 1.58, 95 % 0.700 to 2.460
+// (from memory).
+TEST_F(ChartsAtTheCounter, ANewLotIsLaidBesideTheOld) {
+  open_charts("2026-06-14T09:00:00-05:00");
+  const char* pairs = ".7 1.9; -1.6 .8; -.2 1.1; -1.2 .1; -.1 -.1; 3.4 4.4; 3.7 5.5; .8 1.6; 0 4.6; 2 3.4";
+  ASSERT_TRUE(hand_->tab_to("lot_pairs"));  // by the keyboard alone
+  hand_->type(pairs);
+  ASSERT_TRUE(hand_->tab_to("lot_allowed"));
+  hand_->type("3");
+  ASSERT_TRUE(hand_->press("compare_lots"));
+  const QString said = hand_->text_of("lots_say");
+  EXPECT_TRUE(said.contains("1.58") && said.contains("0.7") && said.contains("2.46")) << said.toStdString();
+  EXPECT_TRUE(said.contains("alike"));
+  EXPECT_FALSE(charts().compareLots(pairs, "1"));
+  EXPECT_FALSE(charts().compareLots(pairs, "0"));
+  EXPECT_FALSE(charts().compareLots("1 2", "1"));
+  EXPECT_FALSE(charts().compareLots("1 two; 1 2", "1"));
+}
+
 TEST_F(ChartsAtTheCounter, WhatIsMistypedIsNotKept) {
   open_charts("2026-06-14T09:00:00-05:00");
   keep_standard();
