@@ -7,6 +7,7 @@
 #include "printing/charts.h"
 #include "printing/readings_table.h"
 #include "station/wording/clock_words.h"
+#include "station/wording/hand_words.h"
 #include "station/wording/sheet_words.h"
 #include "station/wording/visit_code.h"
 
@@ -177,6 +178,8 @@ void add_plan(Sheet& sheet, const Visit& visit, const Visit* earlier, const Word
   for (const Finding& finding : findings)
     sheet.findings.push_back(finding_sentence(finding, visit, earlier, words));
   sheet.steps = steps_of(plan, visit.home_at, words);
+  for (const HandChange& change : plan.changes)
+    sheet.who.push_back({words.say(kContext, phrase("sheet", "Changed")), hand_change_line(words, change)});
   if (plan.home_plan) sheet.watch = watch_lines(words, plan);
   sheet.come_back = come_back_of(visit, plan, words);
   // Where nothing is dosed, how to dose only hides what is to be done.

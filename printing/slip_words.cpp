@@ -6,6 +6,7 @@
 #include "printing/readings_table.h"
 #include "printing/slips.h"
 #include "station/wording/clock_words.h"
+#include "station/wording/hand_words.h"
 #include "station/wording/plan_words.h"
 #include "station/wording/sheet_words.h"
 #include "station/wording/visit_code.h"
@@ -61,6 +62,8 @@ void add_basis(StaffCopy& copy, const Plan& plan, const Words& words) {
         words.say(kContext, phrase("slip", "%1 % of %2 draws end in range; %3 % could do harm"),
                   {words.number(plan.proof->in_target * 100, 0), std::to_string(plan.proof->draws),
                    words.number(plan.proof->harm * 100, 1)}));
+  for (const HandChange& change : plan.changes)
+    row(phrase("slip", "Changed by hand"), hand_change_line(words, change));
   row(phrase("slip", "Targets"), plan.basis.targets);
   row(phrase("slip", "Shelf"), plan.basis.shelf);
   row(phrase("slip", "Program"), plan.basis.program);

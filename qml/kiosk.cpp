@@ -61,7 +61,7 @@ tl::expected<std::unique_ptr<Kiosk>, std::string> Kiosk::start(const KioskOption
   if (!options.port.isEmpty()) setup.settings.port = options.port;
   if (!options.profile.isEmpty()) setup.settings.profile = options.profile;
   setup.settings_file = options.settings;
-  setup.services = services_of_station(options.out_dir);
+  setup.services = services_of_station(options.out_dir, options.settings);
   setup.screen_keyboard = options.screen_keyboard;
   kiosk->desk_ = std::make_unique<Desk>(*kiosk->counter_, std::move(setup));
 

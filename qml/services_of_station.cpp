@@ -10,6 +10,7 @@
 #include "printing/labels.h"
 #include "printing/pdf.h"
 #include "printing/queue.h"
+#include "printing/slips.h"
 #include "station/plan/plan_service.h"
 #include "station/shelf/shelf.h"
 
@@ -26,16 +27,40 @@ QString free_file(const QString& folder, QString code) {
   return file;
 }
 
+// What every plan of this counter rests on.
+struct PlanGround {
+  const TargetSet* targets = nullptr;
+  ShopSettings settings;
+};
+
+tl::expected<PlanGround, std::string> ground_of(const ShopDetails& shop, std::optional<Instant> overnight_due,
+                                                const Supplies& supplies) {
+  PlanGround out;
+  out.targets = find_targets("household");
+  if (!out.targets) return tl::unexpected(std::string("the target set `household` is not built in"));
+  if (!shop.emergency.empty()) out.settings.emergency_number = shop.emergency.front().number;
+  out.settings.overnight_due = overnight_due;
+  out.settings.supplies = supplies;
+  return out;
+}
+
 tl::expected<Plan, std::string> plan_for(const Visit& visit, const std::vector<Visit>& earlier,
                                          const std::string& language, const ShopDetails& shop,
                                          std::optional<Instant> overnight_due, const Supplies& supplies) {
-  const TargetSet* targets = find_targets("household");
-  if (!targets) return tl::unexpected(std::string("the target set `household` is not built in"));
-  ShopSettings settings;
-  if (!shop.emergency.empty()) settings.emergency_number = shop.emergency.front().number;
-  settings.overnight_due = overnight_due;
-  settings.supplies = supplies;
-  return make_plan(visit, earlier, built_in_shelf(), *targets, Words(language), {}, settings);
+  const auto ground = ground_of(shop, overnight_due, supplies);
+  if (!ground) return tl::unexpected(ground.error());
+  return make_plan(visit, earlier, built_in_shelf(), *ground->targets, Words(language), {}, ground->settings);
+}
+
+tl::expected<Plan, std::string> changed_plan_for(const Visit& visit, const std::vector<Visit>& earlier,
+                                                 const std::string& language, const ShopDetails& shop,
+                                                 std::optional<Instant> overnight_due,
+                                                 const Supplies& supplies,
+                                                 const std::vector<HandOrder>& orders) {
+  const auto ground = ground_of(shop, overnight_due, supplies);
+  if (!ground) return tl::unexpected(ground.error());
+  return make_changed_plan(visit, earlier, built_in_shelf(), *ground->targets, orders, Words(language), {},
+                           ground->settings);
 }
 
 // The queue named, else the machine's usual one.
@@ -63,18 +88,18 @@ std::string told_of(const PrintJob& job, const Words& words) {
   return report.text;
 }
 
-// Written to `file`, and sent to the printer where that is wanted; where it went, as a sentence.
-tl::expected<std::string, std::string> put_out(const QByteArray& bytes, const QString& file,
-                                               const std::string& title, bool print,
-                                               const std::string& printer) {
+// Written to `file`, and sent to the printer where that is wanted.
+tl::expected<PaperOut, std::string> put_out(const QByteArray& bytes, const QString& file,
+                                            const std::string& title, bool print, const std::string& printer,
+                                            const Words& staff) {
   QSaveFile out(file);
   if (!out.open(QIODevice::WriteOnly) || out.write(bytes) != bytes.size() || !out.commit())
     return tl::unexpected(file.toStdString() + ": " + out.errorString().toStdString());
-  if (!print) return "PDF: " + file.toStdString();
-  const Words staff("en");
+  const std::string where = "PDF: " + file.toStdString();
+  if (!print) return PaperOut{where, std::nullopt};
   const auto sent = send_to_queue(queue_for(printer), bytes, title, staff);
-  if (!sent) return tl::unexpected(sent.error().text + " (PDF: " + file.toStdString() + ")");
-  return told_of(*sent, staff) + " (PDF: " + file.toStdString() + ")";
+  if (!sent) return tl::unexpected(sent.error().text + " (" + where + ")");
+  return PaperOut{where, *sent};
 }
 
 tl::expected<std::string, std::string> make_labels(const LabelJob& job, const QString& out_dir) {
@@ -85,30 +110,70 @@ tl::expected<std::string, std::string> make_labels(const LabelJob& job, const QS
   const auto bytes = pdf_bytes(pages, title);
   if (!bytes) return tl::unexpected(bytes.error().text);
   const QString file = free_file(out_dir, QString::fromStdString(job.visit.bottle.code) + "-labels");
-  return put_out(*bytes, file, title, job.print, job.printer);
+  const auto out = put_out(*bytes, file, title, job.print, job.printer, words);
+  if (!out) return tl::unexpected(out.error());
+  return out->job ? told_of(*out->job, words) + " (" + out->text + ")" : out->text;
 }
 
-tl::expected<std::string, std::string> make_paper(const SheetJob& job, const QString& out_dir) {
-  if (!QDir().mkpath(out_dir)) return tl::unexpected(out_dir.toStdString() + " cannot be made");
+// A paper drawn: its bytes, its title, and what its file's name ends with.
+struct Drawn {
+  tl::expected<QByteArray, PrintError> bytes;
+  std::string title, ending;
+};
+
+Drawn drawn_of(const SheetJob& job, const QString& settings_file) {
+  const Words words(job.language);
+  switch (job.kind) {
+    case PaperKind::shelf_list: {
+      const ShelfSlip slip = make_shelf_slip(job.visit, built_in_shelf(),
+                                             read_till_codes(settings_file.toStdString()), job.shop, words);
+      return {pdf_bytes(lay_out(slip, job.paper), slip.title), slip.title, "-shelf"};
+    }
+    case PaperKind::staff_copy: {
+      const StaffCopy copy = make_staff_copy(job.visit, job.shop, words);
+      return {pdf_bytes(lay_out(copy, job.paper), copy.title), copy.title, "-staff"};
+    }
+    case PaperKind::bottle_label: {
+      const std::string title = words.say("label", phrase("label", "Labels"));
+      return {pdf_bytes(lay_out({label_of(job.visit, job.shop, words)}, job.paper), title), title, "-label"};
+    }
+    case PaperKind::sheet:
+      break;
+  }
   SheetOptions options;
   options.history = job.earlier;
   const Visit* last = job.earlier.empty() ? nullptr : &job.earlier.back();
-  const Sheet sheet = make_sheet(job.visit, last, job.shop, Words(job.language), options);
-  const QString file = free_file(out_dir, QString::fromStdString(job.visit.bottle.code));
-  const auto bytes = pdf_bytes(sheet, Edition{job.paper, job.large});
-  if (!bytes) return tl::unexpected(bytes.error().text);
-  return put_out(*bytes, file, sheet.titles.sheet, job.print, job.printer);
+  const Sheet sheet = make_sheet(job.visit, last, job.shop, words, options);
+  return {pdf_bytes(sheet, Edition{job.paper, job.large}), sheet.titles.sheet, ""};
+}
+
+tl::expected<PaperOut, std::string> make_paper(const SheetJob& job, const QString& out_dir,
+                                               const QString& settings_file) {
+  if (!QDir().mkpath(out_dir)) return tl::unexpected(out_dir.toStdString() + " cannot be made");
+  const Drawn drawn = drawn_of(job, settings_file);
+  if (!drawn.bytes) return tl::unexpected(drawn.bytes.error().text);
+  const QString file = free_file(out_dir, QString::fromStdString(job.visit.bottle.code + drawn.ending));
+  return put_out(*drawn.bytes, file, drawn.title + " " + job.visit.bottle.code, job.print, job.printer,
+                 Words(job.staff_language));
 }
 
 }  // namespace
 
-Services services_of_station(const QString& out_dir) {
+Services services_of_station(const QString& out_dir, const QString& settings_file) {
   Services services;
   services.plan = plan_for;
+  services.change = changed_plan_for;
+  services.shelf = [] { return built_in_shelf(); };
   services.compare = [](const std::vector<Visit>& visits, const std::string& language) {
     return compare(visits, Words(language));
   };
-  services.sheet = [out_dir](const SheetJob& job) { return make_paper(job, out_dir); };
+  services.sheet = [out_dir, settings_file](const SheetJob& job) {
+    return make_paper(job, out_dir, settings_file);
+  };
+  services.report = [](const PrintJob& job, const std::string& language) {
+    return job_report(job, Words(language));
+  };
+  services.take_back = cancel_job;
   services.labels = [out_dir](const LabelJob& job) { return make_labels(job, out_dir); };
   return services;
 }

@@ -8,7 +8,7 @@
 
 namespace brimline {
 
-// PDFs go to `out_dir`, which is made where it is not there.
-Services services_of_station(const QString& out_dir);
+// PDFs go to `out_dir`, which is made where it is not there; the till's codes stand in the settings file.
+Services services_of_station(const QString& out_dir, const QString& settings_file);
 
 }  // namespace brimline

@@ -39,6 +39,13 @@ bool make_shots(Kiosk& kiosk, const QString& folder) {
     kiosk.desk().back()->setShelf(key);
     shoot("back_" + key);
   }
+  kiosk.desk().setPlace(Desk::TakeHome);
+  kiosk.desk().hand()->open(1);
+  if (kiosk.desk().hand()->step() > 0) {
+    kiosk.desk().hand()->setShare(0.75);
+    shoot("hand");
+    kiosk.desk().hand()->close();
+  }
   kiosk.desk().setPlace(Desk::Bench);
   kiosk.desk().overnight()->setShown(true);
   if (kiosk.desk().overnight()->shown()) shoot("overnight");

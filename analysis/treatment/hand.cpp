@@ -12,9 +12,21 @@ namespace {
 
 constexpr double kHarmLimit = 0.01;  // of the contract
 
+// Of one kind: floc and persulfate are sour too, and neither is to be poured for acid. These families only
+// say what must not meet.
+bool same_kind(const std::string& from, const std::string& to) {
+  constexpr std::string_view kNoKind[] = {"acid", "alkali", "granular_acid", "oxidiser", "label_only"};
+  const Substance *a = find_substance(from), *b = find_substance(to);
+  return a && b && std::any_of(a->families.begin(), a->families.end(), [&](const std::string& family) {
+           return b->is(family) &&
+                  std::find(std::begin(kNoKind), std::end(kNoKind), family) == std::end(kNoKind);
+         });
+}
+
 // A mole of `to` that does the work of how many of `from`: by chlorine, else alkalinity, calcium, bromine.
 std::optional<double> moles_for(const std::string& from, const std::string& to) {
   if (from == to) return 1;
+  if (!same_kind(from, to)) return std::nullopt;
   const auto a = dose_vector(from), b = dose_vector(to);
   if (!a || !b) return std::nullopt;
   for (const auto member :
@@ -90,6 +102,10 @@ class Hand {
 };
 
 }  // namespace
+
+bool can_stand_for(const std::string& substitute, const std::string& chemical) {
+  return moles_for(chemical, substitute).has_value();
+}
 
 tl::expected<DraftedPlan, HandRefusal> change_by_hand(const Situation& s, const TargetSet& targets,
                                                       std::span<const Product> shelf,

@@ -27,6 +27,9 @@ struct HandRefusal {
   double harm = 0;  // share of draws, where that is why
 };
 
+// Whether some amount of `substitute` does what a dose of `chemical` does; ids of analysis/substances.
+bool can_stand_for(const std::string& substitute, const std::string& chemical);
+
 // The plan with these changes. `drafted` must be of the same situation, targets and shelf.
 tl::expected<DraftedPlan, HandRefusal> change_by_hand(const Situation& s, const TargetSet& targets,
                                                       std::span<const Product> shelf,

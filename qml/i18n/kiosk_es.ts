@@ -254,6 +254,61 @@
     </message>
 </context>
 <context>
+    <name>HandPanel</name>
+    <message>
+        <source>Change step %1</source>
+        <translation>Cambiar el paso %1</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>Leave it out</source>
+        <translation>Omitirlo</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Cuánto</translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <translation>De qué</translation>
+    </message>
+    <message>
+        <source>If it held (only to look at)</source>
+        <translation>Si contuviera (solo para ver)</translation>
+    </message>
+    <message>
+        <source>In the end</source>
+        <translation>Al final</translation>
+    </message>
+    <message>
+        <source>as told</source>
+        <translation>indicado</translation>
+    </message>
+    <message>
+        <source>so</source>
+        <translation>así</translation>
+    </message>
+    <message>
+        <source>Changed by</source>
+        <translation>Cambiado por</translation>
+    </message>
+    <message>
+        <source>Because</source>
+        <translation>Porque</translation>
+    </message>
+    <message>
+        <source>Use it</source>
+        <translation>Usarlo</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Dejarlo así</translation>
+    </message>
+</context>
+<context>
     <name>NumberPad</name>
     <message>
         <source>rub out</source>
@@ -475,6 +530,40 @@
         <source>Make PDF</source>
         <translation>Crear PDF</translation>
     </message>
+    <message>
+        <source>Other papers</source>
+        <translation>Otros papeles</translation>
+    </message>
+    <message>
+        <source>From the shelf</source>
+        <translation>Del estante</translation>
+    </message>
+    <message>
+        <source>Staff copy</source>
+        <translation>Copia del personal</translation>
+    </message>
+    <message>
+        <source>Label</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Do not print it</source>
+        <translation>No imprimirla</translation>
+    </message>
+</context>
+<context>
+    <name>StepRow</name>
+    <message>
+        <source>Change</source>
+        <translation>Cambiar</translation>
+    </message>
+</context>
+<context>
+    <name>TakeHome</name>
+    <message>
+        <source>Undo the changes</source>
+        <translation>Deshacer los cambios</translation>
+    </message>
 </context>
 <context>
     <name>ThenNow</name>
@@ -489,6 +578,10 @@
     <message>
         <source>Expected</source>
         <translation>Esperado</translation>
+    </message>
+    <message>
+        <source>Print its sheet again</source>
+        <translation>Imprimir otra vez su hoja</translation>
     </message>
 </context>
 <context>
@@ -1086,6 +1179,29 @@
     </message>
 </context>
 <context>
+    <name>brimline::HandDesk</name>
+    <message>
+        <source>%1 % of what was told</source>
+        <translation>%1 % de lo indicado</translation>
+    </message>
+    <message>
+        <source>%1 US gal</source>
+        <translation>%1 gal EE. UU.</translation>
+    </message>
+    <message>
+        <source>%1 m³</source>
+        <translation>%1 m³</translation>
+    </message>
+    <message>
+        <source>A portion would be %1.</source>
+        <translation>Una porción sería %1.</translation>
+    </message>
+    <message>
+        <source>In range: %1 % of the draws, %2 % as told.</source>
+        <translation>Dentro de los objetivos: %1 % de los sorteos, %2 % con lo indicado.</translation>
+    </message>
+</context>
+<context>
     <name>brimline::OvernightDesk</name>
     <message>
         <source>Overnight test</source>
@@ -1205,6 +1321,25 @@
     <message>
         <source>The visit is kept, but the sheet is not on paper: %1</source>
         <translation>La visita está guardada, pero la hoja no está en papel: %1</translation>
+    </message>
+    <message>
+        <source>The bottle has changed: what was changed by hand is dropped.</source>
+        <translation>La botella ha cambiado: lo cambiado a mano se descarta.</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::PrintWatch</name>
+    <message>
+        <source>sent to the printer</source>
+        <translation>enviada a la impresora</translation>
+    </message>
+    <message>
+        <source>It comes out by itself once that is mended: do not print it again.</source>
+        <translation>Saldrá por sí sola cuando se arregle: no la imprima otra vez.</translation>
+    </message>
+    <message>
+        <source>The print service does not let it be taken back: look at the printer before printing again.</source>
+        <translation>El servicio de impresión no permite retirarla: mire la impresora antes de imprimir otra vez.</translation>
     </message>
 </context>
 <context>
@@ -2451,6 +2586,21 @@
     <message>
         <source>The bottle when read, °C</source>
         <translation>Temp. del frasco al leerlo, °C</translation>
+    </message>
+</context>
+<context>
+    <name>hand</name>
+    <message>
+        <source>Step %1 is left out: %2.</source>
+        <translation>Se omite el paso %1: %2.</translation>
+    </message>
+    <message>
+        <source>Step %1: %2 instead of %3.</source>
+        <translation>Paso %1: %2 en lugar de %3.</translation>
+    </message>
+    <message>
+        <source>Changed by %1: %2</source>
+        <translation>Cambiado por %1: %2</translation>
     </message>
 </context>
 <context>
@@ -4151,6 +4301,10 @@
         <source>± is one standard deviation: about two readings in three come that near.</source>
         <translation>± es una desviación estándar: unas dos de cada tres lecturas caen así de cerca.</translation>
     </message>
+    <message>
+        <source>Changed</source>
+        <translation>Cambiado</translation>
+    </message>
 </context>
 <context>
     <name>slip</name>
@@ -4233,6 +4387,10 @@
     <message>
         <source>turbidity tube</source>
         <translation>tubo de turbidez</translation>
+    </message>
+    <message>
+        <source>Changed by hand</source>
+        <translation>Cambiado a mano</translation>
     </message>
 </context>
 <context>

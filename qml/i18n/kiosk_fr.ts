@@ -254,6 +254,61 @@
     </message>
 </context>
 <context>
+    <name>HandPanel</name>
+    <message>
+        <source>Change step %1</source>
+        <translation>Changer l’étape %1</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Le garder</translation>
+    </message>
+    <message>
+        <source>Leave it out</source>
+        <translation>L’omettre</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Combien</translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <translation>De quoi</translation>
+    </message>
+    <message>
+        <source>If it held (only to look at)</source>
+        <translation>S’il contenait (pour voir)</translation>
+    </message>
+    <message>
+        <source>In the end</source>
+        <translation>À la fin</translation>
+    </message>
+    <message>
+        <source>as told</source>
+        <translation>comme dit</translation>
+    </message>
+    <message>
+        <source>so</source>
+        <translation>ainsi</translation>
+    </message>
+    <message>
+        <source>Changed by</source>
+        <translation>Changé par</translation>
+    </message>
+    <message>
+        <source>Because</source>
+        <translation>Parce que</translation>
+    </message>
+    <message>
+        <source>Use it</source>
+        <translation>L’utiliser</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Laisser ainsi</translation>
+    </message>
+</context>
+<context>
     <name>NumberPad</name>
     <message>
         <source>rub out</source>
@@ -475,6 +530,40 @@
         <source>Make PDF</source>
         <translation>Créer le PDF</translation>
     </message>
+    <message>
+        <source>Other papers</source>
+        <translation>Autres papiers</translation>
+    </message>
+    <message>
+        <source>From the shelf</source>
+        <translation>À prendre en rayon</translation>
+    </message>
+    <message>
+        <source>Staff copy</source>
+        <translation>Copie du personnel</translation>
+    </message>
+    <message>
+        <source>Label</source>
+        <translation>Étiquette</translation>
+    </message>
+    <message>
+        <source>Do not print it</source>
+        <translation>Ne pas l’imprimer</translation>
+    </message>
+</context>
+<context>
+    <name>StepRow</name>
+    <message>
+        <source>Change</source>
+        <translation>Changer</translation>
+    </message>
+</context>
+<context>
+    <name>TakeHome</name>
+    <message>
+        <source>Undo the changes</source>
+        <translation>Annuler les changements</translation>
+    </message>
 </context>
 <context>
     <name>ThenNow</name>
@@ -489,6 +578,10 @@
     <message>
         <source>Expected</source>
         <translation>Attendu</translation>
+    </message>
+    <message>
+        <source>Print its sheet again</source>
+        <translation>Réimprimer sa feuille</translation>
     </message>
 </context>
 <context>
@@ -1086,6 +1179,29 @@
     </message>
 </context>
 <context>
+    <name>brimline::HandDesk</name>
+    <message>
+        <source>%1 % of what was told</source>
+        <translation>%1 % de ce qui était dit</translation>
+    </message>
+    <message>
+        <source>%1 US gal</source>
+        <translation>%1 gal US</translation>
+    </message>
+    <message>
+        <source>%1 m³</source>
+        <translation>%1 m³</translation>
+    </message>
+    <message>
+        <source>A portion would be %1.</source>
+        <translation>Une portion serait de %1.</translation>
+    </message>
+    <message>
+        <source>In range: %1 % of the draws, %2 % as told.</source>
+        <translation>Dans les objectifs : %1 % des tirages, %2 % avec ce qui était dit.</translation>
+    </message>
+</context>
+<context>
     <name>brimline::OvernightDesk</name>
     <message>
         <source>Overnight test</source>
@@ -1205,6 +1321,25 @@
     <message>
         <source>The visit is kept, but the sheet is not on paper: %1</source>
         <translation>La visite est enregistrée, mais la fiche n’est pas sur papier&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>The bottle has changed: what was changed by hand is dropped.</source>
+        <translation>La bouteille a changé : ce qui était changé à la main est abandonné.</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::PrintWatch</name>
+    <message>
+        <source>sent to the printer</source>
+        <translation>envoyée à l’imprimante</translation>
+    </message>
+    <message>
+        <source>It comes out by itself once that is mended: do not print it again.</source>
+        <translation>Elle sortira d’elle-même une fois cela réglé : ne pas l’imprimer de nouveau.</translation>
+    </message>
+    <message>
+        <source>The print service does not let it be taken back: look at the printer before printing again.</source>
+        <translation>Le service d’impression ne permet pas de la retirer : regarder l’imprimante avant de réimprimer.</translation>
     </message>
 </context>
 <context>
@@ -2451,6 +2586,21 @@
     <message>
         <source>The bottle when read, °C</source>
         <translation>Temp. du flacon à la mesure, °C</translation>
+    </message>
+</context>
+<context>
+    <name>hand</name>
+    <message>
+        <source>Step %1 is left out: %2.</source>
+        <translation>L’étape %1 est omise : %2.</translation>
+    </message>
+    <message>
+        <source>Step %1: %2 instead of %3.</source>
+        <translation>Étape %1 : %2 au lieu de %3.</translation>
+    </message>
+    <message>
+        <source>Changed by %1: %2</source>
+        <translation>Changé par %1 : %2</translation>
     </message>
 </context>
 <context>
@@ -4151,6 +4301,10 @@
         <source>± is one standard deviation: about two readings in three come that near.</source>
         <translation>± est un écart type&#xa0;: environ deux mesures sur trois tombent aussi près.</translation>
     </message>
+    <message>
+        <source>Changed</source>
+        <translation>Changé</translation>
+    </message>
 </context>
 <context>
     <name>slip</name>
@@ -4233,6 +4387,10 @@
     <message>
         <source>turbidity tube</source>
         <translation>tube de turbidité</translation>
+    </message>
+    <message>
+        <source>Changed by hand</source>
+        <translation>Changé à la main</translation>
     </message>
 </context>
 <context>

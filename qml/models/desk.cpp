@@ -30,6 +30,7 @@ Desk::Desk(Counter& counter, Setup setup, QObject* parent)
       bench_(counter),
       overnight_(counter, settings_, setup.services),
       plan_(counter, settings_, setup.services),
+      hand_(counter, settings_, setup.services, plan_),
       then_(counter, setup.services),
       back_(settings_, std::move(setup.settings_file), counter),
       charts_(counter),

@@ -11,6 +11,7 @@
 #include "qml/models/back_desk.h"
 #include "qml/models/bench_desk.h"
 #include "qml/models/chart_desk.h"
+#include "qml/models/hand_desk.h"
 #include "qml/models/overnight_desk.h"
 #include "qml/models/plan_desk.h"
 #include "qml/models/then_desk.h"
@@ -37,6 +38,7 @@ class Desk : public QObject {
   Q_PROPERTY(brimline::BenchDesk* bench READ bench CONSTANT)
   Q_PROPERTY(brimline::OvernightDesk* overnight READ overnight CONSTANT)
   Q_PROPERTY(brimline::PlanDesk* plan READ plan CONSTANT)
+  Q_PROPERTY(brimline::HandDesk* hand READ hand CONSTANT)
   Q_PROPERTY(brimline::ThenDesk* then READ then CONSTANT)
   Q_PROPERTY(brimline::BackDesk* back READ back CONSTANT)
   Q_PROPERTY(brimline::ChartDesk* charts READ charts CONSTANT)
@@ -68,6 +70,7 @@ class Desk : public QObject {
   BenchDesk* bench() { return &bench_; }
   OvernightDesk* overnight() { return &overnight_; }
   PlanDesk* plan() { return &plan_; }
+  HandDesk* hand() { return &hand_; }
   ThenDesk* then() { return &then_; }
   BackDesk* back() { return &back_; }
   ChartDesk* charts() { return &charts_; }
@@ -107,6 +110,7 @@ class Desk : public QObject {
   BenchDesk bench_;
   OvernightDesk overnight_;
   PlanDesk plan_;
+  HandDesk hand_;
   ThenDesk then_;
   BackDesk back_;
   ChartDesk charts_;

@@ -4,6 +4,7 @@
 #include "qml/models/choices.h"
 #include "qml/models/clock_face.h"
 #include "qml/models/sheet_rows.h"
+#include "station/wording/hand_words.h"
 
 namespace brimline {
 namespace {
@@ -24,7 +25,9 @@ PlanDesk::PlanDesk(Counter& counter, const Settings& settings, Services services
       settings_(settings),
       services_(std::move(services)),
       findings_({"words", "markBefore", "line", "concern", "first"}),
-      steps_({"day", "clock", "text", "amount", "after", "cautions"}) {
+      steps_({"day", "clock", "text", "amount", "after", "cautions"}),
+      watch_(services_) {
+  connect(&watch_, &PrintWatch::changed, this, &PlanDesk::changed);
   plans_.setMaxThreadCount(1);
   sheets_.setMaxThreadCount(1);
   connect(&counter_, &Counter::changed, this, &PlanDesk::ask);
@@ -96,6 +99,8 @@ void PlanDesk::ask() {
     of_ = counter_.visit().id;
     choices_.clear();
     sheet_says_.clear();
+    orders_.clear();
+    watch_.forget();
     clear();
   }
   if (!counter_.open() || counter_.visit().bottle.readings.empty()) {
@@ -103,12 +108,14 @@ void PlanDesk::ask() {
     emit changed();
     return;
   }
+  drop_stale_orders();
   emit changed();
   overnight_ = overnightDue();
   const auto work = [this, request, visit = visit_to_tell(), earlier = counter_.earlier(),
                      shop = settings_.shop, overnight = overnight_, supplies = counter_.supplies(),
-                     plan = services_.plan] {
-    auto made = plan(visit, earlier, "en", shop, overnight, supplies);
+                     plan = services_.plan, change = services_.change, orders = orders_] {
+    auto made = orders.empty() ? plan(visit, earlier, "en", shop, overnight, supplies)
+                               : change(visit, earlier, "en", shop, overnight, supplies, orders);
     QMetaObject::invokeMethod(this, [this, request, made = std::move(made)] { show(request, made); });
   };
   plans_.clear();  // plans not yet begun are of a bottle that has changed since
@@ -151,41 +158,108 @@ QString PlanDesk::findingsTitle() const {
   return tr("What this water says");
 }
 
-void PlanDesk::makeSheet(bool print) {
-  if (!ready() || busy_) return;
+// Steps are numbered in the plan as drafted: with other readings or another vessel they are other steps.
+void PlanDesk::drop_stale_orders() {
+  const Visit& visit = counter_.visit();
+  if (orders_.empty() || (visit.bottle.readings == orders_read_ && visit.vessel == orders_vessel_)) return;
+  orders_.clear();
+  sheet_says_ = tr("The bottle has changed: what was changed by hand is dropped.");
+}
+
+void PlanDesk::order(std::vector<HandOrder> orders) {
+  if (!counter_.open()) return;
+  orders_ = std::move(orders);
+  orders_read_ = counter_.visit().bottle.readings;
+  orders_vessel_ = counter_.visit().vessel;
+  ask();
+}
+
+QStringList PlanDesk::changeLines() const {
+  QStringList out;
+  if (plan_)
+    for (const HandChange& change : plan_->changes) out.append(q(hand_change_line(counter_.words(), change)));
+  return out;
+}
+
+// The visit is kept with the plan as told, before paper is touched; false: it could not be kept.
+bool PlanDesk::tell() {
   const Visit told_as = visit_to_tell();
   const auto home = counter_.change([&](Visit& v) { v.home_at = told_as.home_at; });
   const auto kept = home ? counter_.tell(*plan_) : home;
-  if (!kept) {
-    sheet_says_ = tr("No sheet was made, for the visit could not be kept: %1").arg(q(kept.error()));
-    emit changed();
-    return;
-  }
-  const QVariantMap how = choices();
+  if (kept) return true;
+  sheet_says_ = tr("No sheet was made, for the visit could not be kept: %1").arg(q(kept.error()));
+  emit changed();
+  return false;
+}
+
+void PlanDesk::makeSheet(bool print) {
+  make(PaperKind::sheet, print);
+}
+
+void PlanDesk::printPaper(const QString& kind) {
+  if (kind == QLatin1String("shelf_list")) make(PaperKind::shelf_list, true);
+  if (kind == QLatin1String("staff_copy")) make(PaperKind::staff_copy, true);
+  if (kind == QLatin1String("bottle_label")) make(PaperKind::bottle_label, true);
+}
+
+void PlanDesk::make(PaperKind kind, bool print) {
+  if (busy_ || (print && printWaits()) || !counter_.open()) return;
+  if (kind != PaperKind::bottle_label && (!ready() || !tell())) return;
   SheetJob job;
+  job.kind = kind;
   job.visit = counter_.visit();
   job.earlier = counter_.earlier();
-  job.shop = settings_.shop;
-  job.language = how.value("language", "en").toString().toStdString();
-  job.paper = paper_named(how.value("paper").toString().toStdString()).value_or(Paper::letter);
-  job.large = how.value("print_size").toString() == QLatin1String("large");
   job.print = print;
+  send(std::move(job));
+}
+
+void PlanDesk::printAgain(const QString& visit_id) {
+  if (busy_ || printWaits() || !counter_.open()) return;
+  SheetJob job;
+  job.print = true;
+  for (const Visit& visit : counter_.earlier()) {
+    if (q(visit.id) == visit_id) {
+      job.visit = visit;
+      return send(std::move(job));
+    }
+    job.earlier.push_back(visit);
+  }
+}
+
+void PlanDesk::takeBack() {
+  watch_.take_back();
+}
+
+void PlanDesk::send(SheetJob job) {
+  const QVariantMap how = choices();
+  const bool told_now = job.visit.id == counter_.visit().id;
+  const auto& customer = job.visit.customer;
+  job.shop = settings_.shop;
+  job.staff_language = counter_.words().language();
+  job.language = job.staff_language;
+  if (job.kind == PaperKind::sheet)
+    job.language = told_now ? how.value("language", "en").toString().toStdString()
+                            : (customer ? customer->language.value_or("en") : std::string("en"));
+  job.paper = paper_named(how.value("paper").toString().toStdString()).value_or(Paper::letter);
+  job.large = job.kind == PaperKind::sheet && how.value("print_size").toString() == QLatin1String("large");
   job.printer = settings_.printer.toStdString();
   busy_ = true;
   sheet_says_ = tr("The visit is kept; making the sheet …");
   emit changed();
   sheets_.start([this, job = std::move(job), sheet = services_.sheet] {
     auto made = sheet(job);
-    QMetaObject::invokeMethod(this, [this, made = std::move(made)] { onSheet(made); });
+    QMetaObject::invokeMethod(
+        this, [this, code = job.visit.bottle.code, made = std::move(made)] { onSheet(code, made); });
   });
 }
 
-void PlanDesk::onSheet(const tl::expected<std::string, std::string>& made) {
+void PlanDesk::onSheet(const std::string& bottle, const tl::expected<PaperOut, std::string>& made) {
   busy_ = false;
   sheet_says_ =
-      made ? q(*made) : tr("The visit is kept, but the sheet is not on paper: %1").arg(q(made.error()));
+      made ? q(made->text) : tr("The visit is kept, but the sheet is not on paper: %1").arg(q(made.error()));
+  if (made && made->job) watch_.follow(*made->job, bottle, counter_.words().language());
   emit changed();
-  if (made) emit sheetMade(q(*made));
+  if (made) emit sheetMade(q(made->text));
 }
 
 }  // namespace brimline

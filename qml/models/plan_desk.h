@@ -9,6 +9,7 @@
 #include <QVariantMap>
 
 #include "qml/models/counter.h"
+#include "qml/models/print_watch.h"
 #include "qml/models/row_model.h"
 #include "qml/models/services.h"
 #include "qml/models/settings.h"
@@ -31,6 +32,9 @@ class PlanDesk : public QObject {
   Q_PROPERTY(bool ready READ ready NOTIFY changed)  // the plan shown is of the bottle as it is
   Q_PROPERTY(bool busy READ busy NOTIFY changed)    // a sheet is being made
   Q_PROPERTY(QString sheetSays READ sheetSays NOTIFY changed)
+  Q_PROPERTY(QString printSays READ printSays NOTIFY changed)      // what becomes of the last sheet sent
+  Q_PROPERTY(bool printWaits READ printWaits NOTIFY changed)       // it may still come out
+  Q_PROPERTY(QStringList changes READ changeLines NOTIFY changed)  // by hand, as sentences
 
  public:
   PlanDesk(Counter& counter, const Settings& settings, Services services, QObject* parent = nullptr);
@@ -48,12 +52,23 @@ class PlanDesk : public QObject {
   bool ready() const { return plan_.has_value() && made_ == asked_; }
   bool busy() const { return busy_; }
   QString sheetSays() const { return sheet_says_; }
+  QString printSays() const { return watch_.text(); }
+  bool printWaits() const { return watch_.waits(); }
+  QStringList changeLines() const;
   const std::optional<Plan>& plan() const { return plan_; }
 
   Q_INVOKABLE void choose(const QString& fact, const QString& key);
   Q_INVOKABLE QVariantList options(const QString& fact) const;
   Q_INVOKABLE QString question(const QString& fact) const;
   Q_INVOKABLE void makeSheet(bool print);
+  Q_INVOKABLE void printPaper(const QString& kind);      // "shelf_list", "staff_copy" or "bottle_label"
+  Q_INVOKABLE void printAgain(const QString& visit_id);  // an earlier visit's sheet, as it was told then
+  Q_INVOKABLE void takeBack();                           // the sheet that waits for the printer
+
+  const std::vector<HandOrder>& orders() const { return orders_; }
+  void order(std::vector<HandOrder> orders);  // the plan is made anew with these changes
+  Visit visit_to_tell() const;                // as it would be told now
+  std::optional<Instant> overnightDue() const;
 
  signals:
   void changed();
@@ -61,11 +76,13 @@ class PlanDesk : public QObject {
 
  private:
   void ask();
-  std::optional<Instant> overnightDue() const;
   void show(int request, const tl::expected<Plan, std::string>& plan);
   void clear();
-  Visit visit_to_tell() const;
-  void onSheet(const tl::expected<std::string, std::string>& made);
+  void drop_stale_orders();
+  bool tell();
+  void make(PaperKind kind, bool print);
+  void send(SheetJob job);
+  void onSheet(const std::string& bottle, const tl::expected<PaperOut, std::string>& made);
 
   Counter& counter_;
   const Settings& settings_;
@@ -79,6 +96,10 @@ class PlanDesk : public QObject {
   std::optional<Instant> overnight_;  // as the plan was asked for
   int asked_ = 0, made_ = 0;
   bool busy_ = false;
+  std::vector<HandOrder> orders_;  // what staff changed, of the bottle as it stands below
+  std::vector<Reading> orders_read_;
+  Vessel orders_vessel_;
+  PrintWatch watch_;
   QThreadPool plans_, sheets_;  // one thread each
 };
 

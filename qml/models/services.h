@@ -9,23 +9,36 @@
 #include <tl/expected.hpp>
 
 #include "analysis/panel/supplies.h"
+#include "analysis/treatment/hand.h"
 #include "printing/paper.h"
+#include "printing/queue.h"
 #include "station/compare/compare.h"
 #include "station/overnight/overnight_test.h"
+#include "station/shelf/shelf.h"
 #include "station/visit.h"
 #include "station/wording/shop_details.h"
 
 namespace brimline {
 
+enum class PaperKind { sheet, shelf_list, staff_copy, bottle_label };
+
 struct SheetJob {
+  PaperKind kind = PaperKind::sheet;
   Visit visit;                 // with its plan as told
   std::vector<Visit> earlier;  // the visits before, of the same vessel, oldest first
   ShopDetails shop;
-  std::string language;  // en, es, fr
+  std::string language;               // of the paper: en, es, fr
+  std::string staff_language = "en";  // of what is said of the printing
   Paper paper = Paper::letter;
   bool large = false;
   bool print = false;   // to the printer as well as to a file
   std::string printer;  // queue; empty: the machine's usual one
+};
+
+// What was put out: a sentence that says where, and the job to be watched where one was sent.
+struct PaperOut {
+  std::string text;
+  std::optional<PrintJob> job;
 };
 
 struct LabelJob {
@@ -44,10 +57,19 @@ struct Services {
       const Visit& visit, const std::vector<Visit>& earlier, const std::string& language,
       const ShopDetails& shop, std::optional<Instant> overnight_due, const Supplies& supplies)>
       plan;
+  // The same plan as staff changed it, proven again; the error is the refusal in words.
+  std::function<tl::expected<Plan, std::string>(
+      const Visit& visit, const std::vector<Visit>& earlier, const std::string& language,
+      const ShopDetails& shop, std::optional<Instant> overnight_due, const Supplies& supplies,
+      const std::vector<HandOrder>& orders)>
+      change;
+  std::function<Shelf()> shelf;  // the products that may be planned with
   // Visits of one vessel, oldest first, two or more.
   std::function<Comparison(const std::vector<Visit>& visits, const std::string& language)> compare;
-  // Where the sheet went, as a sentence.
-  std::function<tl::expected<std::string, std::string>(const SheetJob& job)> sheet;
+  std::function<tl::expected<PaperOut, std::string>(const SheetJob& job)> sheet;
+  // What the print service says of a job now, in the language; and taking one back.
+  std::function<JobReport(const PrintJob& job, const std::string& language)> report;
+  std::function<bool(const PrintJob& job)> take_back;
   // The labels of an overnight test; where they went, as a sentence.
   std::function<tl::expected<std::string, std::string>(const LabelJob& job)> labels;
 };

@@ -11,7 +11,7 @@ Item {
 
     ColumnLayout {
         anchors.fill: parent
-        spacing: Ink.px(16)
+        spacing: Ink.px(12)
 
         Section { Layout.fillWidth: true; text: qsTr("The sheet") }
         Repeater {
@@ -28,6 +28,34 @@ Item {
             }
         }
         Item { Layout.fillHeight: true }
+        Line { text: qsTr("Other papers"); font.pixelSize: Ink.small; pale: true }
+        Flow {
+            Layout.fillWidth: true
+            spacing: Ink.px(8)
+            Repeater {
+                model: [{ key: "shelf_list", word: qsTr("From the shelf") }, { key: "staff_copy", word: qsTr("Staff copy") }, { key: "bottle_label", word: qsTr("Label") }]
+                delegate: Choice {
+                    required property var modelData
+                    objectName: "paper_" + modelData.key
+                    text: modelData.word
+                    enabled: panel.plan.ready && !panel.plan.busy && !panel.plan.printWaits
+                    onClicked: panel.plan.printPaper(modelData.key)
+                }
+            }
+        }
+        Prose {
+            objectName: "print_says"
+            Layout.fillWidth: true
+            visible: text.length > 0
+            text: panel.plan.printSays
+            color: Ink.accent
+        }
+        Act {
+            objectName: "take_back"
+            visible: panel.plan.printWaits
+            text: qsTr("Do not print it")
+            onClicked: panel.plan.takeBack()
+        }
         Prose {
             objectName: "sheet_says"
             Layout.fillWidth: true
@@ -44,7 +72,7 @@ Item {
                 Layout.fillWidth: true
                 implicitHeight: Ink.px(60)
                 main: true
-                enabled: panel.plan.ready && !panel.plan.busy
+                enabled: panel.plan.ready && !panel.plan.busy && !panel.plan.printWaits
                 text: qsTr("Print")
                 onClicked: panel.plan.makeSheet(true)
             }

@@ -12,8 +12,11 @@ Item {
     required property string amount
     required property string after
     required property var cautions
+    required property int index
+    property bool mayChange: false
+    signal change(order: int)
 
-    implicitHeight: body.implicitHeight + Ink.px(28)
+    implicitHeight: Math.max(body.implicitHeight + Ink.px(28), Ink.px(76))
     Accessible.role: Accessible.ListItem
     Accessible.name: day + " " + clock + ", " + text
 
@@ -28,7 +31,7 @@ Item {
         id: body
         x: Ink.px(140)
         y: Ink.px(14)
-        width: parent.width - x
+        width: parent.width - x - (row.mayChange ? Ink.px(120) : 0)
         spacing: Ink.px(6)
         Prose { width: parent.width; text: row.text; font.pixelSize: Ink.px(20) }
         Line { width: parent.width; visible: text.length > 0; text: row.amount; strong: true }
@@ -43,5 +46,13 @@ Item {
             }
         }
         Line { width: parent.width; visible: text.length > 0; text: row.after; font.pixelSize: Ink.small; pale: true }
+    }
+    Act {
+        objectName: "change_step_" + (row.index + 1)
+        anchors { right: parent.right; top: parent.top; topMargin: Ink.px(12) }
+        visible: row.mayChange
+        text: qsTr("Change")
+        Accessible.name: qsTr("Change") + ", " + row.text
+        onClicked: row.change(row.index + 1)
     }
 }

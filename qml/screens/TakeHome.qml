@@ -11,13 +11,12 @@ Item {
     required property Desk desk
     readonly property PlanDesk plan: desk.plan
 
-    RowLayout {
+    Item {  // not a layout: how high the sentences stand must not ask how wide the panel is
+        id: sides
         anchors { fill: parent; margins: Ink.margin; topMargin: Ink.px(24); bottomMargin: Ink.px(16) }
-        spacing: Ink.px(40)
 
         ColumnLayout {
-            Layout.fillWidth: true
-            Layout.fillHeight: true
+            anchors { left: parent.left; right: panel.left; rightMargin: Ink.px(40); top: parent.top; bottom: parent.bottom }
             spacing: Ink.px(12)
 
             Title { objectName: "plan_title"; Layout.fillWidth: true; text: screen.plan.title }
@@ -35,25 +34,52 @@ Item {
                 text: screen.plan.whyNot
                 font.pixelSize: Ink.large
             }
-            ListView {
-                id: list
+            Repeater {
+                model: screen.plan.changes
+                delegate: Prose {
+                    required property string modelData
+                    required property int index
+                    objectName: "change_" + index
+                    Layout.fillWidth: true
+                    text: modelData
+                    font.pixelSize: Ink.small
+                    color: Ink.accent
+                }
+            }
+            Act {
+                objectName: "as_drafted"
+                visible: screen.plan.changes.length > 0
+                text: qsTr("Undo the changes")
+                onClicked: screen.desk.hand.asDrafted()
+            }
+            Flickable {
+                id: page
                 objectName: "step_list"
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 clip: true
-                model: screen.plan.steps
+                contentHeight: column.height
                 boundsBehavior: Flickable.StopAtBounds
                 ScrollBar.vertical: ScrollBar {}
-                delegate: StepRow { width: list.width - Ink.px(12) }
-                footer: Column {
-                    width: list.width - Ink.px(12)
-                    topPadding: Ink.px(16)
-                    spacing: Ink.px(8)
+
+                Column {
+                    id: column
+                    width: page.width - Ink.px(12)
+                    Repeater {
+                        model: screen.plan.steps
+                        delegate: StepRow {
+                            width: column.width
+                            mayChange: screen.plan.ready && screen.plan.whyNot.length === 0
+                            onChange: order => screen.desk.hand.open(order)
+                        }
+                    }
+                    Item { width: 1; height: Ink.px(16) }
                     Repeater {
                         model: screen.plan.cautions
                         delegate: Prose {
                             required property string modelData
-                            width: list.width - Ink.px(12)
+                            width: column.width
+                            bottomPadding: Ink.px(8)
                             text: modelData
                             font.pixelSize: Ink.small
                         }
@@ -61,10 +87,12 @@ Item {
                 }
             }
         }
-        SheetPanel {
-            Layout.preferredWidth: Ink.px(320)
-            Layout.fillHeight: true
-            plan: screen.plan
+        Item {
+            id: panel
+            anchors { right: parent.right; top: parent.top; bottom: parent.bottom }
+            width: Ink.px(screen.desk.hand.step > 0 ? 400 : 320)
+            SheetPanel { anchors.fill: parent; visible: screen.desk.hand.step === 0; plan: screen.plan }
+            HandPanel { anchors.fill: parent; visible: screen.desk.hand.step > 0; hand: screen.desk.hand }
         }
     }
 }

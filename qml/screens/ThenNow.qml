@@ -25,6 +25,23 @@ Item {
             current: screen.then.earlier
             onPicked: key => screen.then.earlier = key
         }
+        RowLayout {
+            Layout.fillWidth: true
+            visible: screen.then.earlier.length > 0
+            spacing: Ink.room
+            Act {
+                objectName: "print_again"
+                text: qsTr("Print its sheet again")
+                enabled: !screen.desk.plan.busy && !screen.desk.plan.printWaits
+                onClicked: screen.desk.plan.printAgain(screen.then.earlier)
+            }
+            Prose {
+                Layout.fillWidth: true
+                text: screen.desk.plan.printSays.length > 0 ? screen.desk.plan.printSays : screen.desk.plan.sheetSays
+                font.pixelSize: Ink.small
+                wrapMode: Text.WrapAtWordBoundaryOrAnywhere
+            }
+        }
         Flickable {
             id: page
             Layout.fillWidth: true

@@ -85,25 +85,22 @@ Plan plan_in_words(const DraftedPlan& drafted, const Visit& visit, const Words& 
 }
 
 // What the step told before and after the change, as the customer would measure it.
-std::string dose_told(const Words& words, const DraftStep& d, double share, Units units) {
+std::string dose_told(const Words& words, const DraftStep& d, Units units) {
   if (!d.step.amount) return d.note;
-  const ProductAmount amount{d.step.amount->value * share, d.step.amount->unit};
-  return household_amount(words, amount, units) + " " + words.say("product", d.product_name.c_str());
+  return household_amount(words, *d.step.amount, units) + " " + words.say("product", d.product_name.c_str());
 }
 
-HandChange change_told(const Words& words, const HandOrder& o, const DraftedPlan& before, const Plan& after,
-                       int left_out, Units units) {
+HandChange change_told(const Words& words, const HandOrder& o, const DraftedPlan& before,
+                       const DraftedPlan& after, int left_out, Units units) {
   const DraftStep& told = before.steps[static_cast<size_t>(o.step) - 1];
-  HandChange out{o.step, "dose", o.staff, o.reason, dose_told(words, told, 1, units), ""};
+  HandChange out{o.step, "dose", o.staff, o.reason, dose_told(words, told, units), ""};
   if (o.what == HandOrder::What::leave_out) {
     out.what = "leave_out";
     return out;
   }
   if (o.what == HandOrder::What::product) out.what = "product";
   const auto index = static_cast<size_t>(o.step - 1 - left_out);
-  if (index < after.steps.size() && after.steps[index].amount)
-    out.after = household_amount(words, *after.steps[index].amount, units) + " " +
-                after.steps[index].product.value_or(told.product_name);
+  if (index < after.steps.size()) out.after = dose_told(words, after.steps[index], units);
   return out;
 }
 
@@ -136,7 +133,7 @@ tl::expected<Plan, std::string> make_changed_plan(const Visit& visit, std::span<
     int left_out = 0;
     for (const HandOrder& other : orders)
       if (other.what == HandOrder::What::leave_out && other.step < o.step) ++left_out;
-    plan.changes.push_back(change_told(words, o, drafted, plan, left_out, units));
+    plan.changes.push_back(change_told(words, o, drafted, *changed, left_out, units));
   }
   return plan;
 }

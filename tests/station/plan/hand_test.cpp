@@ -101,6 +101,8 @@ TEST(Hand, HarmIsRefusedHoweverGoodTheReason) {
   EXPECT_NE(refused({99, What::dose, 1, "", "", "x"}), "");
   EXPECT_NE(refused({acid, What::product, 1, "soda_ash", "", "the other way"}), "");
   EXPECT_NE(refused({acid, What::product, 1, "not_sold", "", "x"}), "");
+  for (const char* sour : {"floc_alum", "monopersulfate", "phosphate_remover", "peroxide_27"})
+    EXPECT_NE(refused({acid, What::product, 1, sour, "", "it is sour too"}), "") << sour;
 }
 
 // In a bromine spa no chlorine, whoever asks.
