@@ -91,8 +91,8 @@ TEST(Substances, AcidAndChlorineKeepApart) {
 TEST(Targets, TheMostParticularRowWins) {
   const TargetSet* home = find_targets("household");
   ASSERT_NE(home, nullptr);
-  TargetCase c{Sanitizer::chlorine, VesselKind::pool, Place::outdoor, Surface::plaster, 80.0, 7.5, 27.0};
-  EXPECT_EQ(home->find("free_chlorine", c)->range.low, 4.0);  // CYA/20
+  TargetCase c{Sanitizer::chlorine, VesselKind::pool, Place::outdoor, Surface::plaster, 60.0, 7.5, 27.0};
+  EXPECT_EQ(home->find("free_chlorine", c)->range.low, 3.0);  // CYA/20
   c.cyanuric_acid = 0;
   EXPECT_EQ(home->find("free_chlorine", c)->range.low, 1.0);
   c.kind = VesselKind::spa;
