@@ -25,6 +25,7 @@ SheetTitles titles_of(const Words& words, const Plan* plan) {
   t.before = doses ? say(phrase("sheet", "Before you start")) : say(phrase("sheet", "First of all"));
   t.steps = doses ? say(phrase("sheet", "What to do, and when")) : say(phrase("sheet", "What to do instead"));
   t.caution = say(phrase("sheet", "Caution:"));
+  t.still_open = say(phrase("sheet", "Still open"));
   t.watch = say(phrase("sheet", "What to watch"));
   t.come_back = say(phrase("sheet", "Come back"));
   t.readings = say(phrase("sheet", "All readings"));
@@ -180,6 +181,7 @@ void add_plan(Sheet& sheet, const Visit& visit, const Visit* earlier, const Word
   sheet.steps = steps_of(plan, visit.home_at, words);
   for (const HandChange& change : plan.changes)
     sheet.who.push_back({words.say(kContext, phrase("sheet", "Changed")), hand_change_line(words, change)});
+  for (const Remains& remains : plan.remains) sheet.still_open.push_back(remains.text);
   if (plan.home_plan) sheet.watch = watch_lines(words, plan);
   sheet.come_back = come_back_of(visit, plan, words);
   // Where nothing is dosed, how to dose only hides what is to be done.

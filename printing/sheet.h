@@ -72,7 +72,8 @@ struct Chart {
 
 // Titles and fixed labels, in the sheet's language.
 struct SheetTitles {
-  std::string sheet, findings, before, steps, caution, watch, come_back, readings, charts, trouble, page;
+  std::string sheet, findings, before, steps, caution, still_open, watch, come_back, readings, charts,
+      trouble, page;
   std::string scan;                  // beneath the QR
   std::vector<std::string> columns;  // name, value, target, expected, last, fill
 };
@@ -88,6 +89,7 @@ struct Sheet {
   std::string waterline_key;        // how to read the small picture; empty where there is none
   std::vector<std::string> before;  // label and local code first, then the plan's cautions
   std::vector<SheetStep> steps;
+  std::vector<std::string> still_open;  // what stands outside its target at the end, why, and what comes next
   std::vector<std::string> watch;
   std::string come_back;
   std::vector<SheetRow> rows;

@@ -188,6 +188,7 @@ std::vector<Slab> slabs_of(const Sheet& sheet, const Frame& frame) {
     out.space(9);
     out.rule(0.9);
   }
+  add_lines(out, sheet.titles.still_open, sheet.still_open, frame.type(kSmall));
   add_lines(out, sheet.titles.come_back, {sheet.come_back}, frame.type(kBody, true));
   add_lines(out, sheet.titles.watch, sheet.watch, frame.type(kSmall));
   add_two_columns(out, sheet.titles.trouble, sheet.trouble, frame.type(kSmall));

@@ -252,7 +252,7 @@ class Chooser {
   // not; once water is treated anyway, what is at the edge comes along.
   bool met() const {
     const bool untouched = std::none_of(d_.steps.begin(), d_.steps.end(), [](const DraftStep& s) {
-      return s.step.action == Action::add || s.step.action == Action::drain_refill;
+      return !s.change.chemical.empty() || s.change.drained > 0;
     });
     return std::all_of(goals_.begin(), goals_.end(), [&](const Goal& g) {
       // Against the target itself, not what is shrunk for the solver's sake.

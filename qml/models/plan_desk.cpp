@@ -77,6 +77,7 @@ void PlanDesk::clear() {
   findings_.replace({});
   steps_.replace({});
   cautions_.clear();
+  still_open_.clear();
   for (QString* line : {&title_, &swim_line_, &why_not_, &come_back_, &failed_}) line->clear();
 }
 
@@ -142,6 +143,8 @@ void PlanDesk::show(int request, const tl::expected<Plan, std::string>& plan) {
   steps_.replace(step_rows(sheet, *plan, words));
   cautions_.clear();
   for (const std::string& line : sheet.before) cautions_.append(q(line));
+  still_open_.clear();
+  for (const std::string& line : sheet.still_open) still_open_.append(q(line));
   title_ = q(sheet.titles.steps);
   swim_line_ = q(sheet.question + " " + sheet.answer);
   why_not_ = sheet.why_not ? q(*sheet.why_not) : QString();

@@ -23,6 +23,7 @@ class PlanDesk : public QObject {
   Q_PROPERTY(brimline::RowModel* findings READ findings CONSTANT)
   Q_PROPERTY(brimline::RowModel* steps READ steps CONSTANT)
   Q_PROPERTY(QStringList cautions READ cautions NOTIFY changed)
+  Q_PROPERTY(QStringList stillOpen READ stillOpen NOTIFY changed)  // what the plan leaves outside its target
   Q_PROPERTY(QString findingsTitle READ findingsTitle NOTIFY changed)
   Q_PROPERTY(QString title READ title NOTIFY changed)
   Q_PROPERTY(QString swimLine READ swimLine NOTIFY changed)
@@ -43,6 +44,7 @@ class PlanDesk : public QObject {
   RowModel* findings() { return &findings_; }
   RowModel* steps() { return &steps_; }
   QStringList cautions() const { return cautions_; }
+  QStringList stillOpen() const { return still_open_; }
   QString findingsTitle() const;
   QString title() const { return title_; }
   QString swimLine() const { return swim_line_; }
@@ -89,7 +91,7 @@ class PlanDesk : public QObject {
   Services services_;
   RowModel findings_, steps_;
   std::optional<Plan> plan_;
-  QStringList cautions_;
+  QStringList cautions_, still_open_;
   QString title_, swim_line_, why_not_, come_back_, sheet_says_, failed_;
   QVariantMap choices_;
   std::string of_;                    // the visit the choices were made for

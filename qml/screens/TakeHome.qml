@@ -74,6 +74,17 @@ Item {
                         }
                     }
                     Item { width: 1; height: Ink.px(16) }
+                    Section { width: column.width; visible: screen.plan.stillOpen.length > 0; text: qsTr("Still open") }
+                    Repeater {
+                        model: screen.plan.stillOpen
+                        delegate: Prose {
+                            required property string modelData
+                            width: column.width
+                            bottomPadding: Ink.px(8)
+                            text: modelData
+                            font.pixelSize: Ink.small
+                        }
+                    }
                     Repeater {
                         model: screen.plan.cautions
                         delegate: Prose {

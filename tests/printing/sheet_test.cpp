@@ -53,6 +53,16 @@ TEST(ClockWords, NoWaitGetsShorterByRounding) {
     EXPECT_GE(hours_between(home, later(home, hours)), hours - 1.0 / 3600) << hours;
 }
 
+// What a plan leaves outside its target stands on the sheet, with what comes next.
+TEST(Sheet, TellsWhatStaysOpen) {
+  Visit visit = sample_visit();
+  EXPECT_TRUE(sheet_of(visit).still_open.empty());
+  visit.plan_as_told->remains.push_back(
+      {"calcium_hardness", 520, {200, 400}, "needs_drain", "Calcium hardness stays at 520 mg/L CaCO3."});
+  EXPECT_THAT(sheet_of(visit).still_open, testing::ElementsAre("Calcium hardness stays at 520 mg/L CaCO3."));
+  EXPECT_FALSE(sheet_of(visit).titles.still_open.empty());
+}
+
 TEST(Sheet, TellsWhenOneMaySwim) {
   EXPECT_EQ(sheet_of(sample_visit()).answer, "No – not before tomorrow 08:00, after step 3.");
   Visit no_clock = sample_visit();

@@ -331,7 +331,10 @@ class Judge {
     const bool metals = iron.value_or(0) >= 0.1 || copper.value_or(0) >= 0.1;
     if (unsafe && !metals && ph && *ph >= 7.2 && *ph <= 7.6 && drain == 0 && first("chlorine") < 1000)
       for (const Step& s : plan_.steps)
-        if (s.active_mol && s.order < first("chlorine")) broken("chlorine waits for " + *s.chemical);
+        // Acid may make room for the pH of a shock: it is poured whole or not at all.
+        if (s.active_mol && s.order < first("chlorine") &&
+            !(shock_stands(plan_) && find_substance(*s.chemical)->is("acid")))
+          broken("chlorine waits for " + *s.chemical);
     if (unsafe && first("stabilizer") < first("chlorine") && first("chlorine") < 1000)
       broken("stabilizer before chlorine");
     if (plan_.steps.empty()) return;
