@@ -110,7 +110,7 @@ namespace {
 
 bool doses(const Plan& plan) {
   return std::any_of(plan.steps.begin(), plan.steps.end(),
-                     [](const Step& s) { return s.action == Action::add; });
+                     [](const Step& s) { return s.active_mol.has_value(); });
 }
 
 // Outside by no more than its error, and nothing dosed on it: the sheet says to read it again. Or by less
