@@ -564,6 +564,10 @@
         <source>Undo the changes</source>
         <translation>Deshacer los cambios</translation>
     </message>
+    <message>
+        <source>Still open</source>
+        <translation>Queda pendiente</translation>
+    </message>
 </context>
 <context>
     <name>ThenNow</name>
@@ -4304,6 +4308,10 @@
     <message>
         <source>Changed</source>
         <translation>Cambiado</translation>
+    </message>
+    <message>
+        <source>Still open</source>
+        <translation>Queda pendiente</translation>
     </message>
 </context>
 <context>

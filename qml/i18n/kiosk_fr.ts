@@ -564,6 +564,10 @@
         <source>Undo the changes</source>
         <translation>Annuler les changements</translation>
     </message>
+    <message>
+        <source>Still open</source>
+        <translation>Reste ouvert</translation>
+    </message>
 </context>
 <context>
     <name>ThenNow</name>
@@ -4304,6 +4308,10 @@
     <message>
         <source>Changed</source>
         <translation>Changé</translation>
+    </message>
+    <message>
+        <source>Still open</source>
+        <translation>Reste ouvert</translation>
     </message>
 </context>
 <context>
