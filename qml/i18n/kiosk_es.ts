@@ -3708,6 +3708,66 @@
         <source>Without stabilizer the sun takes it within a day. Test every evening until the next bottle, and give the same again where free chlorine is below 1.</source>
         <translation>Sin estabilizante el sol se lo lleva en un día. Mida cada tarde hasta la próxima muestra y repita la dosis si el cloro libre está por debajo de 1.</translation>
     </message>
+    <message>
+        <source>So little working sanitizer explains it.</source>
+        <translation>Lo explica tan poco desinfectante activo.</translation>
+    </message>
+    <message>
+        <source>Calcium coming out of the water explains it.</source>
+        <translation>Lo explica el calcio que se separa del agua.</translation>
+    </message>
+    <message>
+        <source>The readings do not explain it: look at the filter, its pressure and its running time first.</source>
+        <translation>Las lecturas no lo explican: mire primero el filtro, su presión y sus horas de marcha.</translation>
+    </message>
+    <message>
+        <source>Dissolved metal was found too, which greens clear water: look whether walls are slippery.</source>
+        <translation>También se halló metal disuelto, que pone verde el agua clara: mire si las paredes resbalan.</translation>
+    </message>
+    <message>
+        <source>The sanitizer reads in order, which does not fit: if the water is clear and green, have iron and copper read.</source>
+        <translation>El desinfectante está en orden, y eso no encaja: si el agua es verde pero clara, haga leer hierro y cobre.</translation>
+    </message>
+    <message>
+        <source>The readings show it too.</source>
+        <translation>Las lecturas también lo muestran.</translation>
+    </message>
+    <message>
+        <source>The readings show no spent chlorine, which does not fit: read free and total again.</source>
+        <translation>Las lecturas no muestran cloro gastado, y eso no encaja: vuelva a leer el libre y el total.</translation>
+    </message>
+    <message>
+        <source>The readings explain it.</source>
+        <translation>Las lecturas lo explican.</translation>
+    </message>
+    <message>
+        <source>pH and chlorine read in order, which does not fit: read pH again, and ask who else has it.</source>
+        <translation>El pH y el cloro están en orden, y eso no encaja: vuelva a leer el pH y pregunte a quién más le pasa.</translation>
+    </message>
+    <message>
+        <source>The reading shows it too.</source>
+        <translation>La lectura también lo muestra.</translation>
+    </message>
+    <message>
+        <source>Little copper shows in the water now; it may have been taken up before.</source>
+        <translation>Ahora hay poco cobre en el agua; puede venir de antes.</translation>
+    </message>
+    <message>
+        <source>Dissolved metal was found, which explains new ones.</source>
+        <translation>Se halló metal disuelto, lo que explica las nuevas.</translation>
+    </message>
+    <message>
+        <source>No metal shows in the water now.</source>
+        <translation>Ahora no se ve metal en el agua.</translation>
+    </message>
+    <message>
+        <source>This water dissolves scale, which does not fit: it may be old, or no scale.</source>
+        <translation>Esta agua disuelve la cal, y eso no encaja: puede ser vieja, o no ser cal.</translation>
+    </message>
+    <message>
+        <source>The sanitizer reads in order, which does not fit: brush first, it may not reach the walls.</source>
+        <translation>El desinfectante está en orden, y eso no encaja: cepille primero, quizá no llega a las paredes.</translation>
+    </message>
 </context>
 <context>
     <name>printer</name>

@@ -3708,6 +3708,66 @@
         <source>Without stabilizer the sun takes it within a day. Test every evening until the next bottle, and give the same again where free chlorine is below 1.</source>
         <translation>Sans stabilisant, le soleil l&apos;emporte en un jour. Mesurez chaque soir jusqu&apos;au prochain flacon et redonnez la même dose si le chlore libre est au-dessous de 1.</translation>
     </message>
+    <message>
+        <source>So little working sanitizer explains it.</source>
+        <translation>Si peu de désinfectant actif l&apos;explique.</translation>
+    </message>
+    <message>
+        <source>Calcium coming out of the water explains it.</source>
+        <translation>Le calcaire qui se sépare de l&apos;eau l&apos;explique.</translation>
+    </message>
+    <message>
+        <source>The readings do not explain it: look at the filter, its pressure and its running time first.</source>
+        <translation>Les mesures ne l&apos;expliquent pas : voyez d&apos;abord le filtre, sa pression et sa durée de marche.</translation>
+    </message>
+    <message>
+        <source>Dissolved metal was found too, which greens clear water: look whether walls are slippery.</source>
+        <translation>Du métal dissous a aussi été trouvé, qui verdit une eau claire : voyez si les parois glissent.</translation>
+    </message>
+    <message>
+        <source>The sanitizer reads in order, which does not fit: if the water is clear and green, have iron and copper read.</source>
+        <translation>Le désinfectant est en ordre, ce qui ne concorde pas : si l&apos;eau est verte mais claire, faites mesurer fer et cuivre.</translation>
+    </message>
+    <message>
+        <source>The readings show it too.</source>
+        <translation>Les mesures le montrent aussi.</translation>
+    </message>
+    <message>
+        <source>The readings show no spent chlorine, which does not fit: read free and total again.</source>
+        <translation>Les mesures ne montrent pas de chlore usé, ce qui ne concorde pas : remesurez le libre et le total.</translation>
+    </message>
+    <message>
+        <source>The readings explain it.</source>
+        <translation>Les mesures l&apos;expliquent.</translation>
+    </message>
+    <message>
+        <source>pH and chlorine read in order, which does not fit: read pH again, and ask who else has it.</source>
+        <translation>Le pH et le chlore sont en ordre, ce qui ne concorde pas : remesurez le pH et demandez qui d&apos;autre en souffre.</translation>
+    </message>
+    <message>
+        <source>The reading shows it too.</source>
+        <translation>La mesure le montre aussi.</translation>
+    </message>
+    <message>
+        <source>Little copper shows in the water now; it may have been taken up before.</source>
+        <translation>Il y a peu de cuivre dans l&apos;eau à présent ; cela peut venir d&apos;avant.</translation>
+    </message>
+    <message>
+        <source>Dissolved metal was found, which explains new ones.</source>
+        <translation>Du métal dissous a été trouvé, ce qui explique les nouvelles.</translation>
+    </message>
+    <message>
+        <source>No metal shows in the water now.</source>
+        <translation>Aucun métal ne se voit dans l&apos;eau à présent.</translation>
+    </message>
+    <message>
+        <source>This water dissolves scale, which does not fit: it may be old, or no scale.</source>
+        <translation>Cette eau dissout le tartre, ce qui ne concorde pas : il est peut-être ancien, ou ce n&apos;en est pas.</translation>
+    </message>
+    <message>
+        <source>The sanitizer reads in order, which does not fit: brush first, it may not reach the walls.</source>
+        <translation>Le désinfectant est en ordre, ce qui ne concorde pas : brossez d&apos;abord, il n&apos;atteint peut-être pas les parois.</translation>
+    </message>
 </context>
 <context>
     <name>printer</name>

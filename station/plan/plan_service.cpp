@@ -42,6 +42,9 @@ void say_findings(const Words& words, const Visit& visit, std::vector<Finding>& 
     if (visit.bottle.demand_test && (f.id == "chlorine_demand" || f.id == "demand_not_found"))
       f.text = demand_finding(words, result_of(*visit.bottle.demand_test, visit));
   }
+  for (Finding& f : findings)
+    if (const std::string cause = sign_cause(words, f.id, findings, visit.bottle); !cause.empty())
+      f.text += " " + cause;
 }
 
 Situation situation_of(const Visit& visit, std::span<const Visit> earlier, const TargetSet& targets,

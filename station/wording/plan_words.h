@@ -15,6 +15,10 @@ namespace brimline {
 
 // One plain sentence with the reading it rests on.
 std::string finding_text(const Words& words, const Finding& finding);
+// What the readings say of a sign the customer reported (a finding's id): its cause, or that they do not fit;
+// empty where they say nothing either way.
+std::string sign_cause(const Words& words, std::string_view sign, const std::vector<Finding>& findings,
+                       const Bottle& bottle);
 // What to do; `product` is absent where nothing is dosed.
 std::string step_text(const Words& words, const DraftStep& step, std::string_view product_name,
                       const std::optional<std::string>& portion);

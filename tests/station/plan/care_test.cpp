@@ -156,6 +156,34 @@ TEST(Care, ASwimSpaGetsNoStabilizer) {
   EXPECT_EQ(step_with(plan_of(v), "cyanuric_acid"), nullptr);
 }
 
+std::string text_of(const Plan& plan, std::string_view id) {
+  for (const Finding& f : plan.findings)
+    if (f.id == id) return f.text;
+  return "";
+}
+
+// What is seen is weighed against what is read, and what does not fit is said.
+TEST(Care, SignsAreWeighedAgainstReadings) {
+  Visit sound = pool({{"ph", 7.5},
+                      {"total_alkalinity", 100},
+                      {"calcium_hardness", 250},
+                      {"free_chlorine", 3},
+                      {"total_chlorine", 3},
+                      {"cyanuric_acid", 40}});
+  sound.bottle.signs = {Sign::green_water, Sign::cloudy};
+  const Plan odd = plan_of(sound);
+  EXPECT_NE(text_of(odd, "green_water").find("does not fit"), std::string::npos);
+  EXPECT_NE(text_of(odd, "cloudy").find("filter"), std::string::npos);
+  Visit used_up = sound;
+  for (Reading& r : used_up.bottle.readings)
+    if (r.analyte.ends_with("chlorine")) r.value = 0.4;
+  const Plan plain = plan_of(used_up);
+  EXPECT_NE(text_of(plain, "green_water").find("explains it"), std::string::npos);
+  EXPECT_NE(text_of(plain, "cloudy").find("explains it"), std::string::npos);
+  used_up.bottle.readings.push_back(Household::reading("copper", 0.8, 0.03));
+  EXPECT_NE(text_of(plan_of(used_up), "green_water").find("metal"), std::string::npos);
+}
+
 TEST(Care, WhatMustBeReadAgainIsAStep) {
   Visit v = pool({{"ph", 7.5},
                   {"total_alkalinity", 100},
