@@ -195,6 +195,7 @@ namespace {
 constexpr const char* kThere = "it to be there";
 }
 
+// NOLINTNEXTLINE(bugprone-macro-parentheses): a type takes no parentheses
 #define BRIMLINE_REQUIRED(type, name)                                          \
   type Fields::name(std::string_view key) {                                    \
     if (!has(key)) node_->fault(nullptr, quoted(key) + " is missing", kThere); \

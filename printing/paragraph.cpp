@@ -171,8 +171,8 @@ std::vector<TextLine> break_lines(const Sentence& sentence, double width, const 
 
 std::vector<TextLine> balanced_lines(const std::string& text, double width, const Type& type) {
   std::vector<TextLine> best = break_lines(text, width, type);
-  for (double narrower = width - 4; narrower > width / 2; narrower -= 4) {
-    std::vector<TextLine> lines = break_lines(text, narrower, type);
+  for (int step = 1; width - 4 * step > width / 2; ++step) {
+    std::vector<TextLine> lines = break_lines(text, width - 4 * step, type);
     if (lines.size() > best.size()) break;
     best = std::move(lines);
   }

@@ -126,7 +126,7 @@ std::optional<ServiceReport> ipp_state(const PrintJob& job) {
 std::vector<PrintQueue> print_queues() {
   const Destinations all;
   std::vector<PrintQueue> out;
-  for (int i = 0; i < all.count; ++i) {
+  for (int i = 0; all.first && i < all.count; ++i) {
     const cups_dest_t& one = all.first[i];
     if (one.instance) continue;
     PrintQueue queue{one.name, option(one, "printer-info"), one.is_default != 0, true};

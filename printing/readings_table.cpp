@@ -26,7 +26,7 @@ std::string spread_words(const Words& words, const AnalyteId& analyte, double sd
 }
 
 std::string clipped_words(const Words& words, const Reading& reading) {
-  const std::string value = value_words(words, reading.analyte, reading.value, false);
+  std::string value = value_words(words, reading.analyte, reading.value, false);
   if (!reading.clipped) return value;
   return words.say(
       kContext,

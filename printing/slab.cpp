@@ -139,6 +139,7 @@ void add_two_columns(SlabBuilder& out, const std::string& title, const std::vect
   narrow.width = (frame.width - gap) / 2;
   narrow.side = narrow.gutter = 0;
   std::vector<double> heights;
+  heights.reserve(lines.size());
   for (const std::string& line : lines)
     heights.push_back(static_cast<double>(break_lines(line, narrow.width, type).size()) * leading_of(type) +
                       2);

@@ -58,7 +58,7 @@ void SlabBuilder::add(Slab slab) {
   slabs_.push_back(std::move(slab));
 }
 
-void SlabBuilder::add_beside(std::vector<Column> columns) {
+void SlabBuilder::add_beside(const std::vector<Column>& columns) {
   Slab whole;
   for (const Column& column : columns) {
     double y = 0;

@@ -37,7 +37,7 @@ class SlabBuilder {
     double x = 0;
     std::vector<Slab> slabs;
   };
-  void add_beside(std::vector<Column> columns);
+  void add_beside(const std::vector<Column>& columns);
   // Keeps every slab from index `first` on together with the one after it, but for the last.
   void keep_from(size_t first);
 

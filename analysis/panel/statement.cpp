@@ -114,6 +114,7 @@ StatementTerm name_at_beginning(std::string_view analyte) {
 }
 StatementTerm names_of(const std::vector<AnalyteId>& analytes) {
   std::vector<NameTerm> names;
+  names.reserve(analytes.size());
   for (const AnalyteId& analyte : analytes) names.push_back({analyte, false});
   return names;
 }

@@ -25,7 +25,7 @@ Fault fault(const std::string& path, const std::string& what) {
 // The file a link points at, so that the link stays; the path itself where there is nothing yet.
 std::string resolved(const std::string& path) {
   char* real = ::realpath(path.c_str(), nullptr);
-  const std::string out = real ? real : path;
+  std::string out = real ? real : path;
   std::free(real);
   return out;
 }

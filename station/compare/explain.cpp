@@ -180,6 +180,7 @@ std::vector<Explanation> explain(std::span<const Pair> pairs, const Comparison& 
   std::stable_sort(found.begin(), found.end(),
                    [](const auto& a, const auto& b) { return a.first > b.first; });
   std::vector<Explanation> out;
+  out.reserve(found.size());
   for (auto& [chance, explanation] : found) out.push_back(std::move(explanation));
   return out;
 }

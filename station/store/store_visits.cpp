@@ -172,6 +172,7 @@ std::vector<std::string> ids_in_order(const Rows& rows) {
     keys.emplace_back(!row[1].isNull(), row[1].toLongLong(), Connection::text(row[0]));
   std::sort(keys.begin(), keys.end());
   std::vector<std::string> out;
+  out.reserve(keys.size());
   for (auto& key : keys) out.push_back(std::move(std::get<2>(key)));
   return out;
 }
