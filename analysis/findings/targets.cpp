@@ -78,20 +78,32 @@ struct Loaded {
   std::vector<Fault> faults;
 };
 
+struct ReadSet {
+  TargetSet set;
+  std::optional<std::string> builds_on;
+};
+
+tl::expected<ReadSet, std::vector<Fault>> read_set(std::string_view text, std::string_view file) {
+  auto f = Fields::parse(text, file);
+  if (!f) return tl::unexpected(std::vector<Fault>{f.error()});
+  ReadSet out{{f->text("id"), f->text("name"), f->text("source"), {}}, f->text_if("builds_on")};
+  for (Fields& row : f->tables("target")) out.set.rows.push_back(read_row(row));
+  std::vector<Fault> faults = f->finish();
+  if (!faults.empty()) return tl::unexpected(std::move(faults));
+  return out;
+}
+
 Loaded load() {
   Loaded out;
   std::map<std::string, std::string> base;
   for (const embedded::Text& file : embedded::targets()) {
-    auto f = Fields::parse(file.text, file.name);
-    if (!f) {
-      out.faults.push_back(f.error());
+    auto read = read_set(file.text, file.name);
+    if (!read) {
+      out.faults.insert(out.faults.end(), read.error().begin(), read.error().end());
       continue;
     }
-    TargetSet set{f->text("id"), f->text("name"), f->text("source"), {}};
-    if (auto on = f->text_if("builds_on")) base[set.id] = *on;
-    for (Fields& row : f->tables("target")) set.rows.push_back(read_row(row));
-    for (Fault& fault : f->finish()) out.faults.push_back(std::move(fault));
-    out.sets.push_back(std::move(set));
+    if (read->builds_on) base[read->set.id] = *read->builds_on;
+    out.sets.push_back(std::move(read->set));
   }
   for (TargetSet& set : out.sets) {
     const auto on = base.find(set.id);
@@ -160,6 +172,18 @@ const TargetSet* find_targets(std::string_view id) {
   for (const TargetSet& set : target_sets())
     if (set.id == id) return &set;
   return nullptr;
+}
+
+tl::expected<TargetSet, std::vector<Fault>> read_targets(std::string_view text, std::string_view file) {
+  auto read = read_set(text, file);
+  if (!read) return tl::unexpected(read.error());
+  if (!read->builds_on) return std::move(read->set);
+  const TargetSet* below = find_targets(*read->builds_on);
+  if (!below)
+    return tl::unexpected(std::vector<Fault>{
+        {std::string(file), 1, "`builds_on` names `" + *read->builds_on + "`", "a set that is built in"}});
+  read->set.rows.insert(read->set.rows.begin(), below->rows.begin(), below->rows.end());
+  return std::move(read->set);
 }
 
 std::vector<Fault> target_faults() {

@@ -9,6 +9,8 @@
 #include <string_view>
 #include <vector>
 
+#include <tl/expected.hpp>
+
 #include "analysis/fields.h"
 #include "analysis/findings/finding.h"
 #include "analysis/panel/vessel.h"
@@ -60,6 +62,8 @@ TargetCase case_of(const Vessel& vessel, std::optional<double> cyanuric_acid, st
 // Every set built in, by id; nothing where the id is unknown.
 std::span<const TargetSet> target_sets();
 const TargetSet* find_targets(std::string_view id);
+// A shop's own set, from the text of a file of the same form; it may build on any that is built in.
+tl::expected<TargetSet, std::vector<Fault>> read_targets(std::string_view text, std::string_view file);
 // Faults of the files built in: none, as a test holds.
 std::vector<Fault> target_faults();
 

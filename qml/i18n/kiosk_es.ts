@@ -842,6 +842,26 @@
         <source>Standards of known value, measured again and again. Each mark is one measurement, in standard deviations (sd) from what it should be.</source>
         <translation>Patrones de valor conocido, medidos una y otra vez. Cada marca es una medición, en desviaciones estándar (de) respecto a lo que debería ser.</translation>
     </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>práctica común, sin fuente</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>de memoria</translation>
+    </message>
+    <message>
+        <source>computed</source>
+        <translation>calculado</translation>
+    </message>
+    <message>
+        <source>%1, spread %2 %3 and %4 %</source>
+        <translation>%1, dispersión %2 %3 y %4 %</translation>
+    </message>
+    <message>
+        <source>%1, spread %2 %3</source>
+        <translation>%1, dispersión %2 %3</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>

@@ -842,6 +842,26 @@
         <source>Standards of known value, measured again and again. Each mark is one measurement, in standard deviations (sd) from what it should be.</source>
         <translation>Des étalons de valeur connue, mesurés encore et encore. Chaque marque est une mesure, en écarts-types (é.-t.) de ce qu’elle devrait être.</translation>
     </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>pratique courante, sans source</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>de mémoire</translation>
+    </message>
+    <message>
+        <source>computed</source>
+        <translation>calculé</translation>
+    </message>
+    <message>
+        <source>%1, spread %2 %3 and %4 %</source>
+        <translation>%1, dispersion %2 %3 et %4 %</translation>
+    </message>
+    <message>
+        <source>%1, spread %2 %3</source>
+        <translation>%1, dispersion %2 %3</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>

@@ -28,6 +28,26 @@ QString range_words(double low, double high, const QString& unit) {
   return say(QT_TRANSLATE_NOOP("back", "%1 to %2 %3")).arg(plain(low), plain(high), unit).trimmed();
 }
 
+// Where a number comes from, as its tag says (analysis/panel/analyte.h).
+QString origin_words(const Origin& origin) {
+  if (origin.tag == "W") return say(QT_TRANSLATE_NOOP("back", "common practice, no source"));
+  if (origin.tag == "M") return say(QT_TRANSLATE_NOOP("back", "from memory"));
+  if (origin.tag == "C") return say(QT_TRANSLATE_NOOP("back", "computed"));
+  return q(origin.source);
+}
+
+// "photometer, spread 0.05 and 2 %; from memory"
+QString method_words(const AnalyteKind& kind, const MethodKind& method) {
+  const QString spread =
+      method.sd_proportional > 0
+          ? say(QT_TRANSLATE_NOOP("back", "%1, spread %2 %3 and %4 %"))
+                .arg(word_for("method", q(name_of(method.method))), plain(method.sd_constant), q(kind.unit),
+                     plain(100 * method.sd_proportional))
+          : say(QT_TRANSLATE_NOOP("back", "%1, spread %2 %3"))
+                .arg(word_for("method", q(name_of(method.method))), plain(method.sd_constant), q(kind.unit));
+  return spread.simplified() + QStringLiteral("; ") + origin_words(method.origin);
+}
+
 }  // namespace
 
 QVariantList profile_choices() {
@@ -56,7 +76,7 @@ QList<QVariantMap> method_rows() {
   for (const AnalyteKind& kind : analyte_kinds())
     for (const MethodKind& method : kind.methods)
       rows.append({{"name", q(kind.name)},
-                   {"detail", word_for("method", q(name_of(method.method)))},
+                   {"detail", method_words(kind, method)},
                    {"number", range_words(method.range.low, method.range.high, q(kind.unit))}});
   return rows;
 }

@@ -33,7 +33,7 @@ std::span<const Command> commands() {
       {"keep", "--database URL", keep_command},
       {"listen", "--port PATH --profile NAME|FILE [--record F] [--for SECONDS]", listen_command},
       {"move", "--from URL --to URL", move_command},
-      {"plan", "VISIT [--earlier VISIT]... [--shelf DIR] [--targets NAME] [--language en|es|fr]",
+      {"plan", "VISIT [--earlier VISIT]... [--shelf DIR] [--targets NAME|FILE] [--language en|es|fr]",
        plan_command},
       {"print",
        "VISIT --out F.pdf [--paper letter|a4|roll80] [--language en|es|fr] [--large] [--earlier VISIT]... "

@@ -8,19 +8,12 @@
 #include "station/batch/usage.h"
 #include "station/batch/visit_input.h"
 #include "station/plan/plan_service.h"
+#include "station/plan/shop_targets.h"
 #include "station/plan_json.h"
 
 namespace brimline::batch {
 
-namespace {
-
-std::string target_names() {
-  std::string out;
-  for (const TargetSet& set : target_sets()) out += (out.empty() ? "" : ", ") + set.id;
-  return out;
-}
-
-}  // namespace
+namespace {}  // namespace
 
 int plan_command(const Arguments& arguments);
 int plan_command(const Arguments& arguments) {
@@ -28,8 +21,8 @@ int plan_command(const Arguments& arguments) {
   if (!parsed) return bad_usage("plan", parsed.error());
   if (parsed->positional.size() != 1) return bad_usage("plan", "expected one VISIT");
   const std::string name = parsed->value("--targets").value_or("household");
-  const TargetSet* targets = find_targets(name);
-  if (!targets) return bad_usage("plan", "unknown targets " + name + "; expected one of " + target_names());
+  const auto targets = targets_named(name);
+  if (!targets) return bad_input(targets.error());
 
   std::vector<std::string> paths = {parsed->positional.front()};
   if (const auto earlier = parsed->values.find("--earlier"); earlier != parsed->values.end())

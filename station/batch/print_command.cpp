@@ -11,6 +11,7 @@
 #include "station/batch/usage.h"
 #include "station/batch/visit_input.h"
 #include "station/plan/plan_service.h"
+#include "station/plan/shop_targets.h"
 #include "station/wording/shop_details.h"
 
 namespace brimline::batch {
@@ -20,7 +21,7 @@ struct PrintJob {
   std::string visit, out;
   std::optional<std::string> language, shelf, settings;
   std::vector<std::string> earlier;
-  const TargetSet* targets = nullptr;
+  std::string targets;
   Edition edition;
   std::string sheet = "take_home";
 };
@@ -40,9 +41,7 @@ tl::expected<PrintJob, std::string> job_of(const Parsed& parsed) {
   const auto language = language_in(parsed, "en");
   if (!language) return tl::unexpected(language.error());
   if (parsed.value("--language")) job.language = *language;
-  const std::string targets = parsed.value("--targets").value_or("household");
-  job.targets = find_targets(targets);
-  if (!job.targets) return tl::unexpected("unknown targets " + targets);
+  job.targets = parsed.value("--targets").value_or("household");
   job.shelf = parsed.value("--shelf");
   job.settings = parsed.value("--settings");
   if (job.settings && !QFileInfo(QString::fromStdString(*job.settings)).isFile())
@@ -130,7 +129,9 @@ int print_command(const Arguments& arguments) {
   const auto shelf =
       job->shelf ? read_shelf(*job->shelf) : tl::expected<Shelf, std::vector<Fault>>(built_in_shelf());
   if (!shelf) return bad_input(shelf.error());
-  if (!visit->plan_as_told) visit->plan_as_told = make_plan(*visit, *earlier, *shelf, *job->targets, words);
+  const auto targets = targets_named(job->targets);
+  if (!targets) return bad_input(targets.error());
+  if (!visit->plan_as_told) visit->plan_as_told = make_plan(*visit, *earlier, *shelf, *targets, words);
   return draw({std::move(*visit), *earlier, &*shelf, shop_of(*job)}, *job, words);
 }
 
