@@ -12,7 +12,7 @@
 #include "printing/queue.h"
 #include "printing/slips.h"
 #include "station/plan/plan_service.h"
-#include "station/shelf/shelf.h"
+#include "station/shelf/shop_shelf.h"
 
 namespace brimline {
 namespace {
@@ -30,36 +30,49 @@ QString free_file(const QString& folder, QString code) {
 // What every plan of this counter rests on.
 struct PlanGround {
   const TargetSet* targets = nullptr;
+  Shelf shelf;
   ShopSettings settings;
 };
 
-tl::expected<PlanGround, std::string> ground_of(const ShopDetails& shop, std::optional<Instant> overnight_due,
+// Beside the settings: the shop's own shelf (station/shelf/shop_shelf.h).
+std::string shelf_folder(const QString& settings_file) {
+  return settings_file.isEmpty() ? std::string()
+                                 : QFileInfo(settings_file).dir().filePath("shelf").toStdString();
+}
+
+tl::expected<PlanGround, std::string> ground_of(const QString& settings_file, const ShopDetails& shop,
+                                                std::optional<Instant> overnight_due,
                                                 const Supplies& supplies) {
   PlanGround out;
   out.targets = find_targets("household");
   if (!out.targets) return tl::unexpected(std::string("the target set `household` is not built in"));
+  auto shelf = shop_shelf(shelf_folder(settings_file));
+  if (!shelf) return tl::unexpected(shelf.error().front().text());
+  out.shelf = std::move(*shelf);
   if (!shop.emergency.empty()) out.settings.emergency_number = shop.emergency.front().number;
   out.settings.overnight_due = overnight_due;
   out.settings.supplies = supplies;
   return out;
 }
 
-tl::expected<Plan, std::string> plan_for(const Visit& visit, const std::vector<Visit>& earlier,
-                                         const std::string& language, const ShopDetails& shop,
-                                         std::optional<Instant> overnight_due, const Supplies& supplies) {
-  const auto ground = ground_of(shop, overnight_due, supplies);
+tl::expected<Plan, std::string> plan_for(const QString& settings_file, const Visit& visit,
+                                         const std::vector<Visit>& earlier, const std::string& language,
+                                         const ShopDetails& shop, std::optional<Instant> overnight_due,
+                                         const Supplies& supplies) {
+  const auto ground = ground_of(settings_file, shop, overnight_due, supplies);
   if (!ground) return tl::unexpected(ground.error());
-  return make_plan(visit, earlier, built_in_shelf(), *ground->targets, Words(language), {}, ground->settings);
+  return make_plan(visit, earlier, ground->shelf, *ground->targets, Words(language), {}, ground->settings);
 }
 
-tl::expected<Plan, std::string> changed_plan_for(const Visit& visit, const std::vector<Visit>& earlier,
+tl::expected<Plan, std::string> changed_plan_for(const QString& settings_file, const Visit& visit,
+                                                 const std::vector<Visit>& earlier,
                                                  const std::string& language, const ShopDetails& shop,
                                                  std::optional<Instant> overnight_due,
                                                  const Supplies& supplies,
                                                  const std::vector<HandOrder>& orders) {
-  const auto ground = ground_of(shop, overnight_due, supplies);
+  const auto ground = ground_of(settings_file, shop, overnight_due, supplies);
   if (!ground) return tl::unexpected(ground.error());
-  return make_changed_plan(visit, earlier, built_in_shelf(), *ground->targets, orders, Words(language), {},
+  return make_changed_plan(visit, earlier, ground->shelf, *ground->targets, orders, Words(language), {},
                            ground->settings);
 }
 
@@ -125,8 +138,11 @@ Drawn drawn_of(const SheetJob& job, const QString& settings_file) {
   const Words words(job.language);
   switch (job.kind) {
     case PaperKind::shelf_list: {
-      const ShelfSlip slip = make_shelf_slip(job.visit, built_in_shelf(),
-                                             read_till_codes(settings_file.toStdString()), job.shop, words);
+      const Shelf shelf = shop_shelf(shelf_folder(settings_file)).value_or(built_in_shelf());
+      TillCodes codes = read_till_codes(settings_file.toStdString());
+      for (const Product& product : shelf.products)
+        if (product.barcode) codes.emplace(product.id, *product.barcode);
+      const ShelfSlip slip = make_shelf_slip(job.visit, shelf, codes, job.shop, words);
       return {pdf_bytes(lay_out(slip, job.paper), slip.title), slip.title, "-shelf"};
     }
     case PaperKind::staff_copy: {
@@ -161,9 +177,11 @@ tl::expected<PaperOut, std::string> make_paper(const SheetJob& job, const QStrin
 
 Services services_of_station(const QString& out_dir, const QString& settings_file) {
   Services services;
-  services.plan = plan_for;
-  services.change = changed_plan_for;
-  services.shelf = [] { return built_in_shelf(); };
+  services.plan = [settings_file](const auto&... of) { return plan_for(settings_file, of...); };
+  services.change = [settings_file](const auto&... of) { return changed_plan_for(settings_file, of...); };
+  services.shelf = [settings_file] {
+    return shop_shelf(shelf_folder(settings_file)).value_or(built_in_shelf());
+  };
   services.compare = [](const std::vector<Visit>& visits, const std::string& language) {
     return compare(visits, Words(language));
   };

@@ -77,7 +77,7 @@ std::vector<Supply> supplies_at_home(const Situation& s, std::span<const Product
       out.push_back(supply_at_home(*same, have));
     } else if (assay && have.unit) {
       Product own{
-          "", sub->name + ", " + *have.assay, have.chemical, *assay, liquid, {}, {}, 0, "label at home"};
+          "", sub->name + ", " + *have.assay, have.chemical, *assay, liquid, {}, {}, 0, "label at home", {}, {}, {}};
       if (moles_per_unit(own)) out.push_back(supply_at_home(std::move(own), have));
     }
   }
@@ -322,6 +322,7 @@ void Draft::finish_dose(int supply, const Substance& sub, Step step, Change chan
   step.wait_h = wait_of(sub);
   step.for_findings = o.for_findings;
   step.cautions = sub.cautions;
+  step.cautions.insert(step.cautions.end(), from.product.cautions.begin(), from.product.cautions.end());
   if (o.whole && s.vessel.place == Place::indoor) step.cautions.push_back("cover_off");
   const double chloride = totals.chloride;
   totals = changed(totals, change, kilograms(), nullptr);

@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "analysis/treatment/plan.h"
 #include "analysis/treatment/substance.h"
@@ -33,6 +34,9 @@ struct Product {
   std::optional<double> label_dose;  // mL or g a cubic metre, for what is dosed by label only
   double price = 0;                  // a litre or kilogram, in the shop's money
   std::string source;
+  std::vector<double> packs;  // litres or kilograms a pack holds, as it is sold; empty: not said
+  std::optional<std::string> barcode;
+  std::vector<std::string> cautions;  // of its own label, as printed there
   friend bool operator==(const Product&, const Product&) = default;
 };
 

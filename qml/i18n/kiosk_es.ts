@@ -815,10 +815,6 @@
         <translation>método %1</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
-    </message>
-    <message>
         <source>Reagents</source>
         <translation>Reactivos</translation>
     </message>
@@ -4009,6 +4005,113 @@
     <message>
         <source>Ascorbic acid 99 %</source>
         <translation>Ácido ascórbico 99&#xa0;%</translation>
+    </message>
+</context>
+<context>
+    <name>products</name>
+    <message>
+        <source>Yes</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>Percent by weight</source>
+        <translation>Porcentaje en peso</translation>
+    </message>
+    <message>
+        <source>Trade percent of chlorine</source>
+        <translation>Porcentaje comercial de cloro</translation>
+    </message>
+    <message>
+        <source>Percent available chlorine</source>
+        <translation>Porcentaje de cloro disponible</translation>
+    </message>
+    <message>
+        <source>A new one</source>
+        <translation>Uno nuevo</translation>
+    </message>
+    <message>
+        <source>Which product</source>
+        <translation>Qué producto</translation>
+    </message>
+    <message>
+        <source>Name, as on the shelf</source>
+        <translation>Nombre, como en el estante</translation>
+    </message>
+    <message>
+        <source>Barcode; it may be scanned</source>
+        <translation>Código de barras; se puede escanear</translation>
+    </message>
+    <message>
+        <source>What it holds</source>
+        <translation>Qué contiene</translation>
+    </message>
+    <message>
+        <source>Percent on the label</source>
+        <translation>Porcentaje en la etiqueta</translation>
+    </message>
+    <message>
+        <source>Density, kg/L; empty: from its strength</source>
+        <translation>Densidad, kg/L; vacío: según su concentración</translation>
+    </message>
+    <message>
+        <source>The percent means</source>
+        <translation>El porcentaje significa</translation>
+    </message>
+    <message>
+        <source>It is poured, not weighed</source>
+        <translation>Se vierte, no se pesa</translation>
+    </message>
+    <message>
+        <source>Price of a litre or kilogram</source>
+        <translation>Precio del litro o kilogramo</translation>
+    </message>
+    <message>
+        <source>Packs, L or kg, with ; between</source>
+        <translation>Envases, L o kg, separados por ;</translation>
+    </message>
+    <message>
+        <source>Label’s dose, mL or g a m³</source>
+        <translation>Dosis de la etiqueta, mL o g por m³</translation>
+    </message>
+    <message>
+        <source>Label’s own cautions, with ; between</source>
+        <translation>Advertencias de la etiqueta, separadas por ;</translation>
+    </message>
+    <message>
+        <source>On the shelf</source>
+        <translation>En el estante</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Not kept: %1</source>
+        <translation>No se guardó: %1</translation>
+    </message>
+    <message>
+        <source>%1 is off the shelf: no plan names it.</source>
+        <translation>%1 ya no está en el estante: ningún plan lo nombra.</translation>
+    </message>
+    <message>
+        <source>Not kept: the product’s name is missing.</source>
+        <translation>No se guardó: falta el nombre del producto.</translation>
+    </message>
+    <message>
+        <source>Not kept: say what it holds.</source>
+        <translation>No se guardó: diga qué contiene.</translation>
+    </message>
+    <message>
+        <source>Not kept: percent, density, price and packs are numbers; a price is needed.</source>
+        <translation>No se guardó: porcentaje, densidad, precio y envases son números; hace falta un precio.</translation>
+    </message>
+    <message>
+        <source>%1 is kept. The next plan knows it.</source>
+        <translation>%1 está guardado. El próximo plan lo conoce.</translation>
     </message>
 </context>
 <context>

@@ -815,10 +815,6 @@
         <translation>méthode %1</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1&#xa0;%</translation>
-    </message>
-    <message>
         <source>Reagents</source>
         <translation>Réactifs</translation>
     </message>
@@ -4009,6 +4005,113 @@
     <message>
         <source>Ascorbic acid 99 %</source>
         <translation>Acide ascorbique 99&#xa0;%</translation>
+    </message>
+</context>
+<context>
+    <name>products</name>
+    <message>
+        <source>Yes</source>
+        <translation>Oui</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>Non</translation>
+    </message>
+    <message>
+        <source>Percent by weight</source>
+        <translation>Pourcentage en poids</translation>
+    </message>
+    <message>
+        <source>Trade percent of chlorine</source>
+        <translation>Pourcentage commercial de chlore</translation>
+    </message>
+    <message>
+        <source>Percent available chlorine</source>
+        <translation>Pourcentage de chlore disponible</translation>
+    </message>
+    <message>
+        <source>A new one</source>
+        <translation>Un nouveau</translation>
+    </message>
+    <message>
+        <source>Which product</source>
+        <translation>Quel produit</translation>
+    </message>
+    <message>
+        <source>Name, as on the shelf</source>
+        <translation>Nom, comme au rayon</translation>
+    </message>
+    <message>
+        <source>Barcode; it may be scanned</source>
+        <translation>Code-barres ; il peut être scanné</translation>
+    </message>
+    <message>
+        <source>What it holds</source>
+        <translation>Ce qu&apos;il contient</translation>
+    </message>
+    <message>
+        <source>Percent on the label</source>
+        <translation>Pourcentage sur l&apos;étiquette</translation>
+    </message>
+    <message>
+        <source>Density, kg/L; empty: from its strength</source>
+        <translation>Densité, kg/L ; vide : d&apos;après sa concentration</translation>
+    </message>
+    <message>
+        <source>The percent means</source>
+        <translation>Le pourcentage signifie</translation>
+    </message>
+    <message>
+        <source>It is poured, not weighed</source>
+        <translation>Il se verse, ne se pèse pas</translation>
+    </message>
+    <message>
+        <source>Price of a litre or kilogram</source>
+        <translation>Prix du litre ou du kilogramme</translation>
+    </message>
+    <message>
+        <source>Packs, L or kg, with ; between</source>
+        <translation>Emballages, L ou kg, séparés par ;</translation>
+    </message>
+    <message>
+        <source>Label’s dose, mL or g a m³</source>
+        <translation>Dose de l&apos;étiquette, mL ou g par m³</translation>
+    </message>
+    <message>
+        <source>Label’s own cautions, with ; between</source>
+        <translation>Précautions de l&apos;étiquette, séparées par ;</translation>
+    </message>
+    <message>
+        <source>On the shelf</source>
+        <translation>Au rayon</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Not kept: %1</source>
+        <translation>Pas gardé : %1</translation>
+    </message>
+    <message>
+        <source>%1 is off the shelf: no plan names it.</source>
+        <translation>%1 n&apos;est plus au rayon : aucun plan ne le nomme.</translation>
+    </message>
+    <message>
+        <source>Not kept: the product’s name is missing.</source>
+        <translation>Pas gardé : il manque le nom du produit.</translation>
+    </message>
+    <message>
+        <source>Not kept: say what it holds.</source>
+        <translation>Pas gardé : dire ce qu&apos;il contient.</translation>
+    </message>
+    <message>
+        <source>Not kept: percent, density, price and packs are numbers; a price is needed.</source>
+        <translation>Pas gardé : pourcentage, densité, prix et emballages sont des nombres ; il faut un prix.</translation>
+    </message>
+    <message>
+        <source>%1 is kept. The next plan knows it.</source>
+        <translation>%1 est gardé. Le prochain plan le connaît.</translation>
     </message>
 </context>
 <context>

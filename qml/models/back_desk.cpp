@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "qml/models/back_desk.h"
 
+#include <QDir>
+#include <QFileInfo>
+
 #include "qml/models/back_rows.h"
 #include "qml/models/choices.h"
 
@@ -114,9 +117,17 @@ BackDesk::BackDesk(Settings& settings, QString file, Counter& counter, QObject* 
       settings_(settings),
       file_(std::move(file)),
       counter_(counter),
+      product_form_(QFileInfo(file_).dir().filePath("shelf").toStdString()),
       fields_({"key", "label", "value", "options"}),
       rows_({"name", "detail", "number"}) {
   refresh();
+}
+
+bool BackDesk::scan(const QString& code) {
+  if (shelf_ != QLatin1String("products")) return false;
+  if (!product_form_.show_barcode(code)) product_form_.set("product_barcode", code);
+  refresh();
+  return true;
 }
 
 QVariantList BackDesk::shelves() const {
@@ -154,11 +165,12 @@ void BackDesk::refresh() {
                      {"value", field.get(settings_)},
                      {"options", options_of(field)}});
   if (SupplyForm::is_ours(shelf_)) fields = supply_form_.fields(shelf_);
+  if (shelf_ == QLatin1String("products")) fields = product_form_.fields();
   fields_.replace({});
   fields_.replace(fields);
   QList<QVariantMap> rows;
   if (shelf_ == QLatin1String("instrument")) rows = instrument_rows(settings_.profile);
-  if (shelf_ == QLatin1String("products")) rows = product_rows();
+  if (shelf_ == QLatin1String("products")) rows = product_form_.rows();
   if (shelf_ == QLatin1String("methods")) rows = method_rows();
   if (shelf_ == QLatin1String("reagents")) rows = lot_rows(counter_);
   if (shelf_ == QLatin1String("checks")) rows = check_rows(counter_);
@@ -176,12 +188,23 @@ void BackDesk::setValue(const QString& key, const QString& text) {
     if (supply_form_.set(key, text, counter_)) refresh();
     return;
   }
+  if (shelf_ == QLatin1String("products")) {
+    if (product_form_.set(key, text)) refresh();
+    return;
+  }
   for (const FieldRow& field : kFields)
     if (key == QLatin1String(field.key)) field.set(settings_, text);
   if (key == QLatin1String("profile") || key == QLatin1String("paper")) refresh();
 }
 
 void BackDesk::apply() {
+  if (shelf_ == QLatin1String("products")) {
+    says_ = product_form_.keep();
+    refresh();
+    emit saysChanged();
+    emit counter_.changed();  // the plan on the counter may now choose otherwise
+    return;
+  }
   if (SupplyForm::is_ours(shelf_)) {
     says_ = supply_form_.keep(shelf_, counter_);
     refresh();

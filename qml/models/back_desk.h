@@ -6,6 +6,7 @@
 #include <QObject>
 #include <QVariantList>
 
+#include "qml/models/product_form.h"
 #include "qml/models/row_model.h"
 #include "qml/models/settings.h"
 #include "qml/models/supply_form.h"
@@ -37,6 +38,8 @@ class BackDesk : public QObject {
   RowModel* rows() { return &rows_; }
 
   Q_INVOKABLE void setValue(const QString& key, const QString& text);
+  // A product's barcode while the shelf list is open; false: nothing took it.
+  bool scan(const QString& code);
   Q_INVOKABLE void apply();  // keeps what was written and uses it
 
  signals:
@@ -51,6 +54,7 @@ class BackDesk : public QObject {
   QString file_;
   Counter& counter_;
   SupplyForm supply_form_;
+  ProductForm product_form_;
   QString shelf_ = QStringLiteral("instrument");
   QString says_;
   RowModel fields_, rows_;

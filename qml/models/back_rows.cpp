@@ -7,7 +7,6 @@
 #include "analysis/panel/names.h"
 #include "devices/profile.h"
 #include "qml/models/choices.h"
-#include "station/shelf/shelf.h"
 
 namespace brimline {
 namespace {
@@ -78,15 +77,6 @@ QList<QVariantMap> method_rows() {
       rows.append({{"name", q(kind.name)},
                    {"detail", method_words(kind, method)},
                    {"number", range_words(method.range.low, method.range.high, q(kind.unit))}});
-  return rows;
-}
-
-QList<QVariantMap> product_rows() {
-  QList<QVariantMap> rows;
-  for (const Product& product : built_in_shelf().products)
-    rows.append({{"name", q(product.name)},
-                 {"detail", q(product.substance).replace('_', ' ')},
-                 {"number", say(QT_TRANSLATE_NOOP("back", "%1 %")).arg(plain(product.assay.percent))}});
   return rows;
 }
 

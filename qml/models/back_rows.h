@@ -8,7 +8,6 @@
 namespace brimline {
 
 QList<QVariantMap> instrument_rows(const QString& profile);  // its methods, their ranges
-QList<QVariantMap> product_rows();                           // the shelf
 QList<QVariantMap> method_rows();                            // how each reading may be taken
 QVariantList profile_choices();                              // {key, word}
 

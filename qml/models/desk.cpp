@@ -155,6 +155,7 @@ void Desk::onHappened(const Happening& heard) {
 void Desk::scan(const QString& label) {
   const std::string code = label.trimmed().toStdString();
   if (code.empty()) return;
+  if (place_ == BackRoom && back_.scan(label)) return;
   for (const Overnight& overnight : counter_.overnights())
     if (code.starts_with(overnight.visit.bottle.code + "/")) {
       openOvernight(q(overnight.visit.id));

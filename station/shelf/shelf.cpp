@@ -48,6 +48,9 @@ void judge(Fields& f, const Product& p) {
             "weight, or a chlorine strength of a chlorine");
   if (p.assay.percent <= 0 || p.assay.percent > 100)
     f.fault("percent", "`percent` is no percent", "above 0, at most 100");
+  if (std::any_of(p.packs.begin(), p.packs.end(), [](double pack) { return pack <= 0; }))
+    f.fault("packs", "a pack holds nothing", "litres or kilograms above 0");
+  if (p.name.empty()) f.fault("name", "`name` is empty", "the product's name");
   if (p.price < 0) f.fault("price", "`price` is negative", "0 or more");
 }
 
@@ -78,6 +81,9 @@ tl::expected<Product, std::vector<Fault>> read_product(std::string_view text, st
   p.density = f->number_if("density");
   p.label_dose = f->number_if("label_dose");
   p.price = f->number("price");
+  if (f->has("packs")) p.packs = f->numbers("packs");
+  p.barcode = f->text_if("barcode");
+  p.cautions = f->texts_if("cautions").value_or(std::vector<std::string>{});
   p.source = f->text("source");
   judge(*f, p);
   std::vector<Fault> faults = f->finish();
