@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "qml/kiosk.h"
 
+#include <QCoreApplication>
 #include <QDateTime>
 #include <QDir>
 #include <QElapsedTimer>
 #include <QFile>
+#include <QLocale>
 #include <QRandomGenerator>
 #include <QScreen>
+#include <QTimer>
 
 #include <cstdio>
 
@@ -60,6 +63,7 @@ tl::expected<std::unique_ptr<Kiosk>, std::string> Kiosk::start(const KioskOption
   setup.settings = load_settings(options.settings);
   if (!options.port.isEmpty()) setup.settings.port = options.port;
   if (!options.profile.isEmpty()) setup.settings.profile = options.profile;
+  if (!options.language.isEmpty()) setup.settings.language = options.language;
   setup.settings_file = options.settings;
   setup.services = services_of_station(options.out_dir, options.settings);
   setup.screen_keyboard = options.screen_keyboard;
@@ -75,7 +79,16 @@ tl::expected<std::unique_ptr<Kiosk>, std::string> Kiosk::start(const KioskOption
     if (const std::string fault = kiosk->put_on_counter(options.visit); !fault.empty())
       return tl::unexpected(fault);
   QObject::connect(kiosk->bench_.get(), &Bench::happened, kiosk->desk_.get(), &Desk::onHappened);
-  QObject::connect(kiosk->desk_->back(), &BackDesk::applied, [k = kiosk.get()] { k->listen(); });
+  QObject::connect(kiosk->desk_->back(), &BackDesk::applied, kiosk->desk_.get(), [k = kiosk.get()] {
+    k->listen();
+    if (k->spoken_ == k->desk_->settings().language) return;
+    // Not from within the window that is to go: it is made anew, with every sentence.
+    QTimer::singleShot(0, k->desk_.get(), [k] {
+      k->speak();
+      k->show(k->options_);
+    });
+  });
+  kiosk->speak();
   kiosk->listen();
   kiosk->show(options);
   if (!kiosk->window_) return tl::unexpected(std::string("the window could not be made"));
@@ -114,7 +127,23 @@ void Kiosk::listen() {
   bench_->listen(std::move(*profile), settings.port);
 }
 
+void Kiosk::speak() {
+  const QString language = desk_->settings().language;
+  spoken_ = language;
+  if (translator_) QCoreApplication::removeTranslator(translator_.get());
+  translator_.reset();
+  if (language != "en") {
+    translator_ = std::make_unique<QTranslator>();
+    if (translator_->load(":/i18n/kiosk_" + language + ".qm"))
+      QCoreApplication::installTranslator(translator_.get());
+  }
+  QLocale::setDefault(language == "en" ? QLocale::c() : QLocale(language));
+  counter_->speak(language.toStdString());
+  desk_->retell();
+}
+
 void Kiosk::show(const KioskOptions& options) {
+  window_ = nullptr;
   engine_ = std::make_unique<QQmlApplicationEngine>();
   engine_->addImportPath("qrc:/qt/qml");
   engine_->setInitialProperties({{"desk", QVariant::fromValue(desk_.get())}});

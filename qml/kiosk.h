@@ -4,6 +4,7 @@
 
 #include <QQmlApplicationEngine>
 #include <QQuickWindow>
+#include <QTranslator>
 
 #include <memory>
 #include <string>
@@ -32,6 +33,7 @@ class Kiosk {
   std::string put_on_counter(const QString& file);
   void listen();
   void show(const KioskOptions& options);
+  void speak();  // the language of the settings, on screen and in what the desks say
 
   KioskOptions options_;
   std::unique_ptr<Store> store_;
@@ -42,6 +44,8 @@ class Kiosk {
   std::unique_ptr<QQmlApplicationEngine> engine_;
   QQuickWindow* window_ = nullptr;
   QString listening_;  // port and profile listened to
+  QString spoken_;     // the language of the screen
+  std::unique_ptr<QTranslator> translator_;
 };
 
 }  // namespace brimline

@@ -27,6 +27,7 @@ void add_options(QCommandLineParser& parser) {
       {"clock", "What the clock shows at start, e.g. 2026-06-14T09:00:00-05:00.", "ISO"},
       {"visit", "A brimline-visit/1 file to put on the counter at start.", "FILE"},
       {"shots", "Makes a picture of every place in DIR, then ends.", "DIR"},
+      {"language", "The language of the screen: en, es or fr.", "L"},
       {"trace", "Says on standard output what has been kept."},
       {"screen-keyboard", "Shows a keyboard on the screen where something is to be written."},
   });
@@ -74,6 +75,9 @@ tl::expected<std::optional<KioskOptions>, QString> kiosk_options(const QStringLi
   out.windowed = parser.isSet("windowed") || parser.isSet("size");
   out.trace = parser.isSet("trace");
   out.screen_keyboard = parser.isSet("screen-keyboard");
+  out.language = parser.value("language");
+  if (!out.language.isEmpty() && !QStringList{"en", "es", "fr"}.contains(out.language))
+    return tl::unexpected("--language " + out.language + "; expected en, es or fr");
   if (parser.isSet("size")) {
     const auto size = size_from(parser.value("size"));
     if (!size) return tl::unexpected("--size " + parser.value("size") + "; expected e.g. 1280x800");

@@ -26,6 +26,7 @@ struct KioskOptions {
   QString visit;                 // a brimline-visit/1 file put on the counter at start
   bool trace = false;            // a line on standard output for each reading, once it is durable
   bool screen_keyboard = false;
+  QString language;  // of the screen: en, es or fr; empty: as the settings say
 };
 
 // The error is one line for standard error. Nothing where only help or the version was asked for,

@@ -858,6 +858,10 @@
         <source>%1, spread %2 %3</source>
         <translation>%1, dispersion %2 %3</translation>
     </message>
+    <message>
+        <source>Language of this screen</source>
+        <translation>Langue de cet écran</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>

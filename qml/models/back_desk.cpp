@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "qml/models/back_desk.h"
 
+#include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
 
@@ -97,6 +98,8 @@ const FieldRow kFields[] = {
     {"shop", "poison", QT_TRANSLATE_NOOP("back", "Poison line"),
      [](const Settings& s) { return number_of(s, "Poison line"); },
      [](Settings& s, const QString& t) { set_number(s, "Poison line", t); }},
+    {"shop", "language", QT_TRANSLATE_NOOP("back", "Language of this screen"),
+     [](const Settings& s) { return s.language; }, [](Settings& s, const QString& t) { s.language = t; }},
     {"shop", "paper", QT_TRANSLATE_NOOP("back", "Paper"), [](const Settings& s) { return s.paper; },
      [](Settings& s, const QString& t) { s.paper = t; }},
     {"shop", "printer", QT_TRANSLATE_NOOP("back", "Printer’s queue; empty for the usual one"),
@@ -133,7 +136,8 @@ bool BackDesk::scan(const QString& code) {
 QVariantList BackDesk::shelves() const {
   QVariantList out;
   for (const ShelfRow& row : kShelves)
-    out.append(QVariantMap{{"key", QString::fromLatin1(row.key)}, {"word", tr(row.word)}});
+    out.append(QVariantMap{{"key", QString::fromLatin1(row.key)},
+                           {"word", QCoreApplication::translate("back", row.word)}});
   return out;
 }
 
@@ -147,7 +151,7 @@ void BackDesk::setShelf(const QString& key) {
 
 QString BackDesk::intro() const {
   for (const ShelfRow& row : kShelves)
-    if (shelf_ == QLatin1String(row.key)) return tr(row.intro);
+    if (shelf_ == QLatin1String(row.key)) return QCoreApplication::translate("back", row.intro);
   return {};
 }
 
@@ -161,7 +165,7 @@ void BackDesk::refresh() {
   for (const FieldRow& field : kFields)
     if (shelf_ == QLatin1String(field.shelf))
       fields.append({{"key", QString::fromLatin1(field.key)},
-                     {"label", tr(field.label)},
+                     {"label", QCoreApplication::translate("back", field.label)},
                      {"value", field.get(settings_)},
                      {"options", options_of(field)}});
   if (SupplyForm::is_ours(shelf_)) fields = supply_form_.fields(shelf_);
@@ -194,7 +198,8 @@ void BackDesk::setValue(const QString& key, const QString& text) {
   }
   for (const FieldRow& field : kFields)
     if (key == QLatin1String(field.key)) field.set(settings_, text);
-  if (key == QLatin1String("profile") || key == QLatin1String("paper")) refresh();
+  if (key == QLatin1String("profile") || key == QLatin1String("paper") || key == QLatin1String("language"))
+    refresh();
 }
 
 void BackDesk::apply() {

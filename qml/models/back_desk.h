@@ -40,6 +40,7 @@ class BackDesk : public QObject {
   Q_INVOKABLE void setValue(const QString& key, const QString& text);
   // A product's barcode while the shelf list is open; false: nothing took it.
   bool scan(const QString& code);
+  void refresh();
   Q_INVOKABLE void apply();  // keeps what was written and uses it
 
  signals:
@@ -48,8 +49,6 @@ class BackDesk : public QObject {
   void applied();
 
  private:
-  void refresh();
-
   Settings& settings_;
   QString file_;
   Counter& counter_;

@@ -62,9 +62,10 @@ QList<QVariantMap> instrument_rows(const QString& profile_id) {
     if (q(profile.id) != profile_id) continue;
     for (const MethodRow& method : profile.methods) {
       const AnalyteKind* kind = find_analyte(method.analyte);
-      rows.append({{"name", kind ? q(kind->name) : q(method.analyte)},
-                   {"detail", say(QT_TRANSLATE_NOOP("back", "method %1")).arg(q(method.code))},
-                   {"number", range_words(method.low, method.high, q(method.unit))}});
+      rows.append(
+          {{"name", kind ? QCoreApplication::translate("analyte", kind->name.c_str()) : q(method.analyte)},
+           {"detail", say(QT_TRANSLATE_NOOP("back", "method %1")).arg(q(method.code))},
+           {"number", range_words(method.low, method.high, q(method.unit))}});
     }
   }
   return rows;
@@ -74,7 +75,7 @@ QList<QVariantMap> method_rows() {
   QList<QVariantMap> rows;
   for (const AnalyteKind& kind : analyte_kinds())
     for (const MethodKind& method : kind.methods)
-      rows.append({{"name", q(kind.name)},
+      rows.append({{"name", QCoreApplication::translate("analyte", kind.name.c_str())},
                    {"detail", method_words(kind, method)},
                    {"number", range_words(method.range.low, method.range.high, q(kind.unit))}});
   return rows;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "qml/models/bench_desk.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 
 #include "analysis/panel/analyte.h"
@@ -18,7 +20,8 @@ QString q(std::string_view text) {
 QString names_in_words(const std::vector<AnalyteId>& analytes) {
   QStringList names;
   for (const AnalyteId& id : analytes)
-    if (const AnalyteKind* kind = find_analyte(id)) names.append(q(kind->name));
+    if (const AnalyteKind* kind = find_analyte(id))
+      names.append(QCoreApplication::translate("analyte", kind->name.c_str()));
   return names.join(QStringLiteral(", "));
 }
 
@@ -72,7 +75,7 @@ QString BenchDesk::dueLine() const {
 
 QString BenchDesk::analyteName() const {
   const AnalyteKind* kind = find_analyte(analyte_);
-  return kind ? q(kind->name) : QString();
+  return kind ? QCoreApplication::translate("analyte", kind->name.c_str()) : QString();
 }
 
 QString BenchDesk::unit() const {
@@ -152,7 +155,8 @@ void BenchDesk::keep() {
   reading.method = named<Method>(how_.value("method").toString().toStdString());
   reading.clipped = named<Clip>(how_.value("clip").toString().toStdString());
   if (!kind.possible.holds(reading.value))
-    return setSays(tr("%1 cannot be %2. Please read it again.").arg(q(kind.name), typed_));
+    return setSays(tr("%1 cannot be %2. Please read it again.")
+                       .arg(QCoreApplication::translate("analyte", kind.name.c_str()), typed_));
   if (const auto kept = counter_.add_reading(reading); !kept)
     return setSays(tr("Not kept: %1").arg(q(kept.error())));
   clearPad();

@@ -63,6 +63,14 @@ QVariantList Desk::emergencyNumbers() const {
   return emergency_numbers(settings_.shop);
 }
 
+void Desk::retell() {
+  back_.refresh();
+  overnight_.refresh();
+  refreshArrivals();
+  emit shopChanged();
+  emit clockChanged();
+}
+
 void Desk::setPlace(int place) {
   if (place < Arrivals || place > BackRoom || place == place_) return;
   place_ = place;

@@ -32,7 +32,7 @@ class Desk : public QObject {
   Q_PROPERTY(brimline::RowModel* overnights READ overnights CONSTANT)  // tests that go on
   Q_PROPERTY(QString scanning READ scanning NOTIFY scanningChanged)
   Q_PROPERTY(QString says READ says NOTIFY saysChanged)
-  Q_PROPERTY(QVariantList emergencyCards READ emergencyCards CONSTANT)
+  Q_PROPERTY(QVariantList emergencyCards READ emergencyCards NOTIFY shopChanged)
   Q_PROPERTY(QVariantList emergencyNumbers READ emergencyNumbers NOTIFY shopChanged)
   Q_PROPERTY(brimline::Ticket* ticket READ ticket CONSTANT)
   Q_PROPERTY(brimline::BenchDesk* bench READ bench CONSTANT)
@@ -75,6 +75,7 @@ class Desk : public QObject {
   BackDesk* back() { return &back_; }
   ChartDesk* charts() { return &charts_; }
   const Settings& settings() const { return settings_; }
+  void retell();  // everything said anew, after the language has changed
 
   Q_INVOKABLE void startBottle();
   Q_INVOKABLE void openVisit(const QString& id);

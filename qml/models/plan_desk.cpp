@@ -62,6 +62,7 @@ QString PlanDesk::question(const QString& fact) const {
 
 void PlanDesk::choose(const QString& fact, const QString& key) {
   choices_[fact] = key;
+  if (fact == QLatin1String("language")) return ask();
   emit changed();
   if (fact == QLatin1String("home_at")) {
     const Instant at = home_moment(key, counter_.now());
@@ -74,6 +75,7 @@ void PlanDesk::choose(const QString& fact, const QString& key) {
 
 void PlanDesk::clear() {
   plan_.reset();
+  told_.reset();
   findings_.replace({});
   steps_.replace({});
   cautions_.clear();
@@ -114,18 +116,30 @@ void PlanDesk::ask() {
   overnight_ = overnightDue();
   const auto work = [this, request, visit = visit_to_tell(), earlier = counter_.earlier(),
                      shop = settings_.shop, overnight = overnight_, supplies = counter_.supplies(),
-                     plan = services_.plan, change = services_.change, orders = orders_] {
-    auto made = orders.empty() ? plan(visit, earlier, "en", shop, overnight, supplies)
-                               : change(visit, earlier, "en", shop, overnight, supplies, orders);
+                     plan = services_.plan, change = services_.change, orders = orders_,
+                     screen = counter_.words().language(), sheet = sheet_language()] {
+    const auto in = [&](const std::string& language) {
+      return orders.empty() ? plan(visit, earlier, language, shop, overnight, supplies)
+                            : change(visit, earlier, language, shop, overnight, supplies, orders);
+    };
+    Told made{in(screen), std::nullopt};
+    // The same plan in the customer's words: it is told, kept and printed so.
+    if (made.shown && sheet != screen)
+      if (auto told = in(sheet)) made.told = std::move(*told);
     QMetaObject::invokeMethod(this, [this, request, made = std::move(made)] { show(request, made); });
   };
   plans_.clear();  // plans not yet begun are of a bottle that has changed since
   plans_.start(work);
 }
 
-void PlanDesk::show(int request, const tl::expected<Plan, std::string>& plan) {
+std::string PlanDesk::sheet_language() const {
+  return choices().value("language", "en").toString().toStdString();
+}
+
+void PlanDesk::show(int request, const Told& made) {
   if (request != asked_) return;
   made_ = request;
+  const tl::expected<Plan, std::string>& plan = made.shown;
   if (!plan) {
     clear();
     failed_ = q(plan.error());
@@ -135,8 +149,9 @@ void PlanDesk::show(int request, const tl::expected<Plan, std::string>& plan) {
   Visit visit = visit_to_tell();
   visit.plan_as_told = *plan;
   plan_ = *plan;
+  told_ = made.told ? made.told : plan_;
   failed_.clear();
-  const Words words("en");
+  const Words& words = counter_.words();
   const Visit* earlier = last_of(counter_.earlier());
   const Sheet sheet = make_sheet(visit, earlier, settings_.shop, words);
   findings_.replace(finding_rows(*plan, visit, earlier, words));
@@ -188,7 +203,7 @@ QStringList PlanDesk::changeLines() const {
 bool PlanDesk::tell() {
   const Visit told_as = visit_to_tell();
   const auto home = counter_.change([&](Visit& v) { v.home_at = told_as.home_at; });
-  const auto kept = home ? counter_.tell(*plan_) : home;
+  const auto kept = home ? counter_.tell(*told_) : home;
   if (kept) return true;
   sheet_says_ = tr("No sheet was made, for the visit could not be kept: %1").arg(q(kept.error()));
   emit changed();

@@ -77,8 +77,14 @@ class PlanDesk : public QObject {
   void sheetMade(const QString& where);
 
  private:
+  // A plan in the clerk's words, and in the sheet's where that is another language.
+  struct Told {
+    tl::expected<Plan, std::string> shown;
+    std::optional<Plan> told;
+  };
   void ask();
-  void show(int request, const tl::expected<Plan, std::string>& plan);
+  std::string sheet_language() const;
+  void show(int request, const Told& made);
   void clear();
   void drop_stale_orders();
   bool tell();
@@ -90,7 +96,7 @@ class PlanDesk : public QObject {
   const Settings& settings_;
   Services services_;
   RowModel findings_, steps_;
-  std::optional<Plan> plan_;
+  std::optional<Plan> plan_, told_;  // as shown, and in the language of the sheet
   QStringList cautions_, still_open_;
   QString title_, swim_line_, why_not_, come_back_, sheet_says_, failed_;
   QVariantMap choices_;

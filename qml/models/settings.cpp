@@ -22,6 +22,7 @@ Settings load_settings(const QString& file) {
   out.port = ini.value("instrument/port").toString();
   out.profile = ini.value("instrument/profile").toString();
   out.paper = ini.value("sheet/paper", out.paper).toString();
+  out.language = ini.value("screen/language", out.language).toString();
   out.printer = ini.value("sheet/printer").toString();
   return out;
 }
@@ -41,6 +42,7 @@ bool save_settings(const Settings& settings, const QString& file) {
   ini.setValue("instrument/port", settings.port);
   ini.setValue("instrument/profile", settings.profile);
   ini.setValue("sheet/paper", settings.paper);
+  ini.setValue("screen/language", settings.language);
   ini.setValue("sheet/printer", settings.printer);
   ini.sync();
   return ini.status() == QSettings::NoError;

@@ -12,7 +12,8 @@ struct Settings {
   ShopDetails shop;
   QString port, profile;  // of the instrument; an empty port: none is listened to
   QString paper = QStringLiteral("letter");
-  QString printer;  // queue's name; empty: the machine's usual one
+  QString language = QStringLiteral("en");  // of the screen
+  QString printer;                          // queue's name; empty: the machine's usual one
 };
 
 // Missing keys keep their defaults; a missing file is all defaults.

@@ -83,8 +83,9 @@ void ThenDesk::refresh() {
   }
   visits.push_back(counter_.visit());
   pool_.clear();
-  pool_.start([this, request, visits = std::move(visits), compare = compare_] {
-    Comparison made = compare(visits, "en");
+  pool_.start([this, request, visits = std::move(visits), compare = compare_,
+               language = counter_.words().language()] {
+    Comparison made = compare(visits, language);
     QMetaObject::invokeMethod(this, [this, request, made = std::move(made)] { show(request, made); });
   });
   emit changed();
