@@ -90,7 +90,7 @@ void ProductForm::show(const Product& p) {
 QList<QVariantMap> ProductForm::fields() const {
   QVariantList products{choice("", say(QT_TRANSLATE_NOOP("products", "A new one")))};
   for (const Product& product : shelf_of(folder_).products)
-    products.append(choice(q(product.id), q(product.name)));
+    products.append(choice(q(product.id), QCoreApplication::translate("product", product.name.c_str())));
   const auto field = [&](const char* key, const char* label, QVariantList options = {}) {
     return QVariantMap{{"key", QString::fromLatin1(key)},
                        {"label", say(label)},
@@ -118,7 +118,7 @@ QList<QVariantMap> ProductForm::rows() const {
     QStringList parts{q(product.substance).replace('_', ' ')};
     if (!product.packs.empty()) parts.append(list(product.packs) + (product.liquid ? " L" : " kg"));
     if (product.barcode) parts.append(q(*product.barcode));
-    out.append({{"name", q(product.name)},
+    out.append({{"name", QCoreApplication::translate("product", product.name.c_str())},
                 {"detail", parts.join(QStringLiteral(", "))},
                 {"number", say(QT_TRANSLATE_NOOP("products", "%1 %")).arg(number(product.assay.percent))}});
   }

@@ -30,7 +30,7 @@ Item {
         }
         Item {
             Layout.fillWidth: true
-            implicitHeight: Ink.px(60)
+            implicitHeight: Ink.px(50)
             Line {
                 objectName: "pad_typed"
                 anchors { right: parent.right; rightMargin: Ink.px(4); verticalCenter: parent.verticalCenter }
@@ -48,7 +48,14 @@ Item {
             onPicked: key => panel.bench.setHow("method", key)
         }
         NumberPad {
+            id: keys
+            // Longer words beneath and above take from the keys, down to the least a wet finger hits.
             Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.minimumHeight: 4 * Ink.px(48) + 3 * spacing
+            Layout.preferredHeight: 4 * Ink.px(60) + 3 * spacing
+            Layout.maximumHeight: 4 * Ink.px(60) + 3 * spacing
+            keyHeight: (height - 3 * spacing) / 4
             onKey: key => panel.bench.press(key)
         }
         ChoiceRow {

@@ -80,8 +80,12 @@ Item {
                 Line {
                     x: Ink.px(28)
                     y: Ink.px(10)
+                    width: parent.width - x - Ink.px(34)
                     text: entry.title
                     font.pixelSize: Ink.px(20)
+                    minimumPixelSize: Ink.px(14)
+                    fontSizeMode: Text.HorizontalFit
+                    wrapMode: Text.NoWrap
                     strong: entry.here
                     Accessible.ignored: true
                 }

@@ -19,7 +19,14 @@ Item {
             Layout.alignment: Qt.AlignTop
             Layout.preferredWidth: Ink.px(190)
             spacing: Ink.px(2)
-            Title { text: qsTr("Back room"); bottomPadding: Ink.px(14) }
+            Title {
+                width: Ink.px(190)
+                text: qsTr("Back room")
+                bottomPadding: Ink.px(14)
+                fontSizeMode: Text.HorizontalFit
+                minimumPixelSize: Ink.px(20)
+                wrapMode: Text.NoWrap
+            }
             Repeater {
                 model: screen.back.shelves
                 delegate: AbstractButton {
