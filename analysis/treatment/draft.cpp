@@ -76,8 +76,18 @@ std::vector<Supply> supplies_at_home(const Situation& s, std::span<const Product
     if (same != shelf.end()) {
       out.push_back(supply_at_home(*same, have));
     } else if (assay && have.unit) {
-      Product own{
-          "", sub->name + ", " + *have.assay, have.chemical, *assay, liquid, {}, {}, 0, "label at home", {}, {}, {}};
+      Product own{"",
+                  sub->name + ", " + *have.assay,
+                  have.chemical,
+                  *assay,
+                  liquid,
+                  {},
+                  {},
+                  0,
+                  "label at home",
+                  {},
+                  {},
+                  {}};
       if (moles_per_unit(own)) out.push_back(supply_at_home(std::move(own), have));
     }
   }

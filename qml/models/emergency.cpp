@@ -63,8 +63,8 @@ QVariantList emergency_cards() {
 QVariantList emergency_numbers(const ShopDetails& shop) {
   QVariantList out;
   for (const EmergencyNumber& entry : shop.emergency)
-    out.append(
-        QVariantMap{{"name", QCoreApplication::translate("sheet", entry.label.c_str())}, {"number", QString::fromStdString(entry.number)}});
+    out.append(QVariantMap{{"name", QCoreApplication::translate("sheet", entry.label.c_str())},
+                           {"number", QString::fromStdString(entry.number)}});
   if (out.isEmpty())
     out.append(
         QVariantMap{{"name", say(QT_TRANSLATE_NOOP("emergency", "No number is set: Back room, The shop"))},

@@ -15,7 +15,7 @@ struct FaultTally {
   std::int64_t lost = 0;       // of these
   int unsound = 0;             // runs after which the integrity checks found something
   int said = 0, unsaid = 0;    // faults told in one sentence; told otherwise or not at all
-  std::string sentence = {};        // the last one
+  std::string sentence = {};   // the last one
 };
 
 // Each in a folder of its own under `folder`; the same seed gives the same work.
