@@ -101,7 +101,7 @@ TEST_F(HandChangeTest, ADoseIsTriedRefusedAndUsedWithNameAndReason) {
 
   // Half: a higher pH at the end than as told, by the full model.
   hand().setShare(0.5);
-  ASSERT_TRUE(Hand::wait_for([&] { return !hand().busy(); }));
+  ASSERT_TRUE(Hand::wait_for([&] { return !hand().busy() && hand().mayUse(); }));
   ASSERT_TRUE(hand().mayUse()) << hand().says().toStdString();
   const double ph_told = plan().plan()->predicted.at("ph").value;
   ASSERT_TRUE(hand_->touch("hand_use"));
