@@ -165,8 +165,10 @@ std::optional<double> spread_of(const Reading& reading) {
   return reading_sd(reading);
 }
 
-std::map<AnalyteId, Target> regime_targets(const Visit& visit) {
-  const TargetSet* regime = visit.plan_as_told ? find_targets(visit.plan_as_told->basis.targets) : nullptr;
+std::map<AnalyteId, Target> regime_targets(const Visit& visit, const TargetSet* own) {
+  if (!visit.plan_as_told) return {};
+  const std::string& named = visit.plan_as_told->basis.targets;
+  const TargetSet* regime = own && own->id == named ? own : find_targets(named);
   std::map<AnalyteId, Target> out;
   if (!regime) return out;
   const auto value = [&](const char* analyte) {

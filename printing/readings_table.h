@@ -6,6 +6,7 @@
 #include <optional>
 #include <vector>
 
+#include "analysis/findings/targets.h"
 #include "analysis/panel/analyte.h"
 #include "printing/sheet.h"
 
@@ -19,8 +20,8 @@ const Reading* standing_reading(const Bottle& bottle, const AnalyteId& analyte);
 std::optional<double> spread_of(const Reading& reading);
 
 // What the regime named by the plan (its `basis.targets`) asks of each analyte that was read; empty
-// where there is no plan or the regime is not known here.
-std::map<AnalyteId, Target> regime_targets(const Visit& visit);
+// where the plan names none, or one that is neither built in nor `own`.
+std::map<AnalyteId, Target> regime_targets(const Visit& visit, const TargetSet* own = nullptr);
 
 // Every reading of the visit in the order it was taken, repeats included, then what the plan predicts of
 // analytes that were not read and what was read in the fill water alone.

@@ -10,8 +10,11 @@
 #include "printing/labels.h"
 #include "printing/pdf.h"
 #include "printing/queue.h"
+#include "printing/readings_table.h"
 #include "printing/slips.h"
+#include "qml/models/settings.h"
 #include "station/plan/plan_service.h"
+#include "station/plan/shop_targets.h"
 #include "station/shelf/shop_shelf.h"
 
 namespace brimline {
@@ -29,7 +32,7 @@ QString free_file(const QString& folder, QString code) {
 
 // What every plan of this counter rests on.
 struct PlanGround {
-  const TargetSet* targets = nullptr;
+  TargetSet targets;
   Shelf shelf;
   ShopSettings settings;
 };
@@ -40,12 +43,26 @@ std::string shelf_folder(const QString& settings_file) {
                                  : QFileInfo(settings_file).dir().filePath("shelf").toStdString();
 }
 
-tl::expected<PlanGround, std::string> ground_of(const QString& settings_file, const ShopDetails& shop,
-                                                std::optional<Instant> overnight_due,
+// Beside the settings: the shop's own copy of the household targets (station/plan/shop_targets.h).
+std::string targets_file(const QString& settings_file) {
+  return settings_file.isEmpty() ? std::string()
+                                 : QFileInfo(settings_file).dir().filePath("targets.toml").toStdString();
+}
+
+// Water that is open to others goes by the code the shop has chosen for it.
+tl::expected<TargetSet, std::vector<Fault>> targets_of(const QString& settings_file, const Visit& visit) {
+  const std::string code = load_settings(settings_file).code.toStdString();
+  if (visit.vessel.use == VesselUse::public_use && !code.empty()) return targets_named(code);
+  return shop_targets(targets_file(settings_file));
+}
+
+tl::expected<PlanGround, std::string> ground_of(const QString& settings_file, const Visit& visit,
+                                                const ShopDetails& shop, std::optional<Instant> overnight_due,
                                                 const Supplies& supplies) {
   PlanGround out;
-  out.targets = find_targets("household");
-  if (!out.targets) return tl::unexpected(std::string("the target set `household` is not built in"));
+  auto targets = targets_of(settings_file, visit);
+  if (!targets) return tl::unexpected(targets.error().front().text());
+  out.targets = std::move(*targets);
   auto shelf = shop_shelf(shelf_folder(settings_file));
   if (!shelf) return tl::unexpected(shelf.error().front().text());
   out.shelf = std::move(*shelf);
@@ -59,9 +76,9 @@ tl::expected<Plan, std::string> plan_for(const QString& settings_file, const Vis
                                          const std::vector<Visit>& earlier, const std::string& language,
                                          const ShopDetails& shop, std::optional<Instant> overnight_due,
                                          const Supplies& supplies) {
-  const auto ground = ground_of(settings_file, shop, overnight_due, supplies);
+  const auto ground = ground_of(settings_file, visit, shop, overnight_due, supplies);
   if (!ground) return tl::unexpected(ground.error());
-  return make_plan(visit, earlier, ground->shelf, *ground->targets, Words(language), {}, ground->settings);
+  return make_plan(visit, earlier, ground->shelf, ground->targets, Words(language), {}, ground->settings);
 }
 
 tl::expected<Plan, std::string> changed_plan_for(const QString& settings_file, const Visit& visit,
@@ -70,9 +87,9 @@ tl::expected<Plan, std::string> changed_plan_for(const QString& settings_file, c
                                                  std::optional<Instant> overnight_due,
                                                  const Supplies& supplies,
                                                  const std::vector<HandOrder>& orders) {
-  const auto ground = ground_of(settings_file, shop, overnight_due, supplies);
+  const auto ground = ground_of(settings_file, visit, shop, overnight_due, supplies);
   if (!ground) return tl::unexpected(ground.error());
-  return make_changed_plan(visit, earlier, ground->shelf, *ground->targets, orders, Words(language), {},
+  return make_changed_plan(visit, earlier, ground->shelf, ground->targets, orders, Words(language), {},
                            ground->settings);
 }
 
@@ -158,6 +175,8 @@ Drawn drawn_of(const SheetJob& job, const QString& settings_file) {
   }
   SheetOptions options;
   options.history = job.earlier;
+  if (const auto targets = targets_of(settings_file, job.visit))
+    options.targets = regime_targets(job.visit, &*targets);
   const Visit* last = job.earlier.empty() ? nullptr : &job.earlier.back();
   const Sheet sheet = make_sheet(job.visit, last, job.shop, words, options);
   return {pdf_bytes(sheet, Edition{job.paper, job.large}), sheet.titles.sheet, ""};

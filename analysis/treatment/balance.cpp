@@ -253,6 +253,11 @@ class Sequence {
   int aired_ = 0;
 };
 
+bool chlorine_stands(const Draft& d) {
+  const auto aim = d.aim("free_chlorine");
+  return aim && d.amount("free_chlorine") >= std::max(aim->range.low.value_or(0), aim->row->low.value_or(0));
+}
+
 }  // namespace
 
 // Hypochlorous acid is 55 % of free chlorine at pH 7.5 and 28 % at 8.0 (CDC MAHC annex 5.7.3.1.2.2): where
@@ -295,7 +300,7 @@ void plan_doses(Draft& d, const DoseOrder& order) {
     });
     Sequence(d, choice.doses, now).put_down();
     if (d.steps.size() == before || d.held_back.empty()) break;
-    if (now.shock) now.chlorine = false;  // once is all of it; it stands
+    if (now.shock || chlorine_stands(d)) now.chlorine = false;  // a grain more is not worth an evening
   }
 }
 

@@ -335,7 +335,11 @@ void Draft::finish_dose(int supply, const Substance& sub, Step step, Change chan
   step.cautions.insert(step.cautions.end(), from.product.cautions.begin(), from.product.cautions.end());
   if (o.whole && s.vessel.place == Place::indoor) step.cautions.push_back("cover_off");
   const double chloride = totals.chloride;
+  const auto before = water();
   totals = changed(totals, change, kilograms(), nullptr);
+  if (const auto tds = others.find("tds"); tds != others.end())
+    if (const auto now = water(); before && now)
+      tds->second += now->dissolved_solids() - before->dissolved_solids();
   if (const auto salt = others.find("salt"); salt != others.end())  // all chloride, read as NaCl
     salt->second += (totals.chloride - chloride) * 1e3 * weight::kSalt;
   step.order = static_cast<int>(steps.size()) + 1;

@@ -43,6 +43,10 @@ constexpr ShelfRow kShelves[] = {
          "back", "Where visits are kept. A reading is shown as kept only once it is safe on the disk.")},
     {"products", QT_TRANSLATE_NOOP("back", "Shelf list"),
      QT_TRANSLATE_NOOP("back", "What the shop sells. A plan names only what stands here.")},
+    {"targets", QT_TRANSLATE_NOOP("back", "Targets"),
+     QT_TRANSLATE_NOOP("back",
+                       "What a reading should be at home. The shop may set its own; what could harm is "
+                       "refused in every plan all the same.")},
     {"methods", QT_TRANSLATE_NOOP("back", "Methods"),
      QT_TRANSLATE_NOOP("back", "How each reading may be taken: the range, and the spread of one reading.")},
 };
@@ -105,11 +109,14 @@ const FieldRow kFields[] = {
     {"shop", "printer", QT_TRANSLATE_NOOP("back", "Printer’s queue; empty for the usual one"),
      [](const Settings& s) { return s.printer; },
      [](Settings& s, const QString& t) { s.printer = t.trimmed(); }},
+    {"shop", "code", QT_TRANSLATE_NOOP("back", "Code for public water"),
+     [](const Settings& s) { return s.code; }, [](Settings& s, const QString& t) { s.code = t; }},
 };
 
 QVariantList options_of(const FieldRow& field) {
   const QLatin1String key(field.key);
   if (key == QLatin1String("profile")) return profile_choices();
+  if (key == QLatin1String("code")) return code_choices();
   return choices_for(key);
 }
 
@@ -121,6 +128,7 @@ BackDesk::BackDesk(Settings& settings, QString file, Counter& counter, QObject* 
       file_(std::move(file)),
       counter_(counter),
       product_form_(QFileInfo(file_).dir().filePath("shelf").toStdString()),
+      target_form_(QFileInfo(file_).dir().filePath("targets.toml").toStdString()),
       fields_({"key", "label", "value", "options"}),
       rows_({"name", "detail", "number"}) {
   refresh();
@@ -170,11 +178,13 @@ void BackDesk::refresh() {
                      {"options", options_of(field)}});
   if (SupplyForm::is_ours(shelf_)) fields = supply_form_.fields(shelf_);
   if (shelf_ == QLatin1String("products")) fields = product_form_.fields();
+  if (shelf_ == QLatin1String("targets")) fields = target_form_.fields();
   fields_.replace({});
   fields_.replace(fields);
   QList<QVariantMap> rows;
   if (shelf_ == QLatin1String("instrument")) rows = instrument_rows(settings_.profile);
   if (shelf_ == QLatin1String("products")) rows = product_form_.rows();
+  if (shelf_ == QLatin1String("targets")) rows = target_form_.rows();
   if (shelf_ == QLatin1String("methods")) rows = method_rows();
   if (shelf_ == QLatin1String("reagents")) rows = lot_rows(counter_);
   if (shelf_ == QLatin1String("checks")) rows = check_rows(counter_);
@@ -196,15 +206,20 @@ void BackDesk::setValue(const QString& key, const QString& text) {
     if (product_form_.set(key, text)) refresh();
     return;
   }
+  if (shelf_ == QLatin1String("targets")) {
+    if (target_form_.set(key, text)) refresh();
+    return;
+  }
   for (const FieldRow& field : kFields)
     if (key == QLatin1String(field.key)) field.set(settings_, text);
-  if (key == QLatin1String("profile") || key == QLatin1String("paper") || key == QLatin1String("language"))
+  if (key == QLatin1String("profile") || key == QLatin1String("paper") || key == QLatin1String("language") ||
+      key == QLatin1String("code"))
     refresh();
 }
 
 void BackDesk::apply() {
-  if (shelf_ == QLatin1String("products")) {
-    says_ = product_form_.keep();
+  if (shelf_ == QLatin1String("products") || shelf_ == QLatin1String("targets")) {
+    says_ = shelf_ == QLatin1String("products") ? product_form_.keep() : target_form_.keep();
     refresh();
     emit saysChanged();
     emit counter_.changed();  // the plan on the counter may now choose otherwise

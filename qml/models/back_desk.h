@@ -10,6 +10,7 @@
 #include "qml/models/row_model.h"
 #include "qml/models/settings.h"
 #include "qml/models/supply_form.h"
+#include "qml/models/target_form.h"
 
 namespace brimline {
 
@@ -54,6 +55,7 @@ class BackDesk : public QObject {
   Counter& counter_;
   SupplyForm supply_form_;
   ProductForm product_form_;
+  TargetForm target_form_;
   QString shelf_ = QStringLiteral("instrument");
   QString says_;
   RowModel fields_, rows_;

@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 
+#include "analysis/findings/targets.h"
 #include "analysis/panel/analyte.h"
 #include "analysis/panel/names.h"
 #include "devices/profile.h"
@@ -53,6 +54,13 @@ QVariantList profile_choices() {
   QVariantList out;
   for (const Profile& profile : builtin_profiles())
     out.append(QVariantMap{{"key", q(profile.id)}, {"word", q(profile.name)}});
+  return out;
+}
+
+QVariantList code_choices() {
+  QVariantList out{QVariantMap{{"key", QString()}, {"word", say(QT_TRANSLATE_NOOP("back", "None"))}}};
+  for (const TargetSet& set : target_sets())
+    if (set.id != "household") out.append(QVariantMap{{"key", q(set.id)}, {"word", q(set.name)}});
   return out;
 }
 

@@ -9,6 +9,8 @@ namespace brimline {
 
 QList<QVariantMap> instrument_rows(const QString& profile);  // its methods, their ranges
 QList<QVariantMap> method_rows();                            // how each reading may be taken
-QVariantList profile_choices();                              // {key, word}
+QVariantList profile_choices();
+QVariantList
+code_choices();  // target sets of public codes, and none                              // {key, word}
 
 }  // namespace brimline

@@ -4,6 +4,8 @@
 #include <QCoreApplication>
 #include <QVariantList>
 
+#include "qml/models/typed_number.h"
+
 namespace brimline {
 namespace {
 
@@ -48,16 +50,6 @@ QString list(const std::vector<double>& values) {
 
 Shelf shelf_of(const std::string& folder) {
   return shop_shelf(folder).value_or(built_in_shelf());
-}
-
-// A typed number; nothing where the field is empty, and `sound` false where it is no number.
-std::optional<double> typed(QString text, bool& sound) {
-  text = text.trimmed().replace(',', '.');
-  if (text.isEmpty()) return std::nullopt;
-  bool is_number = false;
-  const double value = text.toDouble(&is_number);
-  sound = sound && is_number;
-  return value;
 }
 
 const char* name_of(Strength strength) {
@@ -167,12 +159,12 @@ QString ProductForm::keep() {
   if (p.substance.empty()) return say(QT_TRANSLATE_NOOP("products", "Not kept: say what it holds."));
   if (p.id.empty()) p.id = new_product_id(shelf_of(folder_), p.name);
   bool sound = true;
-  p.assay.percent = typed(text("product_percent"), sound).value_or(100);
-  p.density = typed(text("product_density"), sound);
-  p.label_dose = typed(text("product_label_dose"), sound);
-  const auto price = typed(text("product_price"), sound);
+  p.assay.percent = typed_number(text("product_percent"), sound).value_or(100);
+  p.density = typed_number(text("product_density"), sound);
+  p.label_dose = typed_number(text("product_label_dose"), sound);
+  const auto price = typed_number(text("product_price"), sound);
   for (const QString& pack : text("product_packs").split(';', Qt::SkipEmptyParts))
-    if (const auto size = typed(pack, sound)) p.packs.push_back(*size);
+    if (const auto size = typed_number(pack, sound)) p.packs.push_back(*size);
   if (!sound || !price)
     return say(QT_TRANSLATE_NOOP(
         "products", "Not kept: percent, density, price and packs are numbers; a price is needed."));

@@ -24,6 +24,7 @@ Settings load_settings(const QString& file) {
   out.paper = ini.value("sheet/paper", out.paper).toString();
   out.language = ini.value("screen/language", out.language).toString();
   out.printer = ini.value("sheet/printer").toString();
+  out.code = ini.value("targets/public_code").toString();
   return out;
 }
 
@@ -44,6 +45,7 @@ bool save_settings(const Settings& settings, const QString& file) {
   ini.setValue("sheet/paper", settings.paper);
   ini.setValue("screen/language", settings.language);
   ini.setValue("sheet/printer", settings.printer);
+  ini.setValue("targets/public_code", settings.code);
   ini.sync();
   return ini.status() == QSettings::NoError;
 }

@@ -14,6 +14,7 @@ struct Settings {
   QString paper = QStringLiteral("letter");
   QString language = QStringLiteral("en");  // of the screen
   QString printer;                          // queue's name; empty: the machine's usual one
+  QString code;                             // target set for public water; empty: the shop's own targets
 };
 
 // Missing keys keep their defaults; a missing file is all defaults.

@@ -6,6 +6,7 @@
 #include <iostream>
 
 #include "printing/pdf.h"
+#include "printing/readings_table.h"
 #include "printing/slips.h"
 #include "station/batch/commands.h"
 #include "station/batch/usage.h"
@@ -72,6 +73,7 @@ struct Printed {
   Visit visit;
   std::vector<Visit> earlier;
   const Shelf* shelf = nullptr;
+  const TargetSet* targets = nullptr;
   ShopDetails shop;
 };
 
@@ -90,6 +92,7 @@ tl::expected<QByteArray, PrintError> drawn(const Printed& what, const PrintJob& 
                      "Label " + what.visit.bottle.code);
   SheetOptions options;
   options.history = what.earlier;
+  options.targets = regime_targets(what.visit, what.targets);
   const Visit* last = what.earlier.empty() ? nullptr : &what.earlier.back();
   return pdf_bytes(make_sheet(what.visit, last, what.shop, words, options), job.edition);
 }
@@ -132,7 +135,7 @@ int print_command(const Arguments& arguments) {
   const auto targets = targets_named(job->targets);
   if (!targets) return bad_input(targets.error());
   if (!visit->plan_as_told) visit->plan_as_told = make_plan(*visit, *earlier, *shelf, *targets, words);
-  return draw({std::move(*visit), *earlier, &*shelf, shop_of(*job)}, *job, words);
+  return draw({std::move(*visit), *earlier, &*shelf, &*targets, shop_of(*job)}, *job, words);
 }
 
 }  // namespace brimline::batch

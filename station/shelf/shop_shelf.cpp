@@ -3,7 +3,8 @@
 
 #include <QDir>
 #include <QSaveFile>
-#include <sstream>
+
+#include "analysis/toml_text.h"
 
 namespace brimline {
 
@@ -11,28 +12,6 @@ namespace {
 
 QStringList product_files(const QDir& dir) {
   return dir.entryList({"*.toml"}, QDir::Files, QDir::Name);
-}
-
-// A TOML basic string (TOML 1.0.0, "String").
-std::string quoted(const std::string& text) {
-  std::string out = "\"";
-  for (const char c : text) {
-    const auto code = static_cast<unsigned char>(c);
-    if (c == '"' || c == '\\') out += '\\';
-    if (code < 0x20 || code == 0x7f)
-      out += ' ';
-    else
-      out += c;
-  }
-  return out + "\"";
-}
-
-std::string plain(double value) {
-  std::ostringstream out;
-  out.imbue(std::locale::classic());
-  out.precision(12);
-  out << value;
-  return out.str();
 }
 
 const char* name_of(Strength strength) {
@@ -92,25 +71,26 @@ tl::expected<Shelf, std::vector<Fault>> shop_shelf(const std::string& folder) {
 }
 
 std::string product_to_toml(const Product& p) {
-  std::string out = "id = " + quoted(p.id) + "\nname = " + quoted(p.name) +
-                    "\nsubstance = " + quoted(p.substance) + "\nliquid = " + (p.liquid ? "true" : "false") +
-                    "\npercent = " + plain(p.assay.percent) +
-                    "\nstrength = " + quoted(name_of(p.assay.strength));
-  if (p.density) out += "\ndensity = " + plain(*p.density);
-  if (p.label_dose) out += "\nlabel_dose = " + plain(*p.label_dose);
-  out += "\nprice = " + plain(p.price);
+  std::string out = "id = " + toml_string(p.id) + "\nname = " + toml_string(p.name) +
+                    "\nsubstance = " + toml_string(p.substance) +
+                    "\nliquid = " + (p.liquid ? "true" : "false") +
+                    "\npercent = " + toml_number(p.assay.percent) +
+                    "\nstrength = " + toml_string(name_of(p.assay.strength));
+  if (p.density) out += "\ndensity = " + toml_number(*p.density);
+  if (p.label_dose) out += "\nlabel_dose = " + toml_number(*p.label_dose);
+  out += "\nprice = " + toml_number(p.price);
   if (!p.packs.empty()) {
     out += "\npacks = [";
-    for (size_t i = 0; i < p.packs.size(); ++i) out += (i ? ", " : "") + plain(p.packs[i]);
+    for (size_t i = 0; i < p.packs.size(); ++i) out += (i ? ", " : "") + toml_number(p.packs[i]);
     out += "]";
   }
-  if (p.barcode) out += "\nbarcode = " + quoted(*p.barcode);
+  if (p.barcode) out += "\nbarcode = " + toml_string(*p.barcode);
   if (!p.cautions.empty()) {
     out += "\ncautions = [";
-    for (size_t i = 0; i < p.cautions.size(); ++i) out += (i ? ", " : "") + quoted(p.cautions[i]);
+    for (size_t i = 0; i < p.cautions.size(); ++i) out += (i ? ", " : "") + toml_string(p.cautions[i]);
     out += "]";
   }
-  return out + "\nsource = " + quoted(p.source) + "\n";
+  return out + "\nsource = " + toml_string(p.source) + "\n";
 }
 
 std::string new_product_id(const Shelf& shelf, const std::string& name) {

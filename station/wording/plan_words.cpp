@@ -16,6 +16,8 @@ struct Sentence {
   const char* text;
 };
 
+constexpr double kTabletGrams = 15;  // bromine tablets weigh about 20 g; common practice, no source
+
 template <size_t N>
 const char* find(const Sentence (&table)[N], std::string_view id) {
   for (const Sentence& s : table)
@@ -62,6 +64,10 @@ constexpr Sentence kSteps[] = {
     {"raise_bromine", phrase("plan",
                              "Raise bromine: give %1 of %2 by its feeder, no tablet broken. It dissolves "
                              "over a day or more: test bromine before anybody gets in.")},
+    {"raise_bromine_little",
+     phrase("plan",
+            "Raise bromine: less than a tablet is missing (%1 of %2), so give none more: open the feeder one "
+            "mark further and test bromine tomorrow, before anybody gets in.")},
     {"raise_biguanide", phrase("plan", "Raise the sanitizer: add %1 of %2.")},
     {"raise_peroxide", phrase("plan", "Raise peroxide: add %1 of %2.")},
     {"sequester",
@@ -245,9 +251,11 @@ std::string us_mass(const Words& words, Mass m) {
 
 std::string step_text(const Words& words, const DraftStep& d, std::string_view product,
                       const std::optional<std::string>& portion) {
-  const char* text = find(kSteps, d.note);
-  if (!text) return d.note;
   const Step& s = d.step;
+  const bool little =
+      d.note == "raise_bromine" && s.amount && s.amount->unit == "g" && s.amount->value < kTabletGrams;
+  const char* text = find(kSteps, little ? std::string_view("raise_bromine_little") : d.note);
+  if (!text) return d.note;
   const std::string share = s.fraction ? words.number(std::round(*s.fraction * 100), 0) + " %" : "";
   std::string out = words.say("plan", text,
                               {portion.value_or(""), std::string(product), std::to_string(s.portions),

@@ -58,5 +58,75 @@ TEST(ShopTargets, FaultsNameFileAndLine) {
   EXPECT_TRUE(targets_named("california"));
 }
 
+TEST(ShopTargets, EverySetWrittenReadsBackTheSame) {
+  for (const TargetSet& set : target_sets()) {
+    const auto again = read_targets(targets_to_toml(set), set.id);
+    ASSERT_TRUE(again) << set.id << ": " << again.error().front().text();
+    EXPECT_EQ(again->rows, set.rows) << set.id;
+  }
+}
+
+size_t row_of(const TargetSet& set, const char* analyte) {
+  size_t i = 0;
+  while (i < set.rows.size() && set.rows[i].analyte != analyte) ++i;
+  return i;
+}
+
+TEST(ShopTargets, OneRowChangesAndGoesBack) {
+  testing::ScratchFolder folder;
+  const std::string file = (folder / "targets.toml").string();
+  const TargetSet built_in = *shop_targets(file);
+  EXPECT_EQ(built_in.id, "household");
+  const size_t row = row_of(built_in, "calcium_hardness");
+  ASSERT_TRUE(keep_target(file, row, OwnTarget{210, 390, 300, "this town's hard water"}));
+  const auto own = shop_targets(file);
+  ASSERT_TRUE(own);
+  EXPECT_EQ(own->id, "shop");
+  EXPECT_EQ(own->rows[row].high, 390);
+  EXPECT_EQ(own->rows[row].sanitizers, built_in.rows[row].sanitizers);
+  for (size_t i = 0; i < own->rows.size(); ++i) {
+    if (i != row) {
+      EXPECT_EQ(own->rows[i], built_in.rows[i]);
+    }
+  }
+  ASSERT_TRUE(keep_target(file, row, std::nullopt));
+  EXPECT_EQ(shop_targets(file)->rows, built_in.rows);
+}
+
+TEST(ShopTargets, WhatCannotBeIsRefusedAndTheFileStays) {
+  testing::ScratchFolder folder;
+  const std::string file = (folder / "targets.toml").string();
+  const size_t row = row_of(*shop_targets(file), "ph");
+  ASSERT_TRUE(keep_target(file, row, OwnTarget{7.3, 7.7, 7.5, "us"}));
+  const TargetSet before = *shop_targets(file);
+  EXPECT_FALSE(keep_target(file, row, OwnTarget{7.9, 7.3, std::nullopt, "us"}));
+  EXPECT_FALSE(keep_target(file, row, OwnTarget{{}, {}, {}, "us"}));
+  EXPECT_FALSE(keep_target(file, row, OwnTarget{7.2, 7.8, 9.0, "us"}));
+  EXPECT_FALSE(keep_target(file, 10000, OwnTarget{7.2, 7.8, 7.5, "us"}));
+  EXPECT_FALSE(keep_target((folder / "none" / "targets.toml").string(), row, OwnTarget{7.2, 7.8, 7.5, "us"}));
+  EXPECT_EQ(shop_targets(file)->rows, before.rows);
+}
+
+// A shop that wishes for what could harm gets no harmful plan for it: the proof goes by the contract's
+// bounds.
+TEST(ShopTargets, AHarmfulWishMakesNoHarmfulPlan) {
+  testing::ScratchFolder folder;
+  const std::string file = (folder / "targets.toml").string();
+  ASSERT_TRUE(keep_target(file, row_of(*shop_targets(file), "ph"), OwnTarget{8.6, 9.0, 8.8, "a slip"}));
+  const Visit v = Household(3).visit();
+  const Plan plan =
+      make_plan(v, {}, built_in_shelf(), *shop_targets(file), Words("en"), PlanOptions{1000, 7});
+  int judged = 0;
+  for (const Step& step : plan.steps) {
+    if (!step.after || !step.after->readings.contains("ph")) continue;
+    EXPECT_LE(step.after->readings.at("ph"), 8.2);
+    ++judged;
+  }
+  EXPECT_GT(judged, 0);
+  if (plan.proof) {
+    EXPECT_LE(plan.proof->harm, 0.01);
+  }
+}
+
 }  // namespace
 }  // namespace brimline

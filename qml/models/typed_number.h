@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A number as somebody types it, with a point or a comma.
+#pragma once
+
+#include <QString>
+
+#include <optional>
+
+namespace brimline {
+
+// Nothing where the text is empty; `sound` becomes false where it is no number.
+inline std::optional<double> typed_number(QString text, bool& sound) {
+  text = text.trimmed().replace(',', '.');
+  if (text.isEmpty()) return std::nullopt;
+  bool is_number = false;
+  const double value = text.toDouble(&is_number);
+  sound = sound && is_number;
+  return value;
+}
+
+}  // namespace brimline
