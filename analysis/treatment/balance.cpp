@@ -123,7 +123,7 @@ class Sequence {
       if (std::find(out.begin(), out.end(), r) == out.end()) out.push_back(r);
     };
     if (ph < std::max(7.0, low - 0.2)) turn(Role::alkali);
-    if (ph > (order_.shock ? 7.65 : high)) turn(Role::acid);
+    if (ph > (order_.shock ? 7.65 : order_.chlorine_first ? std::max(high, kNearPh) : high)) turn(Role::acid);
     if (order_.chlorine_first) turn(Role::chlorine);
     if (ph < low) turn(Role::alkali);
     if (acid_ && ph < 7.4) turn(Role::air);

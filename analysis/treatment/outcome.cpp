@@ -43,8 +43,8 @@ void set_swim(DraftedPlan& plan, const Draft& d) {
 
 void set_predicted(DraftedPlan& plan, const Draft& d, const ProofResult& proof) {
   if (plan.steps.empty() || !d.s.vessel.volume) return;
-  for (const char* analyte :
-       {"ph", "total_alkalinity", "calcium_hardness", "cyanuric_acid", "free_chlorine", "total_bromine"}) {
+  for (const char* analyte : {"ph", "total_alkalinity", "calcium_hardness", "cyanuric_acid", "free_chlorine",
+                              "total_bromine", "salt", "borate", "biguanide", "peroxide"}) {
     if (!d.s.usable(analyte) || (std::string_view(analyte) == "ph" && !d.modelled)) continue;
     Predicted p{d.amount(analyte), std::nullopt};
     if (const auto sd = proof.sd.find(analyte); sd != proof.sd.end()) p.sd = sd->second;

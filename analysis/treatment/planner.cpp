@@ -13,6 +13,7 @@ namespace {
 constexpr double kHarmLimit = 0.01;   // of the contract
 constexpr double kHarmAimed = 0.006;  // in the quick draws, which are fewer
 constexpr int kMostCuts = 8;
+
 constexpr double kLowestShockPh = 7.3, kShockPhStep = 0.2;  // how far acid is brought before a shock
 constexpr int kQuickDraws = 400;                            // while cutting
 constexpr double kHoldsOff = 10;  // mg/L of stabilizer from which chlorine outlasts a day of sun, from memory
@@ -82,7 +83,7 @@ void plan_in_order(Draft& d, const std::vector<Finding>& findings) {
   order.stabilizer = !order.shock && first.need != ChlorineNeed::not_yet && stabilizer_may_rise(d);
   order.salt = s.vessel.sanitizer == Sanitizer::salt_chlorine && !plaster_cures(s);
   if (s.vessel.sanitizer == Sanitizer::bromine || has_finding(findings, "biguanide_low")) plan_sanitizer(d);
-  if (order.chlorine_first) plan_urgent_acid(d, order.shock ? d.shock_ph : 7.8);
+  if (order.chlorine_first) plan_urgent_acid(d, order.shock ? d.shock_ph : kNearPh);
   plan_doses(d, order);
   if (s.vessel.sanitizer == Sanitizer::biguanide && !has_finding(findings, "biguanide_low"))
     plan_sanitizer(d);

@@ -63,6 +63,7 @@ struct DoseOrder {
   std::vector<std::string> chlorine_for = {"free_chlorine_low"};
 };
 void plan_doses(Draft& d, const DoseOrder& order);
+constexpr double kNearPh = 7.9;  // up to here chlorine does not wait for acid; our own, from memory
 void plan_urgent_acid(Draft& d, double high);  // down to the aimed pH where it is above `high`
 
 // What the sanitizer part is going to do: decides the order.

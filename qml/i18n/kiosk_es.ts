@@ -862,6 +862,22 @@
         <source>Language of this screen</source>
         <translation>Idioma de esta pantalla</translation>
     </message>
+    <message>
+        <source>Targets</source>
+        <translation>Objetivos</translation>
+    </message>
+    <message>
+        <source>What a reading should be at home. The shop may set its own; what could harm is refused in every plan all the same.</source>
+        <translation>Lo que debe dar una lectura en casa. La tienda puede fijar lo suyo; lo que podría dañar se rechaza igualmente en cada plan.</translation>
+    </message>
+    <message>
+        <source>Code for public water</source>
+        <translation>Norma para aguas públicas</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Ninguna</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -3697,18 +3713,6 @@
         <translation>La saturación de calcio en el vaso</translation>
     </message>
     <message>
-        <source>The saturation index in the vessel is %1, past %2 by less than its error: at the edge. Nothing is dosed on it alone.</source>
-        <translation>El índice de saturación en el vaso es %1; pasa de %2 en menos que su error: en el límite. No se dosifica nada solo por él.</translation>
-    </message>
-    <message>
-        <source>%1 is %2, below %3 by less than the error of the reading: at the edge. Read it again; nothing is dosed on it alone.</source>
-        <translation>%1: %2, por debajo de %3 en menos que el error de la lectura: en el límite. Hay que repetir la lectura; no se dosifica nada solo por ella.</translation>
-    </message>
-    <message>
-        <source>%1 is %2, above %3 by less than the error of the reading: at the edge. Read it again; nothing is dosed on it alone.</source>
-        <translation>%1: %2, por encima de %3 en menos que el error de la lectura: en el límite. Hay que repetir la lectura; no se dosifica nada solo por ella.</translation>
-    </message>
-    <message>
         <source>%1 stands at %2, at the edge of its range: by less than the error of the reading. Read it again with the next bottle.</source>
         <translation>%1 está en %2, en el límite de su intervalo: lo pasa en menos que el error de la lectura. Se vuelve a leer con la próxima muestra.</translation>
     </message>
@@ -3787,6 +3791,26 @@
     <message>
         <source>The sanitizer reads in order, which does not fit: brush first, it may not reach the walls.</source>
         <translation>El desinfectante está en orden, y eso no encaja: cepille primero, quizá no llega a las paredes.</translation>
+    </message>
+    <message>
+        <source>less than one tablet</source>
+        <translation>menos de una tableta</translation>
+    </message>
+    <message>
+        <source>The saturation index in the vessel is %1, past %2 by less than its error: at the edge. No treatment is begun for it alone.</source>
+        <translation>El índice de saturación en el vaso es %1, más allá de %2 en menos que su error: en el límite. No se empieza ningún tratamiento solo por esto.</translation>
+    </message>
+    <message>
+        <source>%1 is %2, below %3 by less than the error of the reading: at the edge. Read it again; no treatment is begun for it alone.</source>
+        <translation>%1 es %2, por debajo de %3 en menos que el error de la lectura: en el límite. Léalo otra vez; no se empieza ningún tratamiento solo por esto.</translation>
+    </message>
+    <message>
+        <source>%1 is %2, above %3 by less than the error of the reading: at the edge. Read it again; no treatment is begun for it alone.</source>
+        <translation>%1 es %2, por encima de %3 en menos que el error de la lectura: en el límite. Léalo otra vez; no se empieza ningún tratamiento solo por esto.</translation>
+    </message>
+    <message>
+        <source>Raise bromine: %1 is missing of %2, so drop none in: open the feeder one mark further and test bromine tomorrow, before anybody gets in.</source>
+        <translation>Subir el bromo: falta %1 de %2, así que no eche ninguna: abra el dosificador una marca más y mida el bromo mañana, antes de que entre nadie.</translation>
     </message>
 </context>
 <context>
@@ -4740,6 +4764,105 @@
     <message>
         <source>right</source>
         <translation>bien</translation>
+    </message>
+</context>
+<context>
+    <name>targets</name>
+    <message>
+        <source>Combined chlorine</source>
+        <translation>Cloro combinado</translation>
+    </message>
+    <message>
+        <source>Saturation index</source>
+        <translation>Índice de saturación</translation>
+    </message>
+    <message>
+        <source>Water temperature</source>
+        <translation>Temperatura del agua</translation>
+    </message>
+    <message>
+        <source>with stabilizer</source>
+        <translation>con estabilizador</translation>
+    </message>
+    <message>
+        <source>without stabilizer</source>
+        <translation>sin estabilizador</translation>
+    </message>
+    <message>
+        <source>above pH %1</source>
+        <translation>por encima de pH %1</translation>
+    </message>
+    <message>
+        <source>above %1 °C</source>
+        <translation>por encima de %1 °C</translation>
+    </message>
+    <message>
+        <source>all water</source>
+        <translation>toda agua</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>de %1 a %2 %3</translation>
+    </message>
+    <message>
+        <source>at least %1 %2</source>
+        <translation>al menos %1 %2</translation>
+    </message>
+    <message>
+        <source>at most %1 %2</source>
+        <translation>como mucho %1 %2</translation>
+    </message>
+    <message>
+        <source>The shop’s own</source>
+        <translation>De la tienda</translation>
+    </message>
+    <message>
+        <source>As built in</source>
+        <translation>Como viene de fábrica</translation>
+    </message>
+    <message>
+        <source>Which target</source>
+        <translation>Qué objetivo</translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation>Mínimo</translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation>Máximo</translation>
+    </message>
+    <message>
+        <source>Where a dose aims; empty: the middle</source>
+        <translation>Adónde apunta una dosis; vacío: la mitad</translation>
+    </message>
+    <message>
+        <source>Who says so</source>
+        <translation>Quién lo dice</translation>
+    </message>
+    <message>
+        <source>Whose it is</source>
+        <translation>De quién es</translation>
+    </message>
+    <message>
+        <source>the shop’s own: %1</source>
+        <translation>de la tienda: %1</translation>
+    </message>
+    <message>
+        <source>Not kept: choose which target.</source>
+        <translation>No guardado: elija qué objetivo.</translation>
+    </message>
+    <message>
+        <source>Not kept: a target is a number or empty.</source>
+        <translation>No guardado: un objetivo es un número o queda vacío.</translation>
+    </message>
+    <message>
+        <source>Not kept: %1</source>
+        <translation>No guardado: %1</translation>
+    </message>
+    <message>
+        <source>Kept. The next plan goes by it.</source>
+        <translation>Guardado. El próximo plan se rige por ello.</translation>
     </message>
 </context>
 </TS>

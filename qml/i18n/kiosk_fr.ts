@@ -862,6 +862,22 @@
         <source>Language of this screen</source>
         <translation>Langue de cet écran</translation>
     </message>
+    <message>
+        <source>Targets</source>
+        <translation>Cibles</translation>
+    </message>
+    <message>
+        <source>What a reading should be at home. The shop may set its own; what could harm is refused in every plan all the same.</source>
+        <translation>Ce qu’une mesure doit donner à la maison. Le magasin peut fixer les siennes ; ce qui pourrait nuire est refusé dans tout plan malgré cela.</translation>
+    </message>
+    <message>
+        <source>Code for public water</source>
+        <translation>Règlement des eaux publiques</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Aucun</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -3697,18 +3713,6 @@
         <translation>Saturation en calcaire dans le bassin</translation>
     </message>
     <message>
-        <source>The saturation index in the vessel is %1, past %2 by less than its error: at the edge. Nothing is dosed on it alone.</source>
-        <translation>L&apos;indice de saturation dans le bassin est de %1 ; il dépasse %2 de moins que son erreur : à la limite. Rien n&apos;est dosé sur lui seul.</translation>
-    </message>
-    <message>
-        <source>%1 is %2, below %3 by less than the error of the reading: at the edge. Read it again; nothing is dosed on it alone.</source>
-        <translation>%1 : %2, en dessous de %3 de moins que l&apos;erreur de la mesure : à la limite. À mesurer de nouveau ; rien n&apos;est dosé sur elle seule.</translation>
-    </message>
-    <message>
-        <source>%1 is %2, above %3 by less than the error of the reading: at the edge. Read it again; nothing is dosed on it alone.</source>
-        <translation>%1 : %2, au-dessus de %3 de moins que l&apos;erreur de la mesure : à la limite. À mesurer de nouveau ; rien n&apos;est dosé sur elle seule.</translation>
-    </message>
-    <message>
         <source>%1 stands at %2, at the edge of its range: by less than the error of the reading. Read it again with the next bottle.</source>
         <translation>%1 est à %2, à la limite de sa plage : l&apos;écart est plus petit que l&apos;erreur de la mesure. À mesurer de nouveau avec le prochain flacon.</translation>
     </message>
@@ -3787,6 +3791,26 @@
     <message>
         <source>The sanitizer reads in order, which does not fit: brush first, it may not reach the walls.</source>
         <translation>Le désinfectant est en ordre, ce qui ne concorde pas : brossez d&apos;abord, il n&apos;atteint peut-être pas les parois.</translation>
+    </message>
+    <message>
+        <source>less than one tablet</source>
+        <translation>moins d’une pastille</translation>
+    </message>
+    <message>
+        <source>The saturation index in the vessel is %1, past %2 by less than its error: at the edge. No treatment is begun for it alone.</source>
+        <translation>L’indice de saturation dans le bassin est de %1, au-delà de %2 de moins que son erreur : à la limite. Aucun traitement n’est commencé pour cela seul.</translation>
+    </message>
+    <message>
+        <source>%1 is %2, below %3 by less than the error of the reading: at the edge. Read it again; no treatment is begun for it alone.</source>
+        <translation>%1 est de %2, au-dessous de %3 de moins que l’erreur de la mesure : à la limite. À relire ; aucun traitement n’est commencé pour cela seul.</translation>
+    </message>
+    <message>
+        <source>%1 is %2, above %3 by less than the error of the reading: at the edge. Read it again; no treatment is begun for it alone.</source>
+        <translation>%1 est de %2, au-dessus de %3 de moins que l’erreur de la mesure : à la limite. À relire ; aucun traitement n’est commencé pour cela seul.</translation>
+    </message>
+    <message>
+        <source>Raise bromine: %1 is missing of %2, so drop none in: open the feeder one mark further and test bromine tomorrow, before anybody gets in.</source>
+        <translation>Monter le brome : il manque %1 de %2, n’en mettez donc aucune : ouvrez le doseur d’un cran de plus et mesurez le brome demain, avant que quiconque n’entre.</translation>
     </message>
 </context>
 <context>
@@ -4740,6 +4764,105 @@
     <message>
         <source>right</source>
         <translation>juste</translation>
+    </message>
+</context>
+<context>
+    <name>targets</name>
+    <message>
+        <source>Combined chlorine</source>
+        <translation>Chlore combiné</translation>
+    </message>
+    <message>
+        <source>Saturation index</source>
+        <translation>Indice de saturation</translation>
+    </message>
+    <message>
+        <source>Water temperature</source>
+        <translation>Température de l’eau</translation>
+    </message>
+    <message>
+        <source>with stabilizer</source>
+        <translation>avec stabilisant</translation>
+    </message>
+    <message>
+        <source>without stabilizer</source>
+        <translation>sans stabilisant</translation>
+    </message>
+    <message>
+        <source>above pH %1</source>
+        <translation>au-dessus de pH %1</translation>
+    </message>
+    <message>
+        <source>above %1 °C</source>
+        <translation>au-dessus de %1 °C</translation>
+    </message>
+    <message>
+        <source>all water</source>
+        <translation>toute eau</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>de %1 à %2 %3</translation>
+    </message>
+    <message>
+        <source>at least %1 %2</source>
+        <translation>au moins %1 %2</translation>
+    </message>
+    <message>
+        <source>at most %1 %2</source>
+        <translation>au plus %1 %2</translation>
+    </message>
+    <message>
+        <source>The shop’s own</source>
+        <translation>Celle du magasin</translation>
+    </message>
+    <message>
+        <source>As built in</source>
+        <translation>Celui d’origine</translation>
+    </message>
+    <message>
+        <source>Which target</source>
+        <translation>Quelle cible</translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation>Au moins</translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation>Au plus</translation>
+    </message>
+    <message>
+        <source>Where a dose aims; empty: the middle</source>
+        <translation>Où vise une dose ; vide : le milieu</translation>
+    </message>
+    <message>
+        <source>Who says so</source>
+        <translation>Qui le dit</translation>
+    </message>
+    <message>
+        <source>Whose it is</source>
+        <translation>À qui elle est</translation>
+    </message>
+    <message>
+        <source>the shop’s own: %1</source>
+        <translation>du magasin : %1</translation>
+    </message>
+    <message>
+        <source>Not kept: choose which target.</source>
+        <translation>Non gardé : choisissez quelle cible.</translation>
+    </message>
+    <message>
+        <source>Not kept: a target is a number or empty.</source>
+        <translation>Non gardé : une cible est un nombre, ou reste vide.</translation>
+    </message>
+    <message>
+        <source>Not kept: %1</source>
+        <translation>Non gardé : %1</translation>
+    </message>
+    <message>
+        <source>Kept. The next plan goes by it.</source>
+        <translation>Gardé. Le prochain plan s’y tient.</translation>
     </message>
 </context>
 </TS>

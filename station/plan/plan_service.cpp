@@ -28,7 +28,8 @@ Step in_words(const Words& words, const DraftStep& d, Units units) {
   const std::string name = d.product_name.empty() ? "" : words.say("product", d.product_name.c_str());
   if (step.amount) {
     const ProductAmount portion{step.amount->value / step.portions, step.amount->unit};
-    step.amount_household = household_amount(words, portion, units);
+    step.amount_household = less_than_a_tablet(d) ? words.say("plan", phrase("plan", "less than one tablet"))
+                                                  : household_amount(words, portion, units);
   }
   step.text = step_text(words, d, name, step.amount_household);
   for (std::string& caution : step.cautions) caution = caution_text(words, caution);

@@ -73,7 +73,7 @@ constexpr Sentence kFindings[] = {
     {"si_edge",
      phrase("plan",
             "The saturation index in the vessel is %1, past %2 by less than its error: at the edge. "
-            "Nothing is dosed on it alone.")},
+            "No treatment is begun for it alone.")},
     {"si_low",
      phrase("plan", "The saturation index in the vessel is %1, below %2: the water dissolves calcium.")},
     {"si_high",
@@ -136,12 +136,12 @@ std::string bound(const Words& words, const Finding& f) {
 
 constexpr const char* kBelowEdge = phrase(
     "plan",
-    "%1 is %2, below %3 by less than the error of the reading: at the edge. Read it again; nothing is dosed "
-    "on it alone.");
+    "%1 is %2, below %3 by less than the error of the reading: at the edge. Read it again; no treatment "
+    "is begun for it alone.");
 constexpr const char* kAboveEdge = phrase(
     "plan",
-    "%1 is %2, above %3 by less than the error of the reading: at the edge. Read it again; nothing is dosed "
-    "on it alone.");
+    "%1 is %2, above %3 by less than the error of the reading: at the edge. Read it again; no treatment "
+    "is begun for it alone.");
 
 bool is_edge(const Finding& f) {
   return f.id.ends_with("_edge");

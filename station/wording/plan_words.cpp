@@ -66,8 +66,8 @@ constexpr Sentence kSteps[] = {
                              "over a day or more: test bromine before anybody gets in.")},
     {"raise_bromine_little",
      phrase("plan",
-            "Raise bromine: less than a tablet is missing (%1 of %2), so give none more: open the feeder one "
-            "mark further and test bromine tomorrow, before anybody gets in.")},
+            "Raise bromine: %1 is missing of %2, so drop none in: open the feeder one mark further and test "
+            "bromine tomorrow, before anybody gets in.")},
     {"raise_biguanide", phrase("plan", "Raise the sanitizer: add %1 of %2.")},
     {"raise_peroxide", phrase("plan", "Raise peroxide: add %1 of %2.")},
     {"sequester",
@@ -249,12 +249,15 @@ std::string us_mass(const Words& words, Mass m) {
 
 }  // namespace
 
+bool less_than_a_tablet(const DraftStep& d) {
+  const auto& amount = d.step.amount;
+  return d.note == "raise_bromine" && amount && amount->unit == "g" && amount->value < kTabletGrams;
+}
+
 std::string step_text(const Words& words, const DraftStep& d, std::string_view product,
                       const std::optional<std::string>& portion) {
   const Step& s = d.step;
-  const bool little =
-      d.note == "raise_bromine" && s.amount && s.amount->unit == "g" && s.amount->value < kTabletGrams;
-  const char* text = find(kSteps, little ? std::string_view("raise_bromine_little") : d.note);
+  const char* text = find(kSteps, less_than_a_tablet(d) ? std::string_view("raise_bromine_little") : d.note);
   if (!text) return d.note;
   const std::string share = s.fraction ? words.number(std::round(*s.fraction * 100), 0) + " %" : "";
   std::string out = words.say("plan", text,

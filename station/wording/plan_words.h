@@ -13,6 +13,9 @@
 
 namespace brimline {
 
+// Bromine tablets are neither weighed nor broken: what is missing is left to the feeder.
+bool less_than_a_tablet(const DraftStep& d);
+
 // One plain sentence with the reading it rests on.
 std::string finding_text(const Words& words, const Finding& finding);
 // What the readings say of a sign the customer reported (a finding's id): its cause, or that they do not fit;
