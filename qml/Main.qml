@@ -30,6 +30,9 @@ ApplicationWindow {
         value: Math.max(0.94, Math.min(1.5, window.height / 800, window.width / 1280))
     }
 
+    Binding { target: Ink; property: "theme"; value: window.desk.theme }
+    Binding { target: Ink; property: "motion"; value: window.desk.motion }
+
     Item {
         id: page
         anchors.fill: parent

@@ -64,6 +64,7 @@ tl::expected<std::unique_ptr<Kiosk>, std::string> Kiosk::start(const KioskOption
   if (!options.port.isEmpty()) setup.settings.port = options.port;
   if (!options.profile.isEmpty()) setup.settings.profile = options.profile;
   if (!options.language.isEmpty()) setup.settings.language = options.language;
+  if (!options.theme.isEmpty()) setup.settings.theme = options.theme;
   setup.settings_file = options.settings;
   setup.services = services_of_station(options.out_dir, options.settings);
   setup.screen_keyboard = options.screen_keyboard;

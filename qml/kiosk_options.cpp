@@ -28,6 +28,7 @@ void add_options(QCommandLineParser& parser) {
       {"visit", "A brimline-visit/1 file to put on the counter at start.", "FILE"},
       {"shots", "Makes a picture of every place in DIR, then ends.", "DIR"},
       {"language", "The language of the screen: en, es or fr.", "L"},
+      {"theme", "The colours of the screen: light, dark or contrast.", "T"},
       {"trace", "Says on standard output what has been kept."},
       {"screen-keyboard", "Shows a keyboard on the screen where something is to be written."},
   });
@@ -78,6 +79,9 @@ tl::expected<std::optional<KioskOptions>, QString> kiosk_options(const QStringLi
   out.language = parser.value("language");
   if (!out.language.isEmpty() && !QStringList{"en", "es", "fr"}.contains(out.language))
     return tl::unexpected("--language " + out.language + "; expected en, es or fr");
+  out.theme = parser.value("theme");
+  if (!out.theme.isEmpty() && !QStringList{"light", "dark", "contrast"}.contains(out.theme))
+    return tl::unexpected("--theme " + out.theme + "; expected light, dark or contrast");
   if (parser.isSet("size")) {
     const auto size = size_from(parser.value("size"));
     if (!size) return tl::unexpected("--size " + parser.value("size") + "; expected e.g. 1280x800");

@@ -27,6 +27,7 @@ struct KioskOptions {
   bool trace = false;            // a line on standard output for each reading, once it is durable
   bool screen_keyboard = false;
   QString language;  // of the screen: en, es or fr; empty: as the settings say
+  QString theme;     // light, dark or contrast; empty: as the settings say
 };
 
 // The error is one line for standard error. Nothing where only help or the version was asked for,

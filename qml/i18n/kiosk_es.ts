@@ -878,6 +878,22 @@
         <source>None</source>
         <translation>Ninguna</translation>
     </message>
+    <message>
+        <source>This screen</source>
+        <translation>Esta pantalla</translation>
+    </message>
+    <message>
+        <source>What the screen of this counter looks like. Paper is not changed by it.</source>
+        <translation>Cómo se ve la pantalla de este mostrador. El papel no cambia.</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Colores</translation>
+    </message>
+    <message>
+        <source>Motion</source>
+        <translation>Movimiento</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -2319,6 +2335,26 @@
     <message>
         <source>Where it was filled</source>
         <translation>Dónde se llenó</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Oscuro</translation>
+    </message>
+    <message>
+        <source>High contrast</source>
+        <translation>Mucho contraste</translation>
+    </message>
+    <message>
+        <source>Moves gently</source>
+        <translation>Se mueve con calma</translation>
+    </message>
+    <message>
+        <source>Nothing moves</source>
+        <translation>Nada se mueve</translation>
     </message>
 </context>
 <context>

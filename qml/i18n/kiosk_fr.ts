@@ -878,6 +878,22 @@
         <source>None</source>
         <translation>Aucun</translation>
     </message>
+    <message>
+        <source>This screen</source>
+        <translation>Cet écran</translation>
+    </message>
+    <message>
+        <source>What the screen of this counter looks like. Paper is not changed by it.</source>
+        <translation>L’aspect de l’écran de ce comptoir. Le papier n’en est pas changé.</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Couleurs</translation>
+    </message>
+    <message>
+        <source>Motion</source>
+        <translation>Mouvement</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -2319,6 +2335,26 @@
     <message>
         <source>Where it was filled</source>
         <translation>Où il a été rempli</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Clair</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Sombre</translation>
+    </message>
+    <message>
+        <source>High contrast</source>
+        <translation>Fort contraste</translation>
+    </message>
+    <message>
+        <source>Moves gently</source>
+        <translation>Bouge doucement</translation>
+    </message>
+    <message>
+        <source>Nothing moves</source>
+        <translation>Rien ne bouge</translation>
     </message>
 </context>
 <context>

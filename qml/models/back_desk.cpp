@@ -24,6 +24,8 @@ constexpr ShelfRow kShelves[] = {
     {"shop", QT_TRANSLATE_NOOP("back", "The shop"),
      QT_TRANSLATE_NOOP(
          "back", "What every sheet is signed with. The numbers stand on the Emergency page and on paper.")},
+    {"screen", QT_TRANSLATE_NOOP("back", "This screen"),
+     QT_TRANSLATE_NOOP("back", "What the screen of this counter looks like. Paper is not changed by it.")},
     {"reagents", QT_TRANSLATE_NOOP("back", "Reagents"),
      QT_TRANSLATE_NOOP(
          "back",
@@ -102,8 +104,13 @@ const FieldRow kFields[] = {
     {"shop", "poison", QT_TRANSLATE_NOOP("back", "Poison line"),
      [](const Settings& s) { return number_of(s, "Poison line"); },
      [](Settings& s, const QString& t) { set_number(s, "Poison line", t); }},
-    {"shop", "language", QT_TRANSLATE_NOOP("back", "Language of this screen"),
+    {"screen", "language", QT_TRANSLATE_NOOP("back", "Language of this screen"),
      [](const Settings& s) { return s.language; }, [](Settings& s, const QString& t) { s.language = t; }},
+    {"screen", "theme", QT_TRANSLATE_NOOP("back", "Colours"), [](const Settings& s) { return s.theme; },
+     [](Settings& s, const QString& t) { s.theme = t; }},
+    {"screen", "motion", QT_TRANSLATE_NOOP("back", "Motion"),
+     [](const Settings& s) { return s.motion ? QStringLiteral("on") : QStringLiteral("off"); },
+     [](Settings& s, const QString& t) { s.motion = t == QLatin1String("on"); }},
     {"shop", "paper", QT_TRANSLATE_NOOP("back", "Paper"), [](const Settings& s) { return s.paper; },
      [](Settings& s, const QString& t) { s.paper = t; }},
     {"shop", "printer", QT_TRANSLATE_NOOP("back", "Printer’s queue; empty for the usual one"),
@@ -210,11 +217,11 @@ void BackDesk::setValue(const QString& key, const QString& text) {
     if (target_form_.set(key, text)) refresh();
     return;
   }
-  for (const FieldRow& field : kFields)
-    if (key == QLatin1String(field.key)) field.set(settings_, text);
-  if (key == QLatin1String("profile") || key == QLatin1String("paper") || key == QLatin1String("language") ||
-      key == QLatin1String("code"))
-    refresh();
+  for (const FieldRow& field : kFields) {
+    if (key != QLatin1String(field.key)) continue;
+    field.set(settings_, text);
+    if (!options_of(field).isEmpty()) refresh();
+  }
 }
 
 void BackDesk::apply() {

@@ -14,6 +14,11 @@ struct ChoiceRow {
 };
 
 constexpr ChoiceRow kChoices[] = {
+    {"theme", "light", QT_TRANSLATE_NOOP("choices", "Light")},
+    {"theme", "dark", QT_TRANSLATE_NOOP("choices", "Dark")},
+    {"theme", "contrast", QT_TRANSLATE_NOOP("choices", "High contrast")},
+    {"motion", "on", QT_TRANSLATE_NOOP("choices", "Moves gently")},
+    {"motion", "off", QT_TRANSLATE_NOOP("choices", "Nothing moves")},
     {"kind", "pool", QT_TRANSLATE_NOOP("choices", "Pool")},
     {"kind", "spa", QT_TRANSLATE_NOOP("choices", "Spa")},
     {"kind", "swim_spa", QT_TRANSLATE_NOOP("choices", "Swim spa")},

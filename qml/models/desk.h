@@ -26,6 +26,8 @@ class Desk : public QObject {
   Q_PROPERTY(int place READ place WRITE setPlace NOTIFY placeChanged)
   Q_PROPERTY(QString shop READ shop NOTIFY shopChanged)
   Q_PROPERTY(QString clockLine READ clockLine NOTIFY clockChanged)
+  Q_PROPERTY(QString theme READ theme NOTIFY shopChanged)
+  Q_PROPERTY(bool motion READ motion NOTIFY shopChanged)
   Q_PROPERTY(bool screenKeyboard READ screenKeyboard CONSTANT)
   Q_PROPERTY(brimline::RowModel* places READ places CONSTANT)
   Q_PROPERTY(brimline::RowModel* arrivals READ arrivals CONSTANT)
@@ -58,6 +60,8 @@ class Desk : public QObject {
   void setPlace(int place);
   QString shop() const;
   QString clockLine() const;
+  QString theme() const { return settings_.theme; }
+  bool motion() const { return settings_.motion; }
   bool screenKeyboard() const { return screen_keyboard_; }
   RowModel* places() { return &places_; }
   RowModel* arrivals() { return &arrivals_; }

@@ -23,6 +23,8 @@ Settings load_settings(const QString& file) {
   out.profile = ini.value("instrument/profile").toString();
   out.paper = ini.value("sheet/paper", out.paper).toString();
   out.language = ini.value("screen/language", out.language).toString();
+  out.theme = ini.value("screen/theme", out.theme).toString();
+  out.motion = ini.value("screen/motion", out.motion).toBool();
   out.printer = ini.value("sheet/printer").toString();
   out.code = ini.value("targets/public_code").toString();
   return out;
@@ -44,6 +46,8 @@ bool save_settings(const Settings& settings, const QString& file) {
   ini.setValue("instrument/profile", settings.profile);
   ini.setValue("sheet/paper", settings.paper);
   ini.setValue("screen/language", settings.language);
+  ini.setValue("screen/theme", settings.theme);
+  ini.setValue("screen/motion", settings.motion);
   ini.setValue("sheet/printer", settings.printer);
   ini.setValue("targets/public_code", settings.code);
   ini.sync();

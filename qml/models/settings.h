@@ -13,8 +13,10 @@ struct Settings {
   QString port, profile;  // of the instrument; an empty port: none is listened to
   QString paper = QStringLiteral("letter");
   QString language = QStringLiteral("en");  // of the screen
-  QString printer;                          // queue's name; empty: the machine's usual one
-  QString code;                             // target set for public water; empty: the shop's own targets
+  QString theme = QStringLiteral("light");  // light, dark or contrast
+  bool motion = true;
+  QString printer;  // queue's name; empty: the machine's usual one
+  QString code;     // target set for public water; empty: the shop's own targets
 };
 
 // Missing keys keep their defaults; a missing file is all defaults.

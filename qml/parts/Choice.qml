@@ -30,7 +30,7 @@ Button {
     }
     background: Rectangle {
         color: choice.chosen ? Ink.ink : choice.down ? Ink.wash : Ink.paper
-        border.color: choice.chosen ? Ink.ink : Ink.rule
+        border.color: choice.chosen ? Ink.ink : Ink.pale
         border.width: Ink.hair
         radius: Ink.px(3)
         FocusFrame { shown: choice.visualFocus }

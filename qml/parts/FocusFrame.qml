@@ -9,7 +9,7 @@ Rectangle {
     anchors.fill: parent
     anchors.margins: -Ink.px(4)
     visible: shown
-    color: "transparent"
+    color: Ink.clear
     border.color: Ink.accent
     border.width: Ink.px(3)
     radius: Ink.px(4)

@@ -52,13 +52,6 @@ Item {
             onClicked: rail.picked(index)
 
             background: Item {
-                Rectangle {  // the dash from the edge of the paper
-                    visible: entry.here
-                    y: Ink.px(24)
-                    width: Ink.px(20)
-                    height: Ink.px(4)
-                    color: Ink.accent
-                }
                 Rectangle {  // the margin's rule, open where you are
                     visible: !entry.here
                     anchors { right: parent.right; top: parent.top; bottom: parent.bottom }
@@ -110,6 +103,14 @@ Item {
                 }
             }
         }
+    }
+    Rectangle {  // the dash from the edge of the paper, at the place you are in
+        objectName: "place_dash"
+        y: list.y + rail.current * Ink.px(74) + Ink.px(24)
+        width: Ink.px(20)
+        height: Ink.px(4)
+        color: Ink.accent
+        Behavior on y { NumberAnimation { duration: Ink.beat; easing.type: Easing.OutCubic } }
     }
     Rectangle {
         anchors { right: parent.right; top: parent.top; bottom: list.top }
