@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "devices/lis_decoder.h"
 
+#include <algorithm>
 #include <utility>
 
 #include "devices/values.h"
@@ -51,6 +52,13 @@ std::optional<Clip> take_mark(std::string& value, const std::string& flag) {
   }
   if (mark == ' ') return std::nullopt;
   return mark == '>' ? Clip::above : Clip::below;
+}
+
+// A checksum of one byte lets a damaged frame through in 256; what no record holds gives most of those away
+// while the frame can still be asked for again.
+bool is_text(std::string_view text) {
+  return std::all_of(text.begin(), text.end(),
+                     [](char c) { return c == '\r' || is_printable(std::string_view(&c, 1)); });
 }
 
 // Preliminary, pending and impossible results are no readings.
@@ -151,13 +159,18 @@ void LisDecoder::finish_frame(Heard& heard) {
   const int number = covered[0] - '0';
   const bool again = accepted_ && number == (expected_ + 7) % 8;
   if (number != expected_ && !again) return refuse(heard, "it is not the next one");
+  const std::string_view text = covered.substr(1, covered.size() - 2);
+  const bool last = frame[*text_end_] == kEtx;
+  if (!is_text(text)) return refuse(heard, "it holds bytes that are no letters, digits or signs");
+  if (last && !text.ends_with('\r')) return refuse(heard, "its last record has no end");
+  if (!accepted_ && text[0] != 'H') return refuse(heard, "a message begins with its header");
   in_frame_ = false;
   heard.answer += kAck;
   heard.alive = true;
   if (again) return;  // our answer was lost: acknowledged once more, not read once more
   accepted_ = true;
   expected_ = (expected_ + 1) % 8;
-  take_text(covered.substr(1, covered.size() - 2), frame[*text_end_] == kEtx, heard);
+  take_text(text, last, heard);
 }
 
 // A record ends with CR; frames ended by ETB carry a part of one. A record that never ends is dropped.
@@ -238,7 +251,7 @@ void LisDecoder::take_result(const std::vector<std::string>& fields, Heard& hear
   const std::string time = completed.empty() ? at(fields, kStarted) : completed;
   const std::string known_by = time.empty() ? message_time_ : time;
   std::string once;
-  if (!known_by.empty()) once = sample_ + '\n' + code + '\n' + known_by;
+  if (!known_by.empty()) once = sample_ + '\n' + code + '\n' + known_by + '\n' + at(fields, kValue);
   tell_value(heard, *row, *number, clipped, text_or_nothing(sample_), text_or_nothing(time), once);
 }
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <iostream>
+#include <utility>
 
 namespace brimline::demo {
 namespace {
@@ -23,6 +24,7 @@ PhotometerDesk::PhotometerDesk(Options options, Profile profile, BottleFile bott
       profile_(std::move(profile)),
       photometer_(profile_, std::move(bottle), options_.seed),
       line_(options_.link, profile_.serial, options_.speed),
+      talker_(talker_for(profile_)),
       next_faults_(options_.next.begin(), options_.next.end()),
       rounds_left_(options_.rounds),
       working_(options_.rounds > 0) {}
@@ -59,13 +61,25 @@ void PhotometerDesk::send_next(Steady::time_point now) {
 }
 
 void PhotometerDesk::act(const Sending& sending, Steady::time_point now) {
-  if (!silent_) line_.queue(sending.bytes, now);
+  talker_->put(sending.row, sending.reading);
+  on_next_frame_ = sending.fault;
+  turn_talk({}, now);
   say("sent " + sending.truth);
   if (sending.fault == FaultKind::silent) silent_ = true;
   if (sending.fault == FaultKind::unplug) unplug(now + scaled(options_.replug_s));
   if (sending.fault == FaultKind::reset) {
+    talker_->restart(std::chrono::duration_cast<Millis>(now - began_));
     next_idle_ = now + scaled(kRestartSeconds);
     next_reading_ = next_idle_ + scaled(options_.pause_s);
+  }
+}
+
+// The reading's fault meets the first frame that carries it.
+void PhotometerDesk::turn_talk(const std::string& heard, Steady::time_point now) {
+  for (const std::string& frame : talker_->turn(heard, std::chrono::duration_cast<Millis>(now - began_))) {
+    const bool carries = frame.size() > 1;  // no call, no farewell
+    const FaultKind fault = carries ? std::exchange(on_next_frame_, FaultKind::none) : FaultKind::none;
+    if (!silent_) line_.queue(photometer_.on_the_line(frame, fault, talker_->shape()), now);
   }
 }
 
@@ -95,24 +109,21 @@ void PhotometerDesk::turn_readings(Steady::time_point now) {
     --rounds_left_;
     start_round(now);
   }
-  const bool may_speak = profile_.line.ask.empty() || asked_ > 0;
-  if (to_measure_.empty() || now < next_reading_ || !line_.is_idle() || replug_at_ || !may_speak) return;
-  asked_ = 0;
+  if (to_measure_.empty() || now < next_reading_ || !line_.is_idle() || replug_at_) return;
   send_next(now);
 }
 
 void PhotometerDesk::turn(Steady::time_point now) {
   turn_plug(now);
-  heard_ += line_.turn(now);
-  if (!profile_.line.ask.empty() && heard_.find(profile_.line.ask) != std::string::npos) ++asked_;
-  if (asked_ > 0 || heard_.size() > 256) heard_.clear();
+  turn_talk(line_.turn(now), now);
   turn_readings(now);
   turn_idle(now);
   turn_end(now);
 }
 
 void PhotometerDesk::turn_end(Steady::time_point now) {
-  const bool at_work = !to_measure_.empty() || rounds_left_ > 0 || replug_at_ || !line_.is_idle();
+  const bool at_work = !to_measure_.empty() || rounds_left_ > 0 || replug_at_ || !line_.is_idle() ||
+                       (talker_->waiting() > 0 && !silent_ && line_.has_listener());
   if (working_ && !at_work) {
     working_ = false;
     end_at_ = now + kLinger;

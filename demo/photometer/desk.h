@@ -9,6 +9,7 @@
 
 #include "demo/photometer/options.h"
 #include "demo/photometer/pty_line.h"
+#include "demo/photometer/talker.h"
 
 namespace brimline::demo {
 
@@ -26,6 +27,7 @@ class PhotometerDesk {
   void start_round(Steady::time_point now);
   void send_next(Steady::time_point now);
   void act(const Sending& sending, Steady::time_point now);
+  void turn_talk(const std::string& heard, Steady::time_point now);
   void turn_plug(Steady::time_point now);
   void turn_idle(Steady::time_point now);
   void turn_readings(Steady::time_point now);
@@ -38,14 +40,15 @@ class PhotometerDesk {
   Profile profile_;
   Photometer photometer_;
   PtyLine line_;
+  std::unique_ptr<Talker> talker_;
+  FaultKind on_next_frame_ = FaultKind::none;
   std::deque<const MethodRow*> to_measure_;
   std::deque<FaultKind> next_faults_;
   int rounds_left_ = 0;
   bool working_ = false;  // readings are still to come
   bool silent_ = false;
   bool over_ = false;
-  int asked_ = 0;      // requests not yet answered, of an instrument that is asked
-  std::string heard_;  // of a request, so far
+  Steady::time_point began_ = Steady::now();
   Steady::time_point next_reading_{}, next_idle_{};
   std::optional<Steady::time_point> replug_at_;
   Steady::time_point end_at_{};  // with --once, after the last reading

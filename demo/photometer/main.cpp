@@ -66,11 +66,6 @@ int main(int argc, char** argv) {
   }
   auto profile = load_profile(options->profile);
   if (!profile) return print_faults(profile.error());
-  if (profile->protocol != "ascii_lines") {
-    std::cerr << options->profile << ": an instrument of protocol " << profile->protocol
-              << " is not emulated; expected one of protocol ascii_lines\n";
-    return 2;
-  }
   auto bottle = read_bottle_file(options->bottle);
   if (!bottle) return print_faults(bottle.error());
   for (const int number : {SIGTERM, SIGINT, SIGHUP}) std::signal(number, on_signal);

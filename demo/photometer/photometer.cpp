@@ -9,58 +9,14 @@
 namespace brimline::demo {
 namespace {
 
-struct FaultName {
-  std::string_view name;
-  FaultKind kind;
-};
-constexpr FaultName kFaults[] = {{"none", FaultKind::none},
-                                 {"silent", FaultKind::silent},
-                                 {"garbled", FaultKind::garbled},
-                                 {"lost", FaultKind::lost},
-                                 {"doubled", FaultKind::doubled},
-                                 {"bad_checksum", FaultKind::bad_checksum},
-                                 {"half_frame", FaultKind::half_frame},
-                                 {"unplug", FaultKind::unplug},
-                                 {"stuck", FaultKind::stuck},
-                                 {"out_of_range", FaultKind::out_of_range},
-                                 {"over_range", FaultKind::over_range},
-                                 {"reset", FaultKind::reset},
-                                 {"flood", FaultKind::flood},
-                                 {"unknown_method", FaultKind::unknown_method}};
-
-constexpr size_t kFloodBytes = 20000;
+constexpr int kJump = 3600;  // seconds, or readings where no clock is sent
 
 double rounded(double value, int decimals) {
   const double scale = std::pow(10.0, decimals);
   return std::round(value * scale) / scale;
 }
 
-char other_digit(char digit) {
-  return digit == '0' ? '1' : '0';
-}
-
 }  // namespace
-
-std::optional<FaultKind> fault_named(std::string_view name) {
-  for (const FaultName& row : kFaults)
-    if (row.name == name) return row.kind;
-  return std::nullopt;
-}
-
-std::string_view name_of(FaultKind kind) {
-  for (const FaultName& row : kFaults)
-    if (row.kind == kind) return row.name;
-  return "";
-}
-
-std::string fault_names() {
-  std::string out;
-  for (const FaultName& row : kFaults) {
-    if (!out.empty()) out += ", ";
-    out += row.name;
-  }
-  return out;
-}
 
 Photometer::Photometer(Profile profile, BottleFile bottle, unsigned long long seed)
     : profile_(std::move(profile)), bottle_(std::move(bottle)), random_(seed) {}
@@ -80,8 +36,14 @@ std::vector<const MethodRow*> Photometer::methods(std::vector<AnalyteId>& withou
 
 // Beyond its range a photometer shows the range's end and a mark.
 LineReading Photometer::read(const MethodRow& row, FaultKind fault) {
-  char serial[16];
-  (void)std::snprintf(serial, sizeof serial, "%06d", ++serial_);
+  if (fault == FaultKind::clock_jump) serial_ -= std::min(serial_, kJump);
+  ++serial_;
+  char serial[32];
+  if (profile_.protocol == "lis")  // a time: LIS2-A's form, from memory
+    (void)std::snprintf(serial, sizeof serial, "20260614%02d%02d%02d", serial_ / 3600 % 24, serial_ / 60 % 60,
+                        serial_ % 60);
+  else
+    (void)std::snprintf(serial, sizeof serial, "%06d", serial_);
   LineReading out{serial, bottle_.code, 0, std::nullopt};
   const double truth = bottle_.water.at(row.analyte) / row.factor;
   out.value = rounded(std::normal_distribution<double>(truth, row.sd)(random_), row.decimals);
@@ -99,39 +61,12 @@ LineReading Photometer::read(const MethodRow& row, FaultKind fault) {
   return out;
 }
 
-// One byte is changed: line noise that every checksum here must find.
-std::string Photometer::damaged(std::string frame, FaultKind fault) {
-  if (fault == FaultKind::half_frame || fault == FaultKind::reset) return frame.substr(0, frame.size() / 2);
-  if (fault == FaultKind::doubled) return frame + frame;
-  if (fault == FaultKind::lost || fault == FaultKind::silent || fault == FaultKind::unplug) return {};
-  if (fault == FaultKind::bad_checksum) {
-    char& digit = frame[frame.size() - profile_.line.end.size() - 1];
-    digit = other_digit(digit);
-  }
-  if (fault == FaultKind::garbled) {
-    char& byte = frame[std::uniform_int_distribution<size_t>(0, frame.size() - 1)(random_)];
-    byte = static_cast<char>(byte ^ std::uniform_int_distribution<int>(1, 255)(random_));
-  }
-  if (fault == FaultKind::flood) {
-    std::string noise(kFloodBytes, ' ');
-    for (char& byte : noise)
-      byte = static_cast<char>(std::uniform_int_distribution<int>(0x21, 0x7e)(random_));
-    std::erase(noise, profile_.line.start.empty() ? '\n' : profile_.line.start[0]);
-    return noise + (profile_.line.start.empty() ? profile_.line.end : "") + frame;
-  }
-  return frame;
-}
-
 Sending Photometer::measure(const MethodRow& row, FaultKind fault) {
-  const LineReading reading = read(row, fault);
-  MethodRow sent = row;
-  if (fault == FaultKind::unknown_method) sent.code = "ZZ";
-  Sending out;
-  out.fault = fault;
-  out.bytes = damaged(line_of(profile_, sent, reading), fault);
+  Sending out{row, read(row, fault), {}, fault};
+  if (fault == FaultKind::unknown_method) out.row.code = profile_.protocol == "modbus_rtu" ? "999" : "ZZ";
   char value[48];
-  (void)std::snprintf(value, sizeof value, "%.*f", row.decimals, reading.value);
-  out.truth = reading.serial + " " + row.analyte + " " + value + " " + std::string(name_of(fault));
+  (void)std::snprintf(value, sizeof value, "%.*f", row.decimals, out.reading.value);
+  out.truth = out.reading.serial + " " + row.analyte + " " + value + " " + std::string(name_of(fault));
   return out;
 }
 

@@ -11,34 +11,16 @@
 #include <vector>
 
 #include "demo/bottle_file.h"
+#include "demo/photometer/line_faults.h"
 #include "devices/line_form.h"
 #include "devices/profile.h"
 
 namespace brimline::demo {
 
-enum class FaultKind {
-  none,
-  silent,
-  garbled,
-  lost,
-  doubled,
-  bad_checksum,
-  half_frame,
-  unplug,
-  stuck,
-  out_of_range,
-  over_range,
-  reset,
-  flood,
-  unknown_method
-};
-std::optional<FaultKind> fault_named(std::string_view name);
-std::string_view name_of(FaultKind kind);
-std::string fault_names();  // "none, silent, ..."
-
 // One reading as it goes on the line.
 struct Sending {
-  std::string bytes;
+  MethodRow row;
+  LineReading reading;
   std::string truth;  // "SERIAL ANALYTE VALUE FAULT" for the record; VALUE as sent, wire's unit
   FaultKind fault = FaultKind::none;
 };
@@ -54,13 +36,15 @@ class Photometer {
   void unstick() { stuck_ = false, stuck_at_.reset(); }
   // The idle line, or nothing where the instrument has none.
   std::string idle_line() const;
+  // What the line does to a frame of this reading.
+  std::string on_the_line(std::string frame, FaultKind fault, const FrameShape& shape) {
+    return damaged(std::move(frame), fault, shape, random_);
+  }
   // A share of readings, 0 to 1, at random, with one of `kinds`.
   FaultKind chance_fault(const std::vector<std::pair<FaultKind, double>>& rates);
 
  private:
   LineReading read(const MethodRow& row, FaultKind fault);
-  std::string damaged(std::string frame, FaultKind fault);
-
   Profile profile_;
   BottleFile bottle_;
   std::mt19937_64 random_;

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// An instrument that sends lines, each reading one, by itself or when asked; nobody answers it.
+#pragma once
+
+#include <deque>
+
+#include "demo/photometer/talker.h"
+
+namespace brimline::demo {
+
+class LineTalker : public Talker {
+ public:
+  explicit LineTalker(Profile profile) : profile_(std::move(profile)) {}
+  void put(const MethodRow& row, const LineReading& reading) override;
+  std::vector<std::string> turn(std::string_view heard, Millis at) override;
+  std::optional<Millis> wake() const override { return std::nullopt; }
+  size_t waiting() const override { return lines_.size(); }
+  void restart(Millis) override { heard_.clear(); }
+  FrameShape shape() const override;
+
+ private:
+  Profile profile_;
+  std::deque<std::string> lines_;
+  std::string heard_;  // of a request, so far
+};
+
+}  // namespace brimline::demo
