@@ -92,7 +92,7 @@ Heard LineDecoder::opened(Millis at) {
   joined_ = true;
   last_ = at;
   ask_at_.reset();
-  if (!profile_.line.ask.empty()) ask_at_ = at;
+  if (!profile_.line.ask.empty()) ask_at_ = can_tell() ? at : at + kQuiet;
   return {};
 }
 
@@ -101,8 +101,7 @@ Heard LineDecoder::received(std::string_view bytes, Millis at) {
   if (bytes.empty()) return heard;
   drop_if_late(at, heard);
   if (joined_) {
-    const bool can_tell = !profile_.line.start.empty() || !profile_.line.checksum.empty();
-    skip_line_ = !can_tell && at - last_ < kQuiet;
+    skip_line_ = !can_tell() && at - last_ < kQuiet;
     if (skip_line_) tell_garbled(heard, "its beginning may be missing");
     joined_ = false;
   }

@@ -30,6 +30,8 @@ class LineDecoder : public Decoder {
   static void split_mark(const LineForm& form, Parts& parts);
   void parse(std::string_view body, Heard& heard);
   void take_parts(const Parts& parts, Heard& heard) const;
+  // Whether a line that lacks its beginning could be told from a whole one.
+  bool can_tell() const { return !profile_.line.start.empty() || !profile_.line.checksum.empty(); }
   bool fits_checksum(std::string_view body) const;
 
   Profile profile_;
