@@ -27,6 +27,13 @@ TEST(Fields, TextWhereANumberIsExpectedIsAFaultWithItsLine) {
   EXPECT_EQ(faults[0].text(), "ph.toml:2: `low` is text; expected a number");
 }
 
+// Found by the fuzzer: an assertion of the parser stood before its own error.
+TEST(Fields, ATableWithANameThatIsNoneIsAFaultWithItsLine) {
+  const auto f = Fields::parse("id = \"ph\"\n[&serial]\nbaud = 9600\n", "ph.toml");
+  ASSERT_FALSE(f);
+  EXPECT_EQ(f.error().line, 2);
+}
+
 TEST(Fields, MissingAndUnknownKeysAreFaults) {
   auto f = Fields::parse("id = \"ph\"\nlwo = 7\n", "ph.toml");
   ASSERT_TRUE(f);

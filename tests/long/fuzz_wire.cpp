@@ -45,9 +45,36 @@ void decode(const Profile& profile, std::string_view bytes) {
 
 }  // namespace
 
+// Those of one protocol, or all.
+std::vector<Profile> profiles_of(std::string_view protocol) {
+  std::vector<Profile> out = builtin_profiles();
+  std::erase_if(out, [&](const Profile& p) { return !protocol.empty() && p.protocol != protocol; });
+  return out;
+}
+
+// First byte: which of the protocol's profiles.
+void decoder(std::span<const std::uint8_t> bytes, std::string_view protocol) {
+  static const std::vector<Profile> profiles = profiles_of(protocol);
+  if (bytes.empty()) return;
+  const std::string_view text(reinterpret_cast<const char*>(bytes.data()) + 1, bytes.size() - 1);
+  decode(profiles[bytes[0] % profiles.size()], text);
+}
+
+void profile(std::span<const std::uint8_t> bytes) {
+  const std::string_view text(reinterpret_cast<const char*>(bytes.data()), bytes.size());
+  const auto read = read_profile(text, "fuzz.toml");
+  if (!read) {
+    if (read.error().empty()) std::abort();
+    for (const Fault& fault : read.error())
+      if (fault.text().empty()) std::abort();
+    return;
+  }
+  decode(*read, text);
+}
+
 // First byte: a built-in profile's decoder, the profile reader or the log reader.
 void wire(std::span<const std::uint8_t> bytes) {
-  static const std::vector<Profile> profiles = builtin_profiles();
+  static const std::vector<Profile> profiles = profiles_of("");
   if (bytes.empty()) return;
   const std::string_view text(reinterpret_cast<const char*>(bytes.data()) + 1, bytes.size() - 1);
   const size_t choice = bytes[0] % (profiles.size() + 2);
@@ -61,9 +88,15 @@ void wire(std::span<const std::uint8_t> bytes) {
 
 }  // namespace brimline::fuzz
 
-#ifdef BRIMLINE_FUZZ_WIRE
+#ifdef BRIMLINE_FUZZ_WHAT
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
-  brimline::fuzz::wire({data, size});
+  constexpr std::string_view kWhat = BRIMLINE_FUZZ_WHAT;
+  if (kWhat == "wire")
+    brimline::fuzz::wire({data, size});
+  else if (kWhat == "profile")
+    brimline::fuzz::profile({data, size});
+  else
+    brimline::fuzz::decoder({data, size}, kWhat);
   return 0;
 }
 #endif
