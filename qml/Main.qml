@@ -21,6 +21,10 @@ ApplicationWindow {
         emergency.open();
     }
 
+    function closeEmergency() {
+        emergency.close();
+    }
+
     title: "Brimline"
     color: Ink.paper
     font.family: Ink.sans

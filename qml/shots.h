@@ -8,7 +8,7 @@
 
 namespace brimline {
 
-// Writes 1_arrivals.png ... 8_emergency.png into `folder`; false where one cannot be written.
+// Writes 01_arrivals.png, 02_bottle.png and so on into `folder`; false where one cannot be written.
 bool make_shots(Kiosk& kiosk, const QString& folder);
 
 }  // namespace brimline

@@ -1250,7 +1250,7 @@
     </message>
     <message>
         <source>A portion would be %1.</source>
-        <translation>Una porción sería %1.</translation>
+        <translation>%1 sería una porción.</translation>
     </message>
     <message>
         <source>In range: %1 % of the draws, %2 % as told.</source>

@@ -200,7 +200,7 @@ QVariantList Ticket::options(const QString& fact) const {
 }
 
 QString Ticket::question(const QString& fact) const {
-  const QString typed = counter_.open() ? typed_question(counter_.visit(), fact) : QString();
+  const QString typed = typed_question(counter_.open() ? counter_.visit() : Visit(), fact);
   return typed.isEmpty() ? question_for(fact) : typed;
 }
 

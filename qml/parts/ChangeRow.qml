@@ -19,7 +19,7 @@ Item {
 
     component Number: Line {
         property bool heading: false
-        Layout.preferredWidth: Ink.px(96)
+        Layout.preferredWidth: Ink.px(116)
         Layout.alignment: Qt.AlignTop
         horizontalAlignment: Text.AlignRight
         font.pixelSize: heading ? Ink.small : Ink.px(20)
@@ -31,7 +31,7 @@ Item {
         id: words
         anchors { left: parent.left; right: parent.right; top: parent.top; topMargin: Ink.px(8) }
         spacing: Ink.room
-        Line { Layout.preferredWidth: Ink.px(190); Layout.alignment: Qt.AlignTop; text: row.name }
+        Line { Layout.preferredWidth: Ink.px(176); Layout.alignment: Qt.AlignTop; text: row.name }
         Number { heading: row.heading; text: row.earlier }
         Number { heading: row.heading; text: row.now; strong: !row.heading }
         Number { heading: row.heading; text: row.expected; pale: true }

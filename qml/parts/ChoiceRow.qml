@@ -20,6 +20,7 @@ Column {
     spacing: Ink.px(6)
 
     Line {
+        width: row.width
         visible: row.label.length > 0
         text: row.label
         font.pixelSize: Ink.small
@@ -33,6 +34,7 @@ Column {
             delegate: Choice {
                 required property var modelData
                 objectName: row.name + "_" + modelData.key
+                most: row.width
                 text: modelData.word
                 chosen: row.isChosen(modelData.key)
                 onClicked: row.picked(modelData.key)

@@ -16,9 +16,9 @@ Column {
 
     Item {
         width: parent.width
-        height: caption.implicitHeight
-        Line { id: caption; text: drag.label; font.pixelSize: Ink.small; pale: true }
-        Line { anchors.right: parent.right; text: drag.word; font.pixelSize: Ink.small; strong: true }
+        height: Math.max(caption.implicitHeight, amount.implicitHeight)
+        Line { id: caption; width: parent.width - amount.width - Ink.room; text: drag.label; font.pixelSize: Ink.small; pale: true }
+        Line { id: amount; anchors.right: parent.right; text: drag.word; font.pixelSize: Ink.small; strong: true }
     }
     Slider {
         id: slider

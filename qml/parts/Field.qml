@@ -24,6 +24,7 @@ FocusScope {
 
     Line {
         id: caption
+        width: parent.width
         text: field.label
         height: field.label.length > 0 ? implicitHeight : 0
         font.pixelSize: Ink.small

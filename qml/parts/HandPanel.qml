@@ -28,7 +28,7 @@ ColumnLayout {
             spacing: Ink.px(10)
 
             Section { width: parent.width; text: qsTr("Change step %1").arg(panel.hand.step) }
-            Prose { objectName: "hand_title"; width: parent.width; text: panel.hand.title; font.pixelSize: Ink.small; maximumLineCount: 3; elide: Text.ElideRight }
+            Prose { objectName: "hand_title"; width: parent.width; text: panel.hand.title; font.pixelSize: Ink.small }
             ChoiceRow {
                 width: parent.width
                 name: "hand_step"

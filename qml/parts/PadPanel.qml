@@ -13,33 +13,38 @@ Item {
 
     ColumnLayout {
         anchors.fill: parent
-        spacing: Ink.px(10)
+        spacing: Ink.px(8)
 
         RowLayout {
             Layout.fillWidth: true
-            Line {
-                objectName: "pad_name"
+            Layout.minimumHeight: Ink.px(62)
+            spacing: Ink.px(10)
+            ColumnLayout {
                 Layout.fillWidth: true
-                text: panel.bench.analyteName
-                strong: true
-                font.pixelSize: Ink.large
-                elide: Text.ElideRight
-                wrapMode: Text.NoWrap
+                Layout.alignment: Qt.AlignBottom
+                spacing: 0
+                Line {
+                    objectName: "pad_name"
+                    Layout.fillWidth: true
+                    text: panel.bench.analyteName
+                    strong: true
+                    font.pixelSize: Ink.px(20)
+                }
+                Line { text: panel.bench.unit; pale: true; font.pixelSize: Ink.small }
             }
-            Line { text: panel.bench.unit; pale: true; font.pixelSize: Ink.small }
-        }
-        Item {
-            Layout.fillWidth: true
-            implicitHeight: Ink.px(50)
             Line {
                 objectName: "pad_typed"
-                anchors { right: parent.right; rightMargin: Ink.px(4); verticalCenter: parent.verticalCenter }
+                Layout.alignment: Qt.AlignBottom
+                Layout.rightMargin: Ink.px(4)
+                Layout.maximumWidth: Ink.px(170)
+                horizontalAlignment: Text.AlignRight
                 text: panel.bench.typed.length > 0 ? panel.bench.typed : qsTr("type the number")
                 pale: panel.bench.typed.length === 0
-                font.pixelSize: panel.bench.typed.length > 0 ? Ink.display : Ink.body
+                font.pixelSize: panel.bench.typed.length > 0 ? Ink.display : Ink.small
+                lineHeight: panel.bench.typed.length > 0 ? 0.9 : 1
             }
-            Rectangle { anchors.bottom: parent.bottom; width: parent.width; height: Ink.stroke; color: Ink.ink }
         }
+        Rectangle { Layout.fillWidth: true; implicitHeight: Ink.stroke; color: Ink.ink }
         ChoiceRow {
             Layout.fillWidth: true
             name: "method"
@@ -88,7 +93,7 @@ Item {
             Act {
                 objectName: "pad_enter"
                 Layout.fillWidth: true
-                implicitHeight: Ink.px(60)
+                implicitHeight: Ink.px(54)
                 main: true
                 enabled: panel.bench.canKeep
                 text: qsTr("Keep")
@@ -96,7 +101,7 @@ Item {
             }
             Act {
                 objectName: "to_findings"
-                implicitHeight: Ink.px(60)
+                implicitHeight: Ink.px(54)
                 enabled: panel.bench.anyKept
                 text: qsTr("Findings")
                 onClicked: panel.next()

@@ -50,8 +50,6 @@ AbstractButton {
                 Layout.preferredWidth: Ink.px(190)
                 text: row.name
                 strong: row.waits
-                elide: Text.ElideRight
-                wrapMode: Text.NoWrap
             }
             Line {
                 Layout.preferredWidth: Ink.px(84)

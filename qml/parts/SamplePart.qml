@@ -43,7 +43,7 @@ ColumnLayout {
         Field {
             name: "sample_temperature"
             Layout.preferredWidth: Ink.px(320)
-            label: part.ticket.question("sample_temperature")
+            label: part.facts ? part.ticket.question("sample_temperature") : ""  // its unit goes with whose it is
             value: part.facts.sample_temperature ?? ""
             inputMethodHints: Qt.ImhFormattedNumbersOnly
             onWritten: text => part.ticket.setFact("sample_temperature", text)

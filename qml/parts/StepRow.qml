@@ -31,7 +31,7 @@ Item {
         id: body
         x: Ink.px(140)
         y: Ink.px(14)
-        width: parent.width - x - (row.mayChange ? Ink.px(120) : 0)
+        width: parent.width - x - (row.mayChange ? changes.width + Ink.room : 0)
         spacing: Ink.px(6)
         Prose { width: parent.width; text: row.text; font.pixelSize: Ink.px(20) }
         Line { width: parent.width; visible: text.length > 0; text: row.amount; strong: true }
@@ -48,6 +48,7 @@ Item {
         Line { width: parent.width; visible: text.length > 0; text: row.after; font.pixelSize: Ink.small; pale: true }
     }
     Act {
+        id: changes
         objectName: "change_step_" + (row.index + 1)
         anchors { right: parent.right; top: parent.top; topMargin: Ink.px(12) }
         visible: row.mayChange

@@ -47,7 +47,7 @@ ColumnLayout {
         Field {
             name: "volume"
             Layout.fillWidth: true
-            label: part.ticket.question("volume")
+            label: part.facts ? part.ticket.question("volume") : ""  // its unit goes with whose it is
             value: part.facts.volume ?? ""
             inputMethodHints: Qt.ImhFormattedNumbersOnly
             onWritten: text => part.ticket.setFact("volume", text)
@@ -55,7 +55,7 @@ ColumnLayout {
         Field {
             name: "water_temperature"
             Layout.fillWidth: true
-            label: part.ticket.question("water_temperature")
+            label: part.facts ? part.ticket.question("water_temperature") : ""  // its unit goes with whose it is
             value: part.facts.water_temperature ?? ""
             inputMethodHints: Qt.ImhFormattedNumbersOnly
             onWritten: text => part.ticket.setFact("water_temperature", text)

@@ -87,7 +87,7 @@ Item {
 
                 objectName: "arrival_" + index
                 width: list.width
-                height: Ink.px(76)
+                height: Math.max(Ink.px(76), implicitContentHeight + Ink.px(12))
                 Accessible.role: Accessible.ListItem
                 Accessible.name: code + ", " + who + ", " + vessel + ", " + taken + ", " + standing
                 Keys.onReturnPressed: clicked()
@@ -110,8 +110,8 @@ Item {
                     ColumnLayout {
                         Layout.fillWidth: true
                         spacing: 0
-                        Line { Layout.fillWidth: true; text: arrival.who; elide: Text.ElideRight; wrapMode: Text.NoWrap }
-                        Line { Layout.fillWidth: true; text: arrival.vessel; font.pixelSize: Ink.small; pale: true; elide: Text.ElideRight; wrapMode: Text.NoWrap }
+                        Line { Layout.fillWidth: true; text: arrival.who }
+                        Line { Layout.fillWidth: true; text: arrival.vessel; font.pixelSize: Ink.small; pale: true }
                     }
                     Line {
                         Layout.preferredWidth: Ink.px(190)

@@ -12,8 +12,8 @@ Item {
     readonly property BenchDesk bench: desk.bench
 
     RowLayout {
-        anchors { fill: parent; margins: Ink.margin; topMargin: Ink.px(24) }
-        spacing: Ink.px(40)
+        anchors { fill: parent; margins: Ink.margin; topMargin: Ink.px(24); bottomMargin: Ink.px(16) }
+        spacing: Ink.px(32)
 
         ColumnLayout {
             Layout.fillWidth: true
@@ -64,7 +64,7 @@ Item {
 
         PadPanel {
             bench: screen.bench
-            Layout.preferredWidth: Ink.px(348)
+            Layout.preferredWidth: Ink.px(380)
             Layout.fillHeight: true
             onNext: screen.desk.place = 3
         }

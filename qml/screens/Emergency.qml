@@ -55,7 +55,7 @@ Popup {
             Layout.topMargin: 0
             columns: 2
             columnSpacing: Ink.px(44)
-            rowSpacing: Ink.px(30)
+            rowSpacing: Ink.px(18)
             Repeater {
                 model: popup.cards
                 delegate: Column {
@@ -64,16 +64,16 @@ Popup {
                     Layout.fillWidth: true
                     Layout.preferredWidth: 1
                     Layout.alignment: Qt.AlignTop
-                    spacing: Ink.px(6)
+                    spacing: Ink.px(4)
                     Rectangle { width: parent.width; height: Ink.px(3); color: Ink.accent }
-                    Line { width: parent.width; text: card.modelData.title; strong: true; font.pixelSize: Ink.px(26) }
+                    Line { width: parent.width; text: card.modelData.title; strong: true; font.pixelSize: Ink.px(24) }
                     Repeater {
                         model: card.modelData.lines
                         delegate: Prose {
                             required property string modelData
                             width: card.width
                             text: modelData
-                            font.pixelSize: Ink.px(21)
+                            font.pixelSize: Ink.px(20)
                         }
                     }
                 }

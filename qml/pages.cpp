@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "qml/pages.h"
+
+#include <QCoreApplication>
+#include <QElapsedTimer>
+
+namespace brimline {
+namespace {
+
+constexpr qint64 kRest = 250;       // ms, longer than anything moves
+constexpr qint64 kPlanned = 20000;  // ms, the longest a plan is waited for
+
+// Lets the window and the worker threads come to rest.
+void settle(Kiosk& kiosk) {
+  QElapsedTimer spent;
+  spent.start();
+  const PlanDesk& plan = *kiosk.desk().plan();
+  const bool planned = kiosk.counter().open() && !kiosk.counter().visit().bottle.readings.empty();
+  const qint64 rest = kiosk.desk().motion() ? kRest : kRest / 5;
+  const auto wait = [&](const auto& goes_on) {
+    do QCoreApplication::processEvents(QEventLoop::AllEvents, 10);
+    while (spent.elapsed() < kPlanned && goes_on());
+  };
+  wait([&] { return (planned && !plan.ready()) || kiosk.desk().hand()->busy(); });
+  const qint64 still = spent.elapsed() + rest;
+  wait([&] { return spent.elapsed() < still; });
+}
+
+}  // namespace
+
+void each_page(Kiosk& kiosk, const std::function<void(const QString& name)>& see) {
+  Desk& desk = kiosk.desk();
+  const auto rest_and_see = [&](const QString& name) {
+    settle(kiosk);
+    see(name);
+  };
+  for (int place = 0; place < desk.places()->count(); ++place) {
+    desk.setPlace(place);
+    if (place != Desk::BackRoom) rest_and_see(desk.places()->row(place).value("key").toString());
+  }
+  for (const QVariant& shelf : desk.back()->shelves()) {
+    const QString key = shelf.toMap().value("key").toString();
+    desk.back()->setShelf(key);
+    rest_and_see("back_" + key);
+  }
+  desk.setPlace(Desk::TakeHome);
+  desk.hand()->open(1);
+  if (desk.hand()->step() > 0) {
+    desk.hand()->setShare(0.75);
+    rest_and_see("hand");
+    desk.hand()->close();
+  }
+  desk.setPlace(Desk::Bench);
+  desk.overnight()->setShown(true);
+  if (desk.overnight()->shown()) rest_and_see("overnight");
+  desk.overnight()->setShown(false);
+  QMetaObject::invokeMethod(kiosk.window(), "openEmergency");
+  rest_and_see("emergency");
+  QMetaObject::invokeMethod(kiosk.window(), "closeEmergency");
+}
+
+}  // namespace brimline
