@@ -17,6 +17,23 @@ ApplicationWindow {
             next.forceActiveFocus(forward ? Qt.TabFocusReason : Qt.BacktabFocusReason);
     }
 
+    // What the keyboard comes to by Tab is brought into sight; what a finger touches stays under it.
+    function reveal(item: var) {
+        if (!item || (item.focusReason !== Qt.TabFocusReason && item.focusReason !== Qt.BacktabFocusReason))
+            return;
+        const edge = Ink.px(12);
+        for (let above = item.parent; above; above = above.parent) {
+            if (!(above instanceof Flickable))
+                continue;
+            const top = item.mapToItem(above.contentItem, 0, 0).y - edge;
+            const bottom = top + item.height + 2 * edge;
+            if (top < above.contentY)
+                above.contentY = Math.max(above.originY, top);
+            else if (bottom > above.contentY + above.height)
+                above.contentY = Math.max(above.originY, Math.min(bottom, above.originY + above.contentHeight) - above.height);
+        }
+    }
+
     function openEmergency() {
         emergency.open();
     }
@@ -24,6 +41,8 @@ ApplicationWindow {
     function closeEmergency() {
         emergency.close();
     }
+
+    onActiveFocusItemChanged: reveal(activeFocusItem)
 
     title: "Brimline"
     color: Ink.paper
@@ -122,5 +141,6 @@ ApplicationWindow {
         height: window.height
         cards: window.desk.emergencyCards
         numbers: window.desk.emergencyNumbers
+        printing: window.desk.plan
     }
 }

@@ -7,6 +7,7 @@
 #include <QThread>
 
 #include "analysis/findings/targets.h"
+#include "printing/emergency_card.h"
 #include "printing/labels.h"
 #include "printing/pdf.h"
 #include "printing/queue.h"
@@ -170,6 +171,10 @@ Drawn drawn_of(const SheetJob& job, const QString& settings_file) {
       const std::string title = words.say("label", phrase("label", "Labels"));
       return {pdf_bytes(lay_out({label_of(job.visit, job.shop, words)}, job.paper), title), title, "-label"};
     }
+    case PaperKind::emergency_card: {
+      const EmergencyCard card = make_emergency_card(job.shop, words);
+      return {pdf_bytes(lay_out(card, job.paper), card.title), card.title, "emergency"};
+    }
     case PaperKind::sheet:
       break;
   }
@@ -187,9 +192,10 @@ tl::expected<PaperOut, std::string> make_paper(const SheetJob& job, const QStrin
   if (!QDir().mkpath(out_dir)) return tl::unexpected(out_dir.toStdString() + " cannot be made");
   const Drawn drawn = drawn_of(job, settings_file);
   if (!drawn.bytes) return tl::unexpected(drawn.bytes.error().text);
-  const QString file = free_file(out_dir, QString::fromStdString(job.visit.bottle.code + drawn.ending));
-  return put_out(*drawn.bytes, file, drawn.title + " " + job.visit.bottle.code, job.print, job.printer,
-                 Words(job.staff_language));
+  const std::string bottle = job.kind == PaperKind::emergency_card ? std::string() : job.visit.bottle.code;
+  const QString file = free_file(out_dir, QString::fromStdString(bottle + drawn.ending));
+  return put_out(*drawn.bytes, file, bottle.empty() ? drawn.title : drawn.title + " " + bottle, job.print,
+                 job.printer, Words(job.staff_language));
 }
 
 }  // namespace

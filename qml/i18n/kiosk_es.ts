@@ -241,6 +241,10 @@
         <source>The product’s label and its safety data sheet go before anything written here.</source>
         <translation>La etiqueta del producto y su ficha de datos de seguridad valen más que todo lo escrito aquí.</translation>
     </message>
+    <message>
+        <source>Print this card</source>
+        <translation>Imprimir esta ficha</translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>
@@ -1381,6 +1385,14 @@
     <message>
         <source>The bottle has changed: what was changed by hand is dropped.</source>
         <translation>La botella ha cambiado: lo cambiado a mano se descarta.</translation>
+    </message>
+    <message>
+        <source>Making the card …</source>
+        <translation>Haciendo la ficha …</translation>
+    </message>
+    <message>
+        <source>Emergency card</source>
+        <translation>Ficha de emergencia</translation>
     </message>
 </context>
 <context>
@@ -2623,6 +2635,14 @@
     <message>
         <source>Your local emergency number</source>
         <translation>Su número de emergencia local</translation>
+    </message>
+    <message>
+        <source>Emergency</source>
+        <translation>Emergencia</translation>
+    </message>
+    <message>
+        <source>The product’s label and its safety data sheet go before anything written here.</source>
+        <translation>La etiqueta del producto y su ficha de datos de seguridad prevalecen sobre lo que aquí se dice.</translation>
     </message>
 </context>
 <context>

@@ -241,6 +241,10 @@
         <source>The product’s label and its safety data sheet go before anything written here.</source>
         <translation>L’étiquette du produit et sa fiche de données de sécurité priment sur tout ce qui est écrit ici.</translation>
     </message>
+    <message>
+        <source>Print this card</source>
+        <translation>Imprimer cette fiche</translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>
@@ -1381,6 +1385,14 @@
     <message>
         <source>The bottle has changed: what was changed by hand is dropped.</source>
         <translation>La bouteille a changé : ce qui était changé à la main est abandonné.</translation>
+    </message>
+    <message>
+        <source>Making the card …</source>
+        <translation>Préparation de la fiche …</translation>
+    </message>
+    <message>
+        <source>Emergency card</source>
+        <translation>Fiche d’urgence</translation>
     </message>
 </context>
 <context>
@@ -2623,6 +2635,14 @@
     <message>
         <source>Your local emergency number</source>
         <translation>Votre numéro d’urgence local</translation>
+    </message>
+    <message>
+        <source>Emergency</source>
+        <translation>Urgence</translation>
+    </message>
+    <message>
+        <source>The product’s label and its safety data sheet go before anything written here.</source>
+        <translation>L’étiquette du produit et sa fiche de données de sécurité priment sur tout ce qui est écrit ici.</translation>
     </message>
 </context>
 <context>

@@ -57,10 +57,10 @@ QString Desk::clockLine() const {
   return date_line(counter_.now());
 }
 QVariantList Desk::emergencyCards() const {
-  return emergency_cards();
+  return emergency_cards(make_emergency_card(settings_.shop, counter_.words()));
 }
 QVariantList Desk::emergencyNumbers() const {
-  return emergency_numbers(settings_.shop);
+  return emergency_numbers(make_emergency_card(settings_.shop, counter_.words()));
 }
 
 void Desk::retell() {

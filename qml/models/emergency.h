@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the Emergency page says: short, in the order to act. The numbers are the shop's own.
+// The emergency card as the screen shows it.
 #pragma once
 
 #include <QVariantList>
 
-#include "station/wording/shop_details.h"
+#include "printing/emergency_card.h"
 
 namespace brimline {
 
 // {title, lines}
-QVariantList emergency_cards();
-// {name, number}; one entry that says so where the shop has set none.
-QVariantList emergency_numbers(const ShopDetails& shop);
+QVariantList emergency_cards(const EmergencyCard& card);
+// {name, number}
+QVariantList emergency_numbers(const EmergencyCard& card);
 
 }  // namespace brimline

@@ -217,6 +217,12 @@ void PlanDesk::makeSheet(bool print) {
 void PlanDesk::printPaper(const QString& kind) {
   if (kind == QLatin1String("shelf_list")) make(PaperKind::shelf_list, true);
   if (kind == QLatin1String("staff_copy")) make(PaperKind::staff_copy, true);
+  if (kind == QLatin1String("emergency_card")) {
+    SheetJob card;  // no bottle is needed, and none is told
+    card.kind = PaperKind::emergency_card;
+    card.print = true;
+    if (!busy_ && !printWaits()) send(std::move(card));
+  }
   if (kind == QLatin1String("bottle_label")) make(PaperKind::bottle_label, true);
 }
 
@@ -250,7 +256,7 @@ void PlanDesk::takeBack() {
 
 void PlanDesk::send(SheetJob job) {
   const QVariantMap how = choices();
-  const bool told_now = job.visit.id == counter_.visit().id;
+  const bool told_now = counter_.open() && job.visit.id == counter_.visit().id;
   const auto& customer = job.visit.customer;
   job.shop = settings_.shop;
   job.staff_language = counter_.words().language();
@@ -262,13 +268,26 @@ void PlanDesk::send(SheetJob job) {
   job.large = job.kind == PaperKind::sheet && how.value("print_size").toString() == QLatin1String("large");
   job.printer = settings_.printer.toStdString();
   busy_ = true;
-  sheet_says_ = tr("The visit is kept; making the sheet …");
+  const bool of_visit = job.kind != PaperKind::emergency_card;
+  (of_visit ? sheet_says_ : card_says_) =
+      of_visit ? tr("The visit is kept; making the sheet …") : tr("Making the card …");
   emit changed();
   sheets_.start([this, job = std::move(job), sheet = services_.sheet] {
     auto made = sheet(job);
-    QMetaObject::invokeMethod(
-        this, [this, code = job.visit.bottle.code, made = std::move(made)] { onSheet(code, made); });
+    QMetaObject::invokeMethod(this,
+                              [this, code = job.visit.bottle.code, kind = job.kind, made = std::move(made)] {
+                                if (kind == PaperKind::emergency_card) return onCard(made);
+                                onSheet(code, made);
+                              });
   });
+}
+
+void PlanDesk::onCard(const tl::expected<PaperOut, std::string>& made) {
+  busy_ = false;
+  card_says_ = q(made ? made->text : made.error());
+  if (made && made->job)
+    watch_.follow(*made->job, tr("Emergency card").toStdString(), counter_.words().language());
+  emit changed();
 }
 
 void PlanDesk::onSheet(const std::string& bottle, const tl::expected<PaperOut, std::string>& made) {

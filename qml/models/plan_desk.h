@@ -33,6 +33,7 @@ class PlanDesk : public QObject {
   Q_PROPERTY(bool ready READ ready NOTIFY changed)  // the plan shown is of the bottle as it is
   Q_PROPERTY(bool busy READ busy NOTIFY changed)    // a sheet is being made
   Q_PROPERTY(QString sheetSays READ sheetSays NOTIFY changed)
+  Q_PROPERTY(QString cardSays READ cardSays NOTIFY changed)        // of the emergency card
   Q_PROPERTY(QString printSays READ printSays NOTIFY changed)      // what becomes of the last sheet sent
   Q_PROPERTY(bool printWaits READ printWaits NOTIFY changed)       // it may still come out
   Q_PROPERTY(QStringList changes READ changeLines NOTIFY changed)  // by hand, as sentences
@@ -54,6 +55,7 @@ class PlanDesk : public QObject {
   bool ready() const { return plan_.has_value() && made_ == asked_; }
   bool busy() const { return busy_; }
   QString sheetSays() const { return sheet_says_; }
+  QString cardSays() const { return card_says_; }
   QString printSays() const { return watch_.text(); }
   bool printWaits() const { return watch_.waits(); }
   QStringList changeLines() const;
@@ -90,6 +92,7 @@ class PlanDesk : public QObject {
   bool tell();
   void make(PaperKind kind, bool print);
   void send(SheetJob job);
+  void onCard(const tl::expected<PaperOut, std::string>& made);
   void onSheet(const std::string& bottle, const tl::expected<PaperOut, std::string>& made);
 
   Counter& counter_;
@@ -98,7 +101,7 @@ class PlanDesk : public QObject {
   RowModel findings_, steps_;
   std::optional<Plan> plan_, told_;  // as shown, and in the language of the sheet
   QStringList cautions_, still_open_;
-  QString title_, swim_line_, why_not_, come_back_, sheet_says_, failed_;
+  QString title_, swim_line_, why_not_, come_back_, sheet_says_, card_says_, failed_;
   QVariantMap choices_;
   std::string of_;                    // the visit the choices were made for
   std::optional<Instant> overnight_;  // as the plan was asked for

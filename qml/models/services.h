@@ -20,7 +20,7 @@
 
 namespace brimline {
 
-enum class PaperKind { sheet, shelf_list, staff_copy, bottle_label };
+enum class PaperKind { sheet, shelf_list, staff_copy, bottle_label, emergency_card };
 
 struct SheetJob {
   PaperKind kind = PaperKind::sheet;

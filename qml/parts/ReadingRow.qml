@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One reading of the panel: its name, its number, how it was read, and what became of it.
 import QtQuick
-import QtQuick.Layouts
 import QtQuick.Controls.Basic
 import Counter
 
@@ -39,44 +38,12 @@ AbstractButton {
         Rectangle { anchors.bottom: parent.bottom; width: parent.width; height: Ink.hair; color: Ink.rule }
         FocusFrame { shown: row.visualFocus; anchors.margins: Ink.px(1) }
     }
-    contentItem: ColumnLayout {
-        spacing: 0
-        RowLayout {
-            Layout.leftMargin: Ink.px(14)
-            Layout.fillWidth: true
-            spacing: Ink.px(12)
-            Line {
-                Layout.fillWidth: true
-                Layout.preferredWidth: Ink.px(190)
-                text: row.name
-                strong: row.waits
-            }
-            Line {
-                Layout.preferredWidth: Ink.px(84)
-                text: row.value.length > 0 ? row.value : "—"
-                font.pixelSize: Ink.large
-                horizontalAlignment: Text.AlignRight
-            }
-            Line {
-                Layout.preferredWidth: Ink.px(112)
-                text: row.unit
-                font.pixelSize: Ink.tiny
-                pale: true
-            }
-            Line {
-                Layout.preferredWidth: Ink.px(150)
-                Layout.fillWidth: true
-                text: row.how.length > 0 ? row.standing + ", " + row.how : row.standing
-                font.pixelSize: Ink.small
-                strong: row.waits
-            }
-        }
-        Prose {
-            Layout.leftMargin: Ink.px(14)
-            Layout.fillWidth: true
-            visible: row.note.length > 0
-            text: row.note
-            font.pixelSize: Ink.small
-        }
+    contentItem: ReadingCells {
+        name: row.name
+        value: row.value
+        unit: row.unit
+        standing: row.how.length > 0 ? row.standing + ", " + row.how : row.standing
+        note: row.note
+        waits: row.waits
     }
 }

@@ -10,6 +10,7 @@ Popup {
     id: popup
     required property var cards    // {title, lines}
     required property var numbers  // {name, number}
+    required property PlanDesk printing
 
     objectName: "emergency_page"
     modal: true
@@ -41,6 +42,13 @@ Popup {
                 }
             }
             Item { Layout.fillWidth: true }
+            Act {
+                objectName: "emergency_print"
+                implicitHeight: Ink.px(60)
+                enabled: !popup.printing.busy && !popup.printing.printWaits
+                text: qsTr("Print this card")
+                onClicked: popup.printing.printPaper("emergency_card")
+            }
             Act {
                 focus: true
                 objectName: "emergency_close"
@@ -80,6 +88,17 @@ Popup {
             }
         }
         Item { Layout.fillHeight: true }
+        Prose {
+            objectName: "emergency_says"
+            Layout.fillWidth: true
+            Layout.leftMargin: Ink.margin
+            Layout.rightMargin: Ink.margin
+            visible: text.length > 0
+            text: popup.printing.printSays.length > 0 ? popup.printing.printSays : popup.printing.cardSays
+            font.pixelSize: Ink.small
+            color: Ink.accent
+            wrapMode: Text.WrapAtWordBoundaryOrAnywhere
+        }
         Prose {
             Layout.fillWidth: true
             Layout.margins: Ink.margin

@@ -10,8 +10,7 @@
 #include <set>
 
 #include "qml/pages.h"
-#include "station/visit_json.h"
-#include "tests/qml/counter_fixture.h"
+#include "tests/qml/furnished.h"
 #include "tests/qml/page_faults.h"
 
 namespace brimline::test {
@@ -20,39 +19,8 @@ namespace {
 const QSize kSizes[] = {{1280, 800}, {1920, 1080}};
 constexpr const char* kThemes[] = {"light", "dark", "contrast"};
 
-class EveryPage : public CounterTest, public testing::WithParamInterface<const char*> {
+class EveryPage : public FurnishedCounter, public testing::WithParamInterface<const char*> {
  protected:
-  // The invented shop with a bottle that has been read, its vessel's earlier visits, and a control chart.
-  void furnish() {
-    QFile::copy(BRIMLINE_SOURCE_DIR "/demo/shop/settings.ini", path("shop.ini"));
-    auto store = Store::open(("sqlite:" + path("counter.db")).toStdString());
-    ASSERT_TRUE(store);
-    QFile earlier(BRIMLINE_SOURCE_DIR "/demo/shop/earlier_visits.jsonl");
-    ASSERT_TRUE(earlier.open(QIODevice::ReadOnly));
-    while (!earlier.atEnd()) keep(*store, earlier.readLine());
-    QFile bottle(BRIMLINE_SOURCE_DIR "/demo/visits/plaster_pool.json");
-    ASSERT_TRUE(bottle.open(QIODevice::ReadOnly));
-    const QByteArray text = bottle.readAll();
-    const auto visit = read_visit(text.toStdString(), "bottle");
-    ASSERT_TRUE(visit);
-    visit_ = visit->id;
-    ASSERT_TRUE(store->begin_visit(*visit));
-  }
-  void keep(Store& store, const QByteArray& line) {
-    const auto visit = read_visit(line.toStdString(), "earlier");
-    ASSERT_TRUE(visit);
-    ASSERT_TRUE(store.keep(*visit));
-  }
-  void speak(const QString& language) {
-    kiosk_->desk().back()->setShelf("screen");
-    kiosk_->desk().back()->setValue("motion", "off");
-    kiosk_->desk().back()->setValue("language", language);
-    kiosk_->desk().back()->apply();
-    ASSERT_TRUE(Hand::wait_for([&] {
-      return kiosk_->counter().words().language() == language.toStdString() && kiosk_->window() &&
-             kiosk_->window()->isExposed();
-    }));
-  }
   void note(const QString& page, const QStringList& faults) {
     for (const QString& fault : faults)
       if (told_.insert((page + fault).toStdString()).second)
@@ -86,16 +54,13 @@ class EveryPage : public CounterTest, public testing::WithParamInterface<const c
       }
   }
 
-  std::string visit_;
   std::set<std::string> told_;
   int pages_ = 0;
 };
 
 TEST_P(EveryPage, CanBeReadInEveryThemeAndSize) {
   QAccessible::setActive(true);
-  ASSERT_NO_FATAL_FAILURE(furnish());
-  open_counter("2026-06-14T11:45:00-05:00");
-  ASSERT_NO_FATAL_FAILURE(speak(GetParam()));
+  ASSERT_NO_FATAL_FAILURE(open_furnished(GetParam()));
   ASSERT_NO_FATAL_FAILURE(walk());  // with no bottle on the counter
   ASSERT_TRUE(kiosk_->counter().open(visit_));
   ASSERT_NO_FATAL_FAILURE(walk());

@@ -3,7 +3,6 @@
 // other.
 #include <QFile>
 
-#include "qml/models/emergency.h"
 #include "tests/qml/counter_fixture.h"
 
 namespace brimline::test {
@@ -48,7 +47,7 @@ TEST_F(TwoLanguages, TheScreenSpeaksTheClerksAndTheSheetTheCustomers) {
   ASSERT_TRUE(
       Hand::wait_for([&] { return kiosk_->counter().words().language() == "fr" && kiosk_->window(); }));
   EXPECT_EQ(kiosk_->desk().places()->row(1).value("title").toString(), "Flacon");
-  const QVariantMap card = emergency_cards().first().toMap();
+  const QVariantMap card = kiosk_->desk().emergencyCards().first().toMap();
   EXPECT_NE(card.value("title").toString(), "Fumes breathed in");
   put_a_visit_on_the_counter("es");
   EXPECT_TRUE(first_finding().contains(u"chlore")) << first_finding().toStdString();
