@@ -220,9 +220,9 @@ void LineDecoder::take_parts(const Parts& parts, Heard& heard) const {
   if (!value)
     return tell_garbled(heard, "the value is no number of " + std::to_string(row->decimals) + " decimals");
   std::string once;
-  // Sent again it is the same to the letter; an instrument's clock or count may start anew.
+  // An instrument's clock or count may start anew: the same number of another bottle is another reading.
   if (!parts.serial.empty())
-    for (const std::string_view part : {parts.serial, parts.method, parts.sample, parts.value})
+    for (const std::string_view part : {parts.serial, parts.method, parts.sample})
       once.append(part) += '\n';
   tell_value(heard, *row, *value, clipped, text_or_nothing(parts.sample), text_or_nothing(parts.serial),
              once);

@@ -251,7 +251,7 @@ void LisDecoder::take_result(const std::vector<std::string>& fields, Heard& hear
   const std::string time = completed.empty() ? at(fields, kStarted) : completed;
   const std::string known_by = time.empty() ? message_time_ : time;
   std::string once;
-  if (!known_by.empty()) once = sample_ + '\n' + code + '\n' + known_by + '\n' + at(fields, kValue);
+  if (!known_by.empty()) once = sample_ + '\n' + code + '\n' + known_by;
   tell_value(heard, *row, *number, clipped, text_or_nothing(sample_), text_or_nothing(time), once);
 }
 
