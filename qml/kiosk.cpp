@@ -61,8 +61,8 @@ tl::expected<std::unique_ptr<Kiosk>, std::string> Kiosk::start(const KioskOption
 
   Desk::Setup setup;
   setup.settings = load_settings(options.settings);
-  if (!options.port.isEmpty()) setup.settings.port = options.port;
-  if (!options.profile.isEmpty()) setup.settings.profile = options.profile;
+  if (!options.port.isEmpty()) setup.settings.lines[0].port = options.port;
+  if (!options.profile.isEmpty()) setup.settings.lines[0].profile = options.profile;
   if (!options.language.isEmpty()) setup.settings.language = options.language;
   if (!options.theme.isEmpty()) setup.settings.theme = options.theme;
   setup.settings_file = options.settings;
@@ -108,24 +108,27 @@ std::string Kiosk::put_on_counter(const QString& file) {
 }
 
 void Kiosk::listen() {
-  const Settings& settings = desk_->settings();
-  const QString wanted = settings.port + " " + settings.profile;
-  if (wanted == listening_) return;
+  const std::vector<InstrumentLine>& lines = desk_->settings().lines;
+  if (lines == listening_) return;
   while (!bench_->instruments().empty()) bench_->stop(*bench_->instruments().front());
-  listening_ = wanted;
-  if (settings.port.isEmpty()) {
-    desk_->bench()->setInstrumentLine(
-        QObject::tr("No instrument is set; type the readings. (Back room, Instrument)"));
-    return;
+  listening_ = lines;
+  QStringList said;
+  for (const InstrumentLine& line : lines) {
+    if (line.port.isEmpty()) continue;
+    auto profile = load_profile(line.profile.toStdString());
+    if (!profile) {
+      said.append(QString::fromStdString(profile.error().front().text()));
+      continue;
+    }
+    said.append(QObject::tr("%1 on %2: its readings come in by themselves")
+                    .arg(QString::fromStdString(profile->name), line.port));
+    bench_->listen(std::move(*profile), line.port);
   }
-  auto profile = load_profile(settings.profile.toStdString());
-  if (!profile) {
-    desk_->bench()->setInstrumentLine(QString::fromStdString(profile.error().front().text()));
-    return;
-  }
-  desk_->bench()->setInstrumentLine(QObject::tr("%1 on %2: its readings come in by themselves")
-                                        .arg(QString::fromStdString(profile->name), settings.port));
-  bench_->listen(std::move(*profile), settings.port);
+  if (said.isEmpty())
+    said.append(QObject::tr("No instrument is set; type the readings. (Back room, Instrument)"));
+  else if (said.size() > 2)
+    said = {QObject::tr("%1 instruments: their readings come in by themselves").arg(said.size())};
+  desk_->bench()->setInstrumentLine(said.join(QStringLiteral("; ")));
 }
 
 void Kiosk::speak() {

@@ -26,6 +26,7 @@ class Kiosk {
 
   Desk& desk() { return *desk_; }
   Counter& counter() { return *counter_; }
+  Bench& bench() { return *bench_; }
   QQuickWindow* window() const { return window_; }
 
  private:
@@ -43,8 +44,8 @@ class Kiosk {
   std::unique_ptr<Desk> desk_;
   std::unique_ptr<QQmlApplicationEngine> engine_;
   QQuickWindow* window_ = nullptr;
-  QString listening_;  // port and profile listened to
-  QString spoken_;     // the language of the screen
+  std::vector<InstrumentLine> listening_{kMostInstruments};
+  QString spoken_;  // the language of the screen
   std::unique_ptr<QTranslator> translator_;
 };
 

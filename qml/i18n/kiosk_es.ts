@@ -324,6 +324,13 @@
     </message>
 </context>
 <context>
+    <name>OrphanLine</name>
+    <message>
+        <source>Set aside</source>
+        <translation>Apartar</translation>
+    </message>
+</context>
+<context>
     <name>Overnight</name>
     <message>
         <source>To the bench</source>
@@ -507,6 +514,10 @@
     <message>
         <source>%1 on %2: its readings come in by themselves</source>
         <translation>%1 en %2: sus lecturas llegan solas</translation>
+    </message>
+    <message>
+        <source>%1 instruments: their readings come in by themselves</source>
+        <translation>%1 instrumentos: sus lecturas llegan solas</translation>
     </message>
 </context>
 <context>
@@ -898,6 +909,14 @@
         <source>Motion</source>
         <translation>Movimiento</translation>
     </message>
+    <message>
+        <source>%1: none</source>
+        <translation>%1: ninguno</translation>
+    </message>
+    <message>
+        <source>Which instrument</source>
+        <translation>Qué instrumento</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -961,20 +980,28 @@
         <translation>No se guardó: %1</translation>
     </message>
     <message>
-        <source>%1 came in, but no bottle is on the counter. It was not kept; read it again.</source>
-        <translation>Llegó %1, pero no hay ningún frasco en el mostrador. No se guardó; repita la lectura.</translation>
-    </message>
-    <message>
-        <source>%1 came in for bottle %2, which is not waiting here. It was not kept.</source>
-        <translation>Llegó %1 para el frasco %2, que no está en espera aquí. No se guardó.</translation>
-    </message>
-    <message>
         <source>%1 came in for bottle %2 and was kept there.</source>
         <translation>Llegó %1 para el frasco %2 y se guardó allí.</translation>
     </message>
     <message>
         <source>%1 was not kept: %2</source>
         <translation>%1 no se guardó: %2</translation>
+    </message>
+    <message>
+        <source>%1 came in %2 for bottle %3, which does not wait here. Whose is it?</source>
+        <translation>%1 llegó %2 para el frasco %3, que no espera aquí. ¿De quién es?</translation>
+    </message>
+    <message>
+        <source>%1 came in %2 while no bottle was on the counter. Whose is it?</source>
+        <translation>%1 llegó %2 sin ningún frasco en el mostrador. ¿De quién es?</translation>
+    </message>
+    <message>
+        <source>And %1 more.</source>
+        <translation>Y %1 más.</translation>
+    </message>
+    <message>
+        <source>Of %1</source>
+        <translation>De %1</translation>
     </message>
 </context>
 <context>

@@ -324,6 +324,13 @@
     </message>
 </context>
 <context>
+    <name>OrphanLine</name>
+    <message>
+        <source>Set aside</source>
+        <translation>Mettre de côté</translation>
+    </message>
+</context>
+<context>
     <name>Overnight</name>
     <message>
         <source>To the bench</source>
@@ -507,6 +514,10 @@
     <message>
         <source>%1 on %2: its readings come in by themselves</source>
         <translation>%1 sur %2&#xa0;: ses mesures arrivent d’elles-mêmes</translation>
+    </message>
+    <message>
+        <source>%1 instruments: their readings come in by themselves</source>
+        <translation>%1 instruments : leurs mesures arrivent toutes seules</translation>
     </message>
 </context>
 <context>
@@ -898,6 +909,14 @@
         <source>Motion</source>
         <translation>Mouvement</translation>
     </message>
+    <message>
+        <source>%1: none</source>
+        <translation>%1 : aucun</translation>
+    </message>
+    <message>
+        <source>Which instrument</source>
+        <translation>Quel instrument</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -961,20 +980,28 @@
         <translation>Non enregistré&#xa0;: %1</translation>
     </message>
     <message>
-        <source>%1 came in, but no bottle is on the counter. It was not kept; read it again.</source>
-        <translation>%1 est arrivé, mais aucun flacon n’est sur le comptoir. Rien n’a été enregistré&#x202f;; refaites la mesure.</translation>
-    </message>
-    <message>
-        <source>%1 came in for bottle %2, which is not waiting here. It was not kept.</source>
-        <translation>%1 est arrivé pour le flacon %2, qui n’attend pas ici. Rien n’a été enregistré.</translation>
-    </message>
-    <message>
         <source>%1 came in for bottle %2 and was kept there.</source>
         <translation>%1 est arrivé pour le flacon %2 et y a été enregistré.</translation>
     </message>
     <message>
         <source>%1 was not kept: %2</source>
         <translation>%1 n’a pas été enregistré&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>%1 came in %2 for bottle %3, which does not wait here. Whose is it?</source>
+        <translation>%1 est arrivé %2 pour le flacon %3, qui n’attend pas ici. À qui est-ce ?</translation>
+    </message>
+    <message>
+        <source>%1 came in %2 while no bottle was on the counter. Whose is it?</source>
+        <translation>%1 est arrivé %2 sans flacon sur le comptoir. À qui est-ce ?</translation>
+    </message>
+    <message>
+        <source>And %1 more.</source>
+        <translation>Et %1 de plus.</translation>
+    </message>
+    <message>
+        <source>Of %1</source>
+        <translation>De %1</translation>
     </message>
 </context>
 <context>

@@ -5,6 +5,8 @@
 #include <QDir>
 #include <QFileInfo>
 
+#include <algorithm>
+
 #include "qml/models/back_rows.h"
 #include "qml/models/choices.h"
 
@@ -86,10 +88,6 @@ void set_number(Settings& s, const char* label, const QString& number) {
 }
 
 const FieldRow kFields[] = {
-    {"instrument", "port", QT_TRANSLATE_NOOP("back", "Port"), [](const Settings& s) { return s.port; },
-     [](Settings& s, const QString& t) { s.port = t.trimmed(); }},
-    {"instrument", "profile", QT_TRANSLATE_NOOP("back", "Profile"),
-     [](const Settings& s) { return s.profile; }, [](Settings& s, const QString& t) { s.profile = t; }},
     {"shop", "name", QT_TRANSLATE_NOOP("back", "Name"),
      [](const Settings& s) { return QString::fromStdString(s.shop.name); },
      [](Settings& s, const QString& t) { s.shop.name = t.trimmed().toStdString(); }},
@@ -122,7 +120,6 @@ const FieldRow kFields[] = {
 
 QVariantList options_of(const FieldRow& field) {
   const QLatin1String key(field.key);
-  if (key == QLatin1String("profile")) return profile_choices();
   if (key == QLatin1String("code")) return code_choices();
   return choices_for(key);
 }
@@ -183,13 +180,14 @@ void BackDesk::refresh() {
                      {"label", QCoreApplication::translate("back", field.label)},
                      {"value", field.get(settings_)},
                      {"options", options_of(field)}});
+  if (shelf_ == QLatin1String("instrument")) fields = instrument_fields(settings_, line_);
   if (SupplyForm::is_ours(shelf_)) fields = supply_form_.fields(shelf_);
   if (shelf_ == QLatin1String("products")) fields = product_form_.fields();
   if (shelf_ == QLatin1String("targets")) fields = target_form_.fields();
   fields_.replace({});
   fields_.replace(fields);
   QList<QVariantMap> rows;
-  if (shelf_ == QLatin1String("instrument")) rows = instrument_rows(settings_.profile);
+  if (shelf_ == QLatin1String("instrument")) rows = instrument_rows(settings_.lines[line_].profile);
   if (shelf_ == QLatin1String("products")) rows = product_form_.rows();
   if (shelf_ == QLatin1String("targets")) rows = target_form_.rows();
   if (shelf_ == QLatin1String("methods")) rows = method_rows();
@@ -215,6 +213,14 @@ void BackDesk::setValue(const QString& key, const QString& text) {
   }
   if (shelf_ == QLatin1String("targets")) {
     if (target_form_.set(key, text)) refresh();
+    return;
+  }
+  if (shelf_ == QLatin1String("instrument")) {
+    InstrumentLine& line = settings_.lines[line_];
+    if (key == QLatin1String("line")) line_ = std::clamp(text.toInt(), 1, kMostInstruments) - 1;
+    if (key == QLatin1String("port")) line.port = text.trimmed();
+    if (key == QLatin1String("profile")) line.profile = text;
+    if (key != QLatin1String("port")) refresh();
     return;
   }
   for (const FieldRow& field : kFields) {

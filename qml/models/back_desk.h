@@ -57,6 +57,7 @@ class BackDesk : public QObject {
   ProductForm product_form_;
   TargetForm target_form_;
   QString shelf_ = QStringLiteral("instrument");
+  int line_ = 0;  // the instrument whose line is shown
   QString says_;
   RowModel fields_, rows_;
 };

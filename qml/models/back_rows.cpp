@@ -57,6 +57,28 @@ QVariantList profile_choices() {
   return out;
 }
 
+QList<QVariantMap> instrument_fields(const Settings& settings, int line) {
+  QVariantList lines;
+  for (int i = 0; i < kMostInstruments; ++i) {
+    const QString number = QString::number(i + 1);
+    const QString& port = settings.lines[i].port;
+    lines.append(QVariantMap{
+        {"key", number},
+        {"word", (port.isEmpty() ? say(QT_TRANSLATE_NOOP("back", "%1: none")) : QStringLiteral("%1: ") + port)
+                     .arg(number)}});
+  }
+  const InstrumentLine& shown = settings.lines[line];
+  const auto field = [](const char* key, const char* label, const QString& value, QVariantList options) {
+    return QVariantMap{{"key", QString::fromLatin1(key)},
+                       {"label", say(label)},
+                       {"value", value},
+                       {"options", std::move(options)}};
+  };
+  return {field("line", QT_TRANSLATE_NOOP("back", "Which instrument"), QString::number(line + 1), lines),
+          field("port", QT_TRANSLATE_NOOP("back", "Port"), shown.port, {}),
+          field("profile", QT_TRANSLATE_NOOP("back", "Profile"), shown.profile, profile_choices())};
+}
+
 QVariantList code_choices() {
   QVariantList out{QVariantMap{{"key", QString()}, {"word", say(QT_TRANSLATE_NOOP("back", "None"))}}};
   for (const TargetSet& set : target_sets())

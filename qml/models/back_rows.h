@@ -5,11 +5,15 @@
 #include <QList>
 #include <QVariantMap>
 
+#include "qml/models/settings.h"
+
 namespace brimline {
 
 QList<QVariantMap> instrument_rows(const QString& profile);  // its methods, their ranges
 QList<QVariantMap> method_rows();                            // how each reading may be taken
 QVariantList profile_choices();
+// Which instrument, its port and its profile: {key, label, value, options}.
+QList<QVariantMap> instrument_fields(const Settings& settings, int line);
 QVariantList
 code_choices();  // target sets of public codes, and none                              // {key, word}
 

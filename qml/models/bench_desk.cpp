@@ -8,6 +8,7 @@
 #include "analysis/panel/analyte.h"
 #include "analysis/panel/names.h"
 #include "qml/models/choices.h"
+#include "qml/models/clock_face.h"
 #include "qml/models/panel_rows.h"
 
 namespace brimline {
@@ -33,6 +34,8 @@ BenchDesk::BenchDesk(Counter& counter, QObject* parent)
       readings_({"analyte", "name", "value", "unit", "how", "standing", "note", "waits", "chosen"}) {
   clearPad();
   connect(&counter_, &Counter::changed, this, &BenchDesk::refresh);
+  connect(&counter_, &Counter::changed, this, &BenchDesk::orphanChanged);
+  connect(&counter_, &Counter::orphansChanged, this, &BenchDesk::orphanChanged);
 }
 
 void BenchDesk::refresh() {
@@ -192,14 +195,10 @@ void BenchDesk::take(const InstrumentReading& heard, const std::string& instrume
   reading.method = Method::photometer;
   reading.instrument = instrument;
   const QString name = names_in_words({heard.analyte});
-  if (!counter_.open() && !heard.sample)
-    return setTrouble(
-        tr("%1 came in, but no bottle is on the counter. It was not kept; read it again.").arg(name));
+  if (!counter_.open() && !heard.sample) return keepOrphan(std::nullopt, reading);
   if (heard.sample && (!counter_.open() || *heard.sample != counter_.visit().bottle.code)) {
     const auto kept = counter_.add_reading_to(*heard.sample, reading);
-    if (!kept)
-      return setTrouble(tr("%1 came in for bottle %2, which is not waiting here. It was not kept.")
-                            .arg(name, q(*heard.sample)));
+    if (!kept) return keepOrphan(heard.sample, reading);
     return setTrouble(*kept ? tr("%1 came in for bottle %2 and was kept there.").arg(name, q(*heard.sample))
                             : tr("Not kept: %1").arg(q(kept->error())));
   }
@@ -209,6 +208,38 @@ void BenchDesk::take(const InstrumentReading& heard, const std::string& instrume
     chooseNext();
     refresh();
   }
+}
+
+void BenchDesk::keepOrphan(const std::optional<std::string>& sample, const Reading& reading) {
+  if (const auto kept = counter_.keep_orphan(sample, reading); !kept)
+    setTrouble(tr("%1 was not kept: %2").arg(names_in_words({reading.analyte}), q(kept.error())));
+}
+
+QString BenchDesk::orphan() const {
+  if (counter_.orphans().empty()) return {};
+  const OrphanReading& first = counter_.orphans().front();
+  const AnalyteKind* kind = find_analyte(first.reading.analyte);
+  const QString what = names_in_words({first.reading.analyte}) + QStringLiteral(" ") +
+                       q(counter_.words().number(first.reading.value, kind ? kind->decimals : 2)) +
+                       (kind && !kind->unit.empty() ? QStringLiteral(" ") + q(kind->unit) : QString());
+  const QString when = when_words(counter_.now(), first.heard_at);
+  QString out = first.sample
+                    ? tr("%1 came in %2 for bottle %3, which does not wait here. Whose is it?")
+                          .arg(what, when, q(*first.sample))
+                    : tr("%1 came in %2 while no bottle was on the counter. Whose is it?").arg(what, when);
+  if (const size_t more = counter_.orphans().size() - 1; more > 0)
+    out += QStringLiteral(" ") + tr("And %1 more.").arg(more);
+  return out;
+}
+
+QString BenchDesk::orphanHere() const {
+  if (!counter_.open() || counter_.orphans().empty()) return {};
+  return tr("Of %1").arg(q(counter_.visit().bottle.code));
+}
+
+void BenchDesk::settleOrphan(bool into_bottle) {
+  const auto kept = counter_.settle_orphan(into_bottle);
+  setTrouble(kept ? QString() : q(kept.error()));
 }
 
 }  // namespace brimline

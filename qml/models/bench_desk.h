@@ -20,6 +20,9 @@ class BenchDesk : public QObject {
   Q_PROPERTY(QString headline READ headline NOTIFY changed)
   Q_PROPERTY(QString dueLine READ dueLine NOTIFY changed)
   Q_PROPERTY(QString trouble READ trouble NOTIFY lineChanged)  // of the instrument; empty: none
+  Q_PROPERTY(QString orphan READ orphan NOTIFY orphanChanged)  // a reading of no bottle; empty: there is none
+  Q_PROPERTY(
+      QString orphanHere READ orphanHere NOTIFY orphanChanged)  // the act's word; empty: no bottle is here
   Q_PROPERTY(QString instrumentLine READ instrumentLine NOTIFY lineChanged)
   Q_PROPERTY(QString analyteName READ analyteName NOTIFY padChanged)  // of the pad
   Q_PROPERTY(QString unit READ unit NOTIFY padChanged)
@@ -39,6 +42,8 @@ class BenchDesk : public QObject {
   QString headline() const;
   QString dueLine() const;
   QString trouble() const { return trouble_; }
+  QString orphan() const;
+  QString orphanHere() const;
   QString instrumentLine() const { return instrument_line_; }
   QString analyteName() const;
   QString unit() const;
@@ -56,6 +61,7 @@ class BenchDesk : public QObject {
   Q_INVOKABLE void press(const QString& key);  // "0" to "9", "point", "back"
   Q_INVOKABLE void setHow(const QString& fact, const QString& key);
   Q_INVOKABLE void keep();
+  Q_INVOKABLE void settleOrphan(bool into_bottle);
 
  public slots:
   void onHappened(const brimline::Happening& happening);
@@ -65,12 +71,14 @@ class BenchDesk : public QObject {
   void changed();
   void padChanged();
   void lineChanged();
+  void orphanChanged();
 
  private:
   void refresh();
   void chooseNext();
   void clearPad();
   void take(const InstrumentReading& reading, const std::string& instrument);
+  void keepOrphan(const std::optional<std::string>& sample, const Reading& reading);
   void setTrouble(const QString& sentence);
   void setSays(const QString& sentence);
 

@@ -16,6 +16,7 @@ std::optional<int> first_reading_of(const Bottle& bottle, const AnalyteId& analy
 Counter::Counter(Records& records, Now now, NewId new_id, QObject* parent)
     : QObject(parent), records_(records), now_(std::move(now)), new_id_(std::move(new_id)) {
   waiting_ = records_.waiting();
+  orphans_ = records_.orphans();
   readSupplies();
   refreshOvernights();
 }
@@ -157,6 +158,42 @@ std::optional<Records::Kept> Counter::add_reading_to(const std::string& bottle, 
     emit waitingChanged();
   }
   return kept;
+}
+
+Records::Kept Counter::keep_orphan(const std::optional<std::string>& sample, const Reading& reading) {
+  auto kept = records_.keep_orphan({new_id_("R"), now_(), sample, with_lot(reading)});
+  if (kept) {
+    orphans_ = records_.orphans();
+    emit orphansChanged();
+  }
+  return kept;
+}
+
+Records::Kept Counter::settle_orphan(bool into_bottle) {
+  if (orphans_.empty() || (into_bottle && !visit_))
+    return tl::unexpected(tr("There is no bottle on the counter.").toStdString());
+  const OrphanReading orphan = orphans_.front();
+  Reading as = orphan.reading;
+  std::optional<std::string> visit;
+  Visit next;
+  if (into_bottle) {
+    next = *visit_;
+    visit = next.id;
+    as.repeat_of = first_reading_of(next.bottle, as.analyte);
+    next.bottle.readings.push_back(as);
+    if (!next.bottle.tested_at) {
+      next.bottle.tested_at = now_();
+      Visit circumstances = *visit_;
+      circumstances.bottle.tested_at = next.bottle.tested_at;
+      if (auto kept = records_.update(circumstances); !kept) return kept;
+    }
+  }
+  auto kept = records_.settle_orphan(orphan.id, visit, as);
+  orphans_ = records_.orphans();  // another counter may have settled it
+  emit orphansChanged();
+  if (!kept || !into_bottle) return kept;
+  emit readingKept(QString::fromStdString(next.id), QString::fromStdString(as.analyte), as.value);
+  return settle(next, {});
 }
 
 Records::Kept Counter::tell(const Plan& plan) {

@@ -61,13 +61,19 @@ class Counter : public QObject {
   Records::Kept add_reading(const Reading& reading);
   // For a bottle that waits but is not on the counter; nothing if there is none of that label.
   std::optional<Records::Kept> add_reading_to(const std::string& bottle, const Reading& reading);
+  // Readings that came in and belong to no bottle that waits.
+  const std::vector<OrphanReading>& orphans() const { return orphans_; }
+  Records::Kept keep_orphan(const std::optional<std::string>& sample, const Reading& reading);
+  // The oldest of them: into the bottle on the counter, or aside.
+  Records::Kept settle_orphan(bool into_bottle);
   // The customer is told: the bottle waits no longer, and a result that is in goes with it.
   Records::Kept tell(const Plan& plan);
   Records::Kept begin_overnight(DemandReach reach);
   Records::Kept change_overnight(const std::string& visit, const std::function<void(OvernightTest&)>& edit);
 
  signals:
-  void changed();         // the bottle on the counter, or which one it is
+  void changed();  // the bottle on the counter, or which one it is
+  void orphansChanged();
   void waitingChanged();  // the bottles that wait, and the overnight tests
   void readingKept(const QString& visit, const QString& analyte, double value);
 
@@ -85,6 +91,7 @@ class Counter : public QObject {
   std::optional<Visit> visit_;
   std::vector<Visit> earlier_, waiting_;
   std::vector<Overnight> overnights_;
+  std::vector<OrphanReading> orphans_;
   void readSupplies();
   Supplies written_, supplies_;
   QualityBook quality_;

@@ -11,6 +11,7 @@
 #include <tl/expected.hpp>
 
 #include "analysis/panel/supplies.h"
+#include "station/orphan_reading.h"
 #include "station/overnight/overnight_test.h"
 #include "station/quality/quality_book.h"
 #include "station/visit.h"
@@ -37,6 +38,11 @@ class Records {
   virtual Kept change_overnight(const std::string& visit,
                                 const std::function<void(OvernightTest&)>& edit) = 0;
   virtual std::vector<OvernightTest> overnights() = 0;  // not told yet
+  // Readings that belong to no bottle; settled into a visit, or aside where none is named.
+  virtual Kept keep_orphan(const OrphanReading& orphan) = 0;
+  virtual std::vector<OrphanReading> orphans() = 0;  // not settled, oldest first
+  virtual Kept settle_orphan(const std::string& id, const std::optional<std::string>& visit,
+                             const Reading& as) = 0;
   virtual Supplies supplies() = 0;
   virtual Kept keep_lot(const ReagentLot& lot) = 0;
   virtual Kept add_check(const InstrumentCheck& check) = 0;

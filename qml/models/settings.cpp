@@ -13,14 +13,19 @@ QString q(const std::optional<std::string>& text) {
   return text ? QString::fromStdString(*text) : QString();
 }
 
+// "instrument/port", "instrument2/port" and so on.
+QString line_key(int line, const char* what) {
+  return QStringLiteral("instrument%1/%2").arg(line == 0 ? QString() : QString::number(line + 1), what);
+}
+
 }  // namespace
 
 Settings load_settings(const QString& file) {
   const QSettings ini(file, QSettings::IniFormat);
   Settings out;
   out.shop = read_shop_details(file.toStdString());
-  out.port = ini.value("instrument/port").toString();
-  out.profile = ini.value("instrument/profile").toString();
+  for (int i = 0; i < kMostInstruments; ++i)
+    out.lines[i] = {ini.value(line_key(i, "port")).toString(), ini.value(line_key(i, "profile")).toString()};
   out.paper = ini.value("sheet/paper", out.paper).toString();
   out.language = ini.value("screen/language", out.language).toString();
   out.theme = ini.value("screen/theme", out.theme).toString();
@@ -42,8 +47,12 @@ bool save_settings(const Settings& settings, const QString& file) {
   };
   ini.setValue(kEmergency, number("Emergency"));
   ini.setValue(kPoison, number("Poison line"));
-  ini.setValue("instrument/port", settings.port);
-  ini.setValue("instrument/profile", settings.profile);
+  for (int i = 0; i < kMostInstruments; ++i) {
+    const InstrumentLine& line = settings.lines[i];
+    if (i > 0 && line == InstrumentLine{} && !ini.contains(line_key(i, "port"))) continue;
+    ini.setValue(line_key(i, "port"), line.port);
+    ini.setValue(line_key(i, "profile"), line.profile);
+  }
   ini.setValue("sheet/paper", settings.paper);
   ini.setValue("screen/language", settings.language);
   ini.setValue("screen/theme", settings.theme);

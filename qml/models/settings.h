@@ -4,13 +4,21 @@
 
 #include <QString>
 
+#include <vector>
+
 #include "station/wording/shop_details.h"
 
 namespace brimline {
 
+struct InstrumentLine {
+  QString port, profile;  // an empty port: nothing is listened to
+  friend bool operator==(const InstrumentLine&, const InstrumentLine&) = default;
+};
+constexpr int kMostInstruments = 8;
+
 struct Settings {
   ShopDetails shop;
-  QString port, profile;  // of the instrument; an empty port: none is listened to
+  std::vector<InstrumentLine> lines{kMostInstruments};
   QString paper = QStringLiteral("letter");
   QString language = QStringLiteral("en");  // of the screen
   QString theme = QStringLiteral("light");  // light, dark or contrast

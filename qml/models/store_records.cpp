@@ -57,6 +57,19 @@ std::vector<OvernightTest> StoreRecords::overnights() {
   return or_empty(store_.open_overnights());
 }
 
+Records::Kept StoreRecords::keep_orphan(const OrphanReading& orphan) {
+  return told(store_.keep_orphan(orphan));
+}
+
+std::vector<OrphanReading> StoreRecords::orphans() {
+  return or_empty(store_.orphans());
+}
+
+Records::Kept StoreRecords::settle_orphan(const std::string& id, const std::optional<std::string>& visit,
+                                          const Reading& as) {
+  return told(store_.settle_orphan(id, visit, as));
+}
+
 Supplies StoreRecords::supplies() {
   return or_empty(store_.supplies());
 }

@@ -18,6 +18,10 @@ class StoreRecords : public Records {
   Kept begin_overnight(const OvernightTest& test) override;
   Kept change_overnight(const std::string& visit, const std::function<void(OvernightTest&)>& edit) override;
   std::vector<OvernightTest> overnights() override;
+  Kept keep_orphan(const OrphanReading& orphan) override;
+  std::vector<OrphanReading> orphans() override;
+  Kept settle_orphan(const std::string& id, const std::optional<std::string>& visit,
+                     const Reading& as) override;
   Supplies supplies() override;
   Kept keep_lot(const ReagentLot& lot) override;
   Kept add_check(const InstrumentCheck& check) override;

@@ -28,6 +28,7 @@ Item {
                 text: screen.bench.dueLine
             }
             TroubleBanner { Layout.fillWidth: true; text: screen.bench.trouble }
+            OrphanLine { Layout.fillWidth: true; bench: screen.bench }
 
             ListView {
                 id: list

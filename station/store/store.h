@@ -20,6 +20,7 @@
 #include <vector>
 
 #include "analysis/panel/supplies.h"
+#include "station/orphan_reading.h"
 #include "station/overnight/overnight_test.h"
 #include "station/quality/quality_book.h"
 #include "station/store/connection.h"
@@ -71,6 +72,13 @@ class Store {
                                          const std::function<void(OvernightTest&)>& edit);
   Stored<std::optional<OvernightTest>> overnight(const std::string& visit_id);
   Stored<std::vector<OvernightTest>> open_overnights();
+
+  // Readings without a bottle. Settling one puts it into the visit, or aside where there is none named, in one
+  // transaction; one that is settled already is refused, so that it counts once.
+  Stored<void> keep_orphan(const OrphanReading& orphan);
+  Stored<std::vector<OrphanReading>> orphans();  // not settled, oldest first
+  Stored<void> settle_orphan(const std::string& id, const std::optional<std::string>& visit_id,
+                             const Reading& as);
 
   // Every lot and check written down, also of lots that are gone. A lot of the same number is replaced; a
   // check stays for ever.

@@ -184,6 +184,17 @@ std::vector<Visit> load_all(Connection& c, const Rows& rows) {
   return out;
 }
 
+void put_reading(Connection& c, const std::string& visit_id, const Reading& reading) {
+  auto visit = load_open(c, visit_id);
+  if (!visit) return;
+  const size_t position = visit->bottle.readings.size();
+  visit->bottle.readings.push_back(reading);
+  if (!comes_back(*visit))
+    c.fail(cannot_be_kept(*visit));
+  else
+    add_row(c, visit_id, position, reading);
+}
+
 }  // namespace
 
 Stored<Kept> Store::keep(const Visit& visit) {
@@ -264,15 +275,19 @@ Stored<void> Store::update_visit(const Visit& visit) {
 }
 
 Stored<void> Store::add_reading(const std::string& visit_id, const Reading& reading) {
-  return connection_->transact(Access::write, [&] {
-    auto visit = load_open(*connection_, visit_id);
-    if (!visit) return;
-    const size_t position = visit->bottle.readings.size();
-    visit->bottle.readings.push_back(reading);
-    if (!comes_back(*visit))
-      connection_->fail(cannot_be_kept(*visit));
-    else
-      add_row(*connection_, visit_id, position, reading);
+  return connection_->transact(Access::write, [&] { put_reading(*connection_, visit_id, reading); });
+}
+
+Stored<void> Store::settle_orphan(const std::string& id, const std::optional<std::string>& visit_id,
+                                  const Reading& as) {
+  Connection& c = *connection_;
+  return c.transact(Access::write, [&] {
+    const Rows open =
+        c.ask("SELECT id FROM orphan_readings WHERE id = ? AND settled IS NULL", {id_value(id)});
+    if (open.empty()) return c.fail({StoreTrouble::refused, "whose reading that is has been said already"});
+    if (visit_id) put_reading(c, *visit_id, as);
+    c.tell("UPDATE orphan_readings SET settled = ? WHERE id = ?",
+           {id_value(visit_id.value_or("")), id_value(id)});
   });
 }
 

@@ -81,6 +81,7 @@ TEST_F(PostgresqlStore, DoesWhatAnyStoreDoes) {
   run("people", check_people);
   run("refusals", check_refusals);
   run("overnights", check_overnights);
+  run("orphans", check_orphans);
   run("supplies", check_supplies);
   run("quality", check_quality);
 }
@@ -103,6 +104,7 @@ TEST_F(PostgresqlStore, MovesBothWaysAndRestores) {
   check_revisions(file);
   file.keep(whole_visit("another")).value();
   check_overnights(file);
+  check_orphans(file);
   check_supplies(file);
   check_quality(file);
   Store there = Store::open(server_url).value();

@@ -211,6 +211,34 @@ void check_overnights(Store& store) {
   EXPECT_THAT(store.faults().value(), testing::IsEmpty());
 }
 
+void check_orphans(Store& store) {
+  Reading reading;
+  reading.analyte = "ph";
+  reading.value = 7.4;
+  reading.method = Method::photometer;
+  const OrphanReading first{"R-1", *Instant::parse("2026-06-14T09:00:00-05:00"), "B-'; --", reading};
+  const OrphanReading second{"R-2", *Instant::parse("2026-06-14T09:01:00-05:00"), std::nullopt, reading};
+  ASSERT_TRUE(store.keep_orphan(second));
+  ASSERT_TRUE(store.keep_orphan(first));
+  EXPECT_FALSE(store.keep_orphan(first));  // its name is taken
+  EXPECT_FALSE(store.keep_orphan({}));
+  EXPECT_THAT(store.orphans().value(), ElementsAre(first, second));
+  Visit visit;
+  visit.id = "O-1";
+  visit.bottle.code = "B-9";
+  visit.bottle.taken_at = first.heard_at;
+  visit.vessel.id = "O-1-W";
+  ASSERT_TRUE(store.begin_visit(visit));
+  EXPECT_FALSE(store.settle_orphan("R-1", "nowhere", reading));
+  EXPECT_EQ(store.orphans()->size(), 2u);  // refused: it still belongs to nobody
+  ASSERT_TRUE(store.settle_orphan("R-1", "O-1", reading));
+  EXPECT_FALSE(store.settle_orphan("R-1", "O-1", reading));  // once
+  ASSERT_TRUE(store.settle_orphan("R-2", std::nullopt, reading));
+  EXPECT_THAT(store.orphans().value(), testing::IsEmpty());
+  EXPECT_EQ(store.visit("O-1").value()->bottle.readings, std::vector{reading});
+  EXPECT_THAT(store.faults().value(), testing::IsEmpty());
+}
+
 void check_supplies(Store& store) {
   ReagentLot lot;
   lot.lot = "L '; DROP TABLE visits; --";

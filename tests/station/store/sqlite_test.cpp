@@ -41,6 +41,7 @@ TEST_F(SqliteStore, Refusals) {
 TEST_F(SqliteStore, Overnights) {
   Store store = open();
   check_overnights(store);
+  check_orphans(store);
   check_supplies(store);
 }
 

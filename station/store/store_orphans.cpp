@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Readings without a bottle; settling one is in store_visits.cpp, beside what puts a reading into a visit.
+#include <nlohmann/json.hpp>
+
+#include "station/store/store.h"
+#include "station/visit_json.h"
+
+namespace brimline {
+
+namespace {
+
+std::optional<OrphanReading> orphan_of(Connection& c, const QVariantList& row) {
+  const std::string id = Connection::text(row[0]);
+  const auto at = Instant::parse(Connection::text(row[1]));
+  const auto reading = read_reading(Connection::text(row[3]), "orphan reading " + id);
+  if (!at || !reading) {
+    c.fail({StoreTrouble::damaged, "the reading " + id + " that belongs to no bottle cannot be read"});
+    return std::nullopt;
+  }
+  return OrphanReading{id, *at, row[2].isNull() ? std::nullopt : std::optional(Connection::text(row[2])),
+                       *reading};
+}
+
+}  // namespace
+
+Stored<void> Store::keep_orphan(const OrphanReading& orphan) {
+  Connection& c = *connection_;
+  return c.transact(Access::write, [&] {
+    if (orphan.id.empty()) return c.fail({StoreTrouble::refused, "a reading needs a name of its own"});
+    c.tell("INSERT INTO orphan_readings (id, heard_at, sample, reading) VALUES (?, ?, ?, ?)",
+           {Connection::value(orphan.id), Connection::value(orphan.heard_at.text()),
+            Connection::value(orphan.sample), Connection::value(reading_to_json(orphan.reading).dump())});
+  });
+}
+
+Stored<std::vector<OrphanReading>> Store::orphans() {
+  Connection& c = *connection_;
+  return c.transact(Access::read, [&] {
+    std::vector<OrphanReading> out;
+    for (const QVariantList& row : c.ask("SELECT id, heard_at, sample, reading FROM orphan_readings "
+                                         "WHERE settled IS NULL ORDER BY heard_at, id"))
+      if (auto orphan = orphan_of(c, row)) out.push_back(std::move(*orphan));
+    return out;
+  });
+}
+
+}  // namespace brimline
