@@ -13,6 +13,7 @@ Item {
     property string note
     property bool waits: false
 
+    readonly property real above: Math.max(0, (height - implicitHeight) / 2)
     readonly property real gap: Ink.px(12)
     readonly property real start: Ink.px(14)
     readonly property real free: width - start - number.width - measure.width - 3 * gap
@@ -21,6 +22,7 @@ Item {
     implicitHeight: deep + (remark.visible ? remark.implicitHeight : 0)
 
     component Cell: Line {
+        y: cells.above
         verticalAlignment: Text.AlignVCenter
         Accessible.ignored: true
     }
@@ -47,7 +49,7 @@ Item {
     Prose {
         id: remark
         x: cells.start
-        y: cells.deep
+        y: cells.above + cells.deep
         width: parent.width - x
         visible: text.length > 0
         text: cells.note

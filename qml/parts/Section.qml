@@ -11,6 +11,7 @@ Item {
 
     Line {
         id: words
+        width: parent.width
         text: section.text
         font.pixelSize: Ink.small
         strong: true

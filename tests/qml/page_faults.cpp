@@ -105,6 +105,10 @@ QStringList text_faults(QQuickWindow* window) {
       out.append(QStringLiteral("wider than its place by %1 px: %2")
                      .arg(words.item->property("contentWidth").toReal() - room)
                      .arg(short_of(words.text)));
+    const QQuickItem* around = words.item->parentItem();
+    const QRectF holder = around->mapRectToScene({0, 0, around->width(), around->height()});
+    if (words.where.left() < holder.left() - kSlack || words.where.right() > holder.right() + kSlack)
+      out.append("sticks out of what holds it: " + short_of(words.text) + " " + size_of(words.where));
     const QRectF hidden = words.where;
     const bool sideways = words.visible.width() < hidden.width() - kSlack && words.visible.height() > 0;
     const bool upright = words.visible.height() < hidden.height() - kSlack;
