@@ -222,8 +222,7 @@ void LineDecoder::take_parts(const Parts& parts, Heard& heard) const {
   std::string once;
   // An instrument's clock or count may start anew: the same number of another bottle is another reading.
   if (!parts.serial.empty())
-    for (const std::string_view part : {parts.serial, parts.method, parts.sample})
-      once.append(part) += '\n';
+    for (const std::string_view part : {parts.serial, parts.method, parts.sample}) once.append(part) += '\n';
   tell_value(heard, *row, *value, clipped, text_or_nothing(parts.sample), text_or_nothing(parts.serial),
              once);
 }

@@ -80,6 +80,19 @@ tl::expected<std::unique_ptr<Kiosk>, std::string> Kiosk::start(const KioskOption
     if (const std::string fault = kiosk->put_on_counter(options.visit); !fault.empty())
       return tl::unexpected(fault);
   QObject::connect(kiosk->bench_.get(), &Bench::happened, kiosk->desk_.get(), &Desk::onHappened);
+  // A port has one listener: the bench is silent while the Back room tries profiles on it.
+  ListenerForm& trial = kiosk->desk_->back()->listener();
+  QObject::connect(&trial, &ListenerForm::began, kiosk->desk_.get(), [k = kiosk.get()] {
+    while (!k->bench_->instruments().empty()) k->bench_->stop(*k->bench_->instruments().front());
+  });
+  QObject::connect(&trial, &ListenerForm::ended, kiosk->desk_.get(), [k = kiosk.get()] {
+    k->listening_.assign(kMostInstruments, {});
+    k->listen();
+  });
+  QObject::connect(&trial, &ListenerForm::heard, kiosk->desk_.get(),
+                   [k = kiosk.get(), now](const InstrumentReading& reading, const QString& profile) {
+                     k->desk_->onHappened({now(), profile.toStdString(), reading});
+                   });
   QObject::connect(kiosk->desk_->back(), &BackDesk::applied, kiosk->desk_.get(), [k = kiosk.get()] {
     k->listen();
     if (k->spoken_ == k->desk_->settings().language) return;

@@ -917,6 +917,18 @@
         <source>Which instrument</source>
         <translation>Qué instrumento</translation>
     </message>
+    <message>
+        <source>Listener</source>
+        <translation>Escucha</translation>
+    </message>
+    <message>
+        <source>For an instrument nobody knows yet: what it sends, and which profile understands it. Let it measure while it is listened to.</source>
+        <translation>Para un instrumento que nadie conoce aún: qué envía y qué perfil lo entiende. Hágalo medir mientras se le escucha.</translation>
+    </message>
+    <message>
+        <source>Not used</source>
+        <translation>Sin usar</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -2782,6 +2794,109 @@
     <message>
         <source> and </source>
         <translation> y </translation>
+    </message>
+</context>
+<context>
+    <name>listener</name>
+    <message>
+        <source>the port could not be opened</source>
+        <translation>no se pudo abrir el puerto</translation>
+    </message>
+    <message>
+        <source>%1 baud: %2 bytes, %3 sound frames, %4 readings, %5 garbled</source>
+        <translation>%1 baudios: %2 bytes, %3 tramas sanas, %4 lecturas, %5 ilegibles</translation>
+    </message>
+    <message>
+        <source>Try every profile</source>
+        <translation>Probar todos los perfiles</translation>
+    </message>
+    <message>
+        <source>Use the one that fits</source>
+        <translation>Usar el que encaja</translation>
+    </message>
+    <message>
+        <source>Write a draft of a new one</source>
+        <translation>Escribir el borrador de uno nuevo</translation>
+    </message>
+    <message>
+        <source>Port</source>
+        <translation>Puerto</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Qué hacer</translation>
+    </message>
+    <message>
+        <source>fits best</source>
+        <translation>encaja mejor</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <translation>encaja</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Use it</source>
+        <translation>Usarlo</translation>
+    </message>
+    <message>
+        <source>Write it</source>
+        <translation>Escribirlo</translation>
+    </message>
+    <message>
+        <source>Listen</source>
+        <translation>Escuchar</translation>
+    </message>
+    <message>
+        <source>Listening with profile %1 of %2; measure something now.</source>
+        <translation>Escuchando con el perfil %1 de %2; mida algo ahora.</translation>
+    </message>
+    <message>
+        <source>%1 understands this instrument.</source>
+        <translation>%1 entiende este instrumento.</translation>
+    </message>
+    <message>
+        <source>Nothing was heard: is it switched on, and the port the right one?</source>
+        <translation>No se oyó nada: ¿está encendido y es ese el puerto?</translation>
+    </message>
+    <message>
+        <source>No profile understands it. A draft can be made from what was heard.</source>
+        <translation>Ningún perfil lo entiende. Se puede hacer un borrador con lo oído.</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Parado.</translation>
+    </message>
+    <message>
+        <source>None fits yet: listen first.</source>
+        <translation>Ninguno encaja aún: escuche primero.</translation>
+    </message>
+    <message>
+        <source>%1 is listened to on %2.</source>
+        <translation>Se escucha a %1 en %2.</translation>
+    </message>
+    <message>
+        <source>Name the port first.</source>
+        <translation>Indique primero el puerto.</translation>
+    </message>
+    <message>
+        <source>Two whole lines of one form are needed for a draft: listen first.</source>
+        <translation>Para un borrador hacen falta dos líneas completas de la misma forma: escuche primero.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made.</source>
+        <translation>No se puede crear %1.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written.</source>
+        <translation>No se puede escribir %1.</translation>
+    </message>
+    <message>
+        <source>Written to %1. It is refused until what stands as ? is filled in.</source>
+        <translation>Escrito en %1. Se rechaza hasta que se complete lo que dice ?.</translation>
     </message>
 </context>
 <context>

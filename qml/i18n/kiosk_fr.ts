@@ -917,6 +917,18 @@
         <source>Which instrument</source>
         <translation>Quel instrument</translation>
     </message>
+    <message>
+        <source>Listener</source>
+        <translation>Écoute</translation>
+    </message>
+    <message>
+        <source>For an instrument nobody knows yet: what it sends, and which profile understands it. Let it measure while it is listened to.</source>
+        <translation>Pour un instrument encore inconnu : ce qu’il envoie, et quel profil le comprend. Faites-le mesurer pendant l’écoute.</translation>
+    </message>
+    <message>
+        <source>Not used</source>
+        <translation>Non utilisé</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -2782,6 +2794,109 @@
     <message>
         <source> and </source>
         <translation> et </translation>
+    </message>
+</context>
+<context>
+    <name>listener</name>
+    <message>
+        <source>the port could not be opened</source>
+        <translation>le port n’a pas pu être ouvert</translation>
+    </message>
+    <message>
+        <source>%1 baud: %2 bytes, %3 sound frames, %4 readings, %5 garbled</source>
+        <translation>%1 bauds : %2 octets, %3 trames saines, %4 mesures, %5 illisibles</translation>
+    </message>
+    <message>
+        <source>Try every profile</source>
+        <translation>Essayer tous les profils</translation>
+    </message>
+    <message>
+        <source>Use the one that fits</source>
+        <translation>Utiliser celui qui convient</translation>
+    </message>
+    <message>
+        <source>Write a draft of a new one</source>
+        <translation>Écrire l’ébauche d’un nouveau</translation>
+    </message>
+    <message>
+        <source>Port</source>
+        <translation>Port</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Que faire</translation>
+    </message>
+    <message>
+        <source>fits best</source>
+        <translation>convient le mieux</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <translation>convient</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Use it</source>
+        <translation>L’utiliser</translation>
+    </message>
+    <message>
+        <source>Write it</source>
+        <translation>L’écrire</translation>
+    </message>
+    <message>
+        <source>Listen</source>
+        <translation>Écouter</translation>
+    </message>
+    <message>
+        <source>Listening with profile %1 of %2; measure something now.</source>
+        <translation>Écoute avec le profil %1 sur %2 ; mesurez quelque chose maintenant.</translation>
+    </message>
+    <message>
+        <source>%1 understands this instrument.</source>
+        <translation>%1 comprend cet instrument.</translation>
+    </message>
+    <message>
+        <source>Nothing was heard: is it switched on, and the port the right one?</source>
+        <translation>Rien n’a été entendu : est-il allumé, et le port est-il le bon ?</translation>
+    </message>
+    <message>
+        <source>No profile understands it. A draft can be made from what was heard.</source>
+        <translation>Aucun profil ne le comprend. Une ébauche peut être faite de ce qui a été entendu.</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Arrêté.</translation>
+    </message>
+    <message>
+        <source>None fits yet: listen first.</source>
+        <translation>Aucun ne convient encore : écoutez d’abord.</translation>
+    </message>
+    <message>
+        <source>%1 is listened to on %2.</source>
+        <translation>%1 est écouté sur %2.</translation>
+    </message>
+    <message>
+        <source>Name the port first.</source>
+        <translation>Indiquez d’abord le port.</translation>
+    </message>
+    <message>
+        <source>Two whole lines of one form are needed for a draft: listen first.</source>
+        <translation>Une ébauche demande deux lignes entières de même forme : écoutez d’abord.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made.</source>
+        <translation>%1 ne peut pas être créé.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written.</source>
+        <translation>%1 ne peut pas être écrit.</translation>
+    </message>
+    <message>
+        <source>Written to %1. It is refused until what stands as ? is filled in.</source>
+        <translation>Écrit dans %1. Il est refusé tant que ce qui porte ? n’est pas rempli.</translation>
     </message>
 </context>
 <context>

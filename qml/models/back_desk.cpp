@@ -23,6 +23,10 @@ constexpr ShelfRow kShelves[] = {
     {"instrument", QT_TRANSLATE_NOOP("back", "Instrument"),
      QT_TRANSLATE_NOOP(
          "back", "The photometer’s line: where it is plugged in, and which profile speaks its language.")},
+    {"listener", QT_TRANSLATE_NOOP("back", "Listener"),
+     QT_TRANSLATE_NOOP("back",
+                       "For an instrument nobody knows yet: what it sends, and which profile understands it. "
+                       "Let it measure while it is listened to.")},
     {"shop", QT_TRANSLATE_NOOP("back", "The shop"),
      QT_TRANSLATE_NOOP(
          "back", "What every sheet is signed with. The numbers stand on the Emergency page and on paper.")},
@@ -133,8 +137,16 @@ BackDesk::BackDesk(Settings& settings, QString file, Counter& counter, QObject* 
       counter_(counter),
       product_form_(QFileInfo(file_).dir().filePath("shelf").toStdString()),
       target_form_(QFileInfo(file_).dir().filePath("targets.toml").toStdString()),
+      listener_(settings_, QFileInfo(file_).dir().filePath("profiles")),
       fields_({"key", "label", "value", "options"}),
       rows_({"name", "detail", "number"}) {
+  connect(&listener_, &ListenerForm::moved, this, [this] {
+    if (shelf_ != QLatin1String("listener")) return;
+    says_ = listener_.progress();
+    refreshRows();
+    emit changed();
+    emit saysChanged();
+  });
   refresh();
 }
 
@@ -155,6 +167,7 @@ QVariantList BackDesk::shelves() const {
 
 void BackDesk::setShelf(const QString& key) {
   if (key == shelf_) return;
+  listener_.stop();
   shelf_ = key;
   says_.clear();
   refresh();
@@ -169,6 +182,7 @@ QString BackDesk::intro() const {
 
 QString BackDesk::actWord() const {
   if (SupplyForm::is_ours(shelf_)) return supply_form_.act_word(shelf_);
+  if (shelf_ == QLatin1String("listener")) return listener_.act_word();
   return shelf_ == QLatin1String("instrument") ? tr("Listen here") : tr("Keep");
 }
 
@@ -180,16 +194,25 @@ void BackDesk::refresh() {
                      {"label", QCoreApplication::translate("back", field.label)},
                      {"value", field.get(settings_)},
                      {"options", options_of(field)}});
-  if (shelf_ == QLatin1String("instrument")) fields = instrument_fields(settings_, line_);
+  if (shelf_ == QLatin1String("instrument"))
+    fields = instrument_fields(settings_, line_, QFileInfo(file_).dir().filePath("profiles"));
   if (SupplyForm::is_ours(shelf_)) fields = supply_form_.fields(shelf_);
   if (shelf_ == QLatin1String("products")) fields = product_form_.fields();
   if (shelf_ == QLatin1String("targets")) fields = target_form_.fields();
+  if (shelf_ == QLatin1String("listener")) fields = listener_.fields(line_);
   fields_.replace({});
   fields_.replace(fields);
+  refreshRows();
+  emit changed();
+}
+
+void BackDesk::refreshRows() {
   QList<QVariantMap> rows;
-  if (shelf_ == QLatin1String("instrument")) rows = instrument_rows(settings_.lines[line_].profile);
+  if (shelf_ == QLatin1String("instrument"))
+    rows = instrument_rows(settings_.lines[line_].profile, QFileInfo(file_).dir().filePath("profiles"));
   if (shelf_ == QLatin1String("products")) rows = product_form_.rows();
   if (shelf_ == QLatin1String("targets")) rows = target_form_.rows();
+  if (shelf_ == QLatin1String("listener")) rows = listener_.rows();
   if (shelf_ == QLatin1String("methods")) rows = method_rows();
   if (shelf_ == QLatin1String("reagents")) rows = lot_rows(counter_);
   if (shelf_ == QLatin1String("checks")) rows = check_rows(counter_);
@@ -199,7 +222,6 @@ void BackDesk::refresh() {
              {"number", QString()}},
             {{"name", tr("Settings")}, {"detail", file_}, {"number", QString()}}};
   rows_.replace(rows);
-  emit changed();
 }
 
 void BackDesk::setValue(const QString& key, const QString& text) {
@@ -213,6 +235,10 @@ void BackDesk::setValue(const QString& key, const QString& text) {
   }
   if (shelf_ == QLatin1String("targets")) {
     if (target_form_.set(key, text)) refresh();
+    return;
+  }
+  if (shelf_ == QLatin1String("listener")) {
+    if (listener_.set(key, text, line_)) refresh();
     return;
   }
   if (shelf_ == QLatin1String("instrument")) {
@@ -238,14 +264,22 @@ void BackDesk::apply() {
     emit counter_.changed();  // the plan on the counter may now choose otherwise
     return;
   }
-  if (SupplyForm::is_ours(shelf_)) {
+  if (shelf_ == QLatin1String("listener")) {
+    bool uses = false;
+    says_ = listener_.act(line_, uses);
+    refresh();
+    emit saysChanged();
+    if (!uses) return;
+  } else if (SupplyForm::is_ours(shelf_)) {
     says_ = supply_form_.keep(shelf_, counter_);
     refresh();
     emit saysChanged();
     return;
   }
-  says_ = save_settings(settings_, file_) ? tr("Kept.")
-                                          : tr("The settings’ file cannot be written: %1").arg(file_);
+  if (!save_settings(settings_, file_))
+    says_ = tr("The settings’ file cannot be written: %1").arg(file_);
+  else if (shelf_ != QLatin1String("listener"))
+    says_ = tr("Kept.");
   emit saysChanged();
   emit applied();
 }

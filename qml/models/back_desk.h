@@ -6,6 +6,7 @@
 #include <QObject>
 #include <QVariantList>
 
+#include "qml/models/listener_form.h"
 #include "qml/models/product_form.h"
 #include "qml/models/row_model.h"
 #include "qml/models/settings.h"
@@ -41,6 +42,7 @@ class BackDesk : public QObject {
   Q_INVOKABLE void setValue(const QString& key, const QString& text);
   // A product's barcode while the shelf list is open; false: nothing took it.
   bool scan(const QString& code);
+  ListenerForm& listener() { return listener_; }
   void refresh();
   Q_INVOKABLE void apply();  // keeps what was written and uses it
 
@@ -50,12 +52,15 @@ class BackDesk : public QObject {
   void applied();
 
  private:
+  void refreshRows();
+
   Settings& settings_;
   QString file_;
   Counter& counter_;
   SupplyForm supply_form_;
   ProductForm product_form_;
   TargetForm target_form_;
+  ListenerForm listener_;
   QString shelf_ = QStringLiteral("instrument");
   int line_ = 0;  // the instrument whose line is shown
   QString says_;

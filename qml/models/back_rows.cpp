@@ -50,14 +50,16 @@ QString method_words(const AnalyteKind& kind, const MethodKind& method) {
 
 }  // namespace
 
-QVariantList profile_choices() {
+QVariantList profile_choices(const QString& folder) {
   QVariantList out;
   for (const Profile& profile : builtin_profiles())
     out.append(QVariantMap{{"key", q(profile.id)}, {"word", q(profile.name)}});
+  for (const Profile& own : profiles_in(folder.toStdString()).profiles)
+    out.append(QVariantMap{{"key", folder + "/" + q(own.id) + ".toml"}, {"word", q(own.name)}});
   return out;
 }
 
-QList<QVariantMap> instrument_fields(const Settings& settings, int line) {
+QList<QVariantMap> instrument_fields(const Settings& settings, int line, const QString& folder) {
   QVariantList lines;
   for (int i = 0; i < kMostInstruments; ++i) {
     const QString number = QString::number(i + 1);
@@ -76,7 +78,7 @@ QList<QVariantMap> instrument_fields(const Settings& settings, int line) {
   };
   return {field("line", QT_TRANSLATE_NOOP("back", "Which instrument"), QString::number(line + 1), lines),
           field("port", QT_TRANSLATE_NOOP("back", "Port"), shown.port, {}),
-          field("profile", QT_TRANSLATE_NOOP("back", "Profile"), shown.profile, profile_choices())};
+          field("profile", QT_TRANSLATE_NOOP("back", "Profile"), shown.profile, profile_choices(folder))};
 }
 
 QVariantList code_choices() {
@@ -86,17 +88,21 @@ QVariantList code_choices() {
   return out;
 }
 
-QList<QVariantMap> instrument_rows(const QString& profile_id) {
+QList<QVariantMap> instrument_rows(const QString& profile_id, const QString& folder) {
   QList<QVariantMap> rows;
-  for (const Profile& profile : builtin_profiles()) {
-    if (q(profile.id) != profile_id) continue;
-    for (const MethodRow& method : profile.methods) {
-      const AnalyteKind* kind = find_analyte(method.analyte);
-      rows.append(
-          {{"name", kind ? QCoreApplication::translate("analyte", kind->name.c_str()) : q(method.analyte)},
-           {"detail", say(QT_TRANSLATE_NOOP("back", "method %1")).arg(q(method.code))},
-           {"number", range_words(method.low, method.high, q(method.unit))}});
-    }
+  // A draft that is not finished, or a file with a slip: where, and what was expected.
+  for (const Fault& fault : profiles_in(folder.toStdString()).faults)
+    rows.append({{"name", say(QT_TRANSLATE_NOOP("back", "Not used"))},
+                 {"detail", q(fault.text())},
+                 {"number", QString()}});
+  const auto profile = load_profile(profile_id.toStdString());
+  if (!profile) return rows;
+  for (const MethodRow& method : profile->methods) {
+    const AnalyteKind* kind = find_analyte(method.analyte);
+    rows.append(
+        {{"name", kind ? QCoreApplication::translate("analyte", kind->name.c_str()) : q(method.analyte)},
+         {"detail", say(QT_TRANSLATE_NOOP("back", "method %1")).arg(q(method.code))},
+         {"number", range_words(method.low, method.high, q(method.unit))}});
   }
   return rows;
 }

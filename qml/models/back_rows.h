@@ -9,11 +9,12 @@
 
 namespace brimline {
 
-QList<QVariantMap> instrument_rows(const QString& profile);  // its methods, their ranges
-QList<QVariantMap> method_rows();                            // how each reading may be taken
-QVariantList profile_choices();
+QList<QVariantMap> instrument_rows(const QString& profile,
+                                   const QString& folder);  // its methods, their ranges
+QList<QVariantMap> method_rows();                           // how each reading may be taken
+QVariantList profile_choices(const QString& folder);        // built in, and the shop's own
 // Which instrument, its port and its profile: {key, label, value, options}.
-QList<QVariantMap> instrument_fields(const Settings& settings, int line);
+QList<QVariantMap> instrument_fields(const Settings& settings, int line, const QString& folder);
 QVariantList
 code_choices();  // target sets of public codes, and none                              // {key, word}
 

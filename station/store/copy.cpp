@@ -33,7 +33,7 @@ constexpr Table kTables[] = {
     {"plans", "visit_id, plan", 2},
     {"revisions", "visit_id, revision, superseded_at, content", 4},
     {"overnight_tests", "visit_id, number, open, content", 4},
-    {"orphan_readings", "id, heard_at, sample, reading, settled", 5},
+    {"orphan_readings", "id, number, heard_at, sample, reading, settled", 6},
     {"settings", "name, value", 2},
     {"reagent_lots", "lot, analyte, expires, opened, warmest_c, beside_chlorine, gone", 7},
     {"instrument_checks", "instrument, number, analyte, at, passed", 5},

@@ -76,7 +76,7 @@ class Store {
   // Readings without a bottle. Settling one puts it into the visit, or aside where there is none named, in one
   // transaction; one that is settled already is refused, so that it counts once.
   Stored<void> keep_orphan(const OrphanReading& orphan);
-  Stored<std::vector<OrphanReading>> orphans();  // not settled, oldest first
+  Stored<std::vector<OrphanReading>> orphans();  // not settled, as they came
   Stored<void> settle_orphan(const std::string& id, const std::optional<std::string>& visit_id,
                              const Reading& as);
 

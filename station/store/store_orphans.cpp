@@ -27,9 +27,12 @@ Stored<void> Store::keep_orphan(const OrphanReading& orphan) {
   Connection& c = *connection_;
   return c.transact(Access::write, [&] {
     if (orphan.id.empty()) return c.fail({StoreTrouble::refused, "a reading needs a name of its own"});
-    c.tell("INSERT INTO orphan_readings (id, heard_at, sample, reading) VALUES (?, ?, ?, ?)",
-           {Connection::value(orphan.id), Connection::value(orphan.heard_at.text()),
-            Connection::value(orphan.sample), Connection::value(reading_to_json(orphan.reading).dump())});
+    c.tell(
+        "INSERT INTO orphan_readings (id, number, heard_at, sample, reading) SELECT CAST(? AS TEXT), "
+        "COALESCE(MAX(number), 0) + 1, CAST(? AS TEXT), CAST(? AS TEXT), CAST(? AS TEXT) FROM "
+        "orphan_readings",
+        {Connection::value(orphan.id), Connection::value(orphan.heard_at.text()),
+         Connection::value(orphan.sample), Connection::value(reading_to_json(orphan.reading).dump())});
   });
 }
 
@@ -38,7 +41,7 @@ Stored<std::vector<OrphanReading>> Store::orphans() {
   return c.transact(Access::read, [&] {
     std::vector<OrphanReading> out;
     for (const QVariantList& row : c.ask("SELECT id, heard_at, sample, reading FROM orphan_readings "
-                                         "WHERE settled IS NULL ORDER BY heard_at, id"))
+                                         "WHERE settled IS NULL ORDER BY number"))
       if (auto orphan = orphan_of(c, row)) out.push_back(std::move(*orphan));
     return out;
   });

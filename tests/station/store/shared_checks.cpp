@@ -218,8 +218,8 @@ void check_orphans(Store& store) {
   reading.method = Method::photometer;
   const OrphanReading first{"R-1", *Instant::parse("2026-06-14T09:00:00-05:00"), "B-'; --", reading};
   const OrphanReading second{"R-2", *Instant::parse("2026-06-14T09:01:00-05:00"), std::nullopt, reading};
-  ASSERT_TRUE(store.keep_orphan(second));
   ASSERT_TRUE(store.keep_orphan(first));
+  ASSERT_TRUE(store.keep_orphan(second));
   EXPECT_FALSE(store.keep_orphan(first));  // its name is taken
   EXPECT_FALSE(store.keep_orphan({}));
   EXPECT_THAT(store.orphans().value(), ElementsAre(first, second));
