@@ -34,6 +34,16 @@ TEST(Fields, ATableWithANameThatIsNoneIsAFaultWithItsLine) {
   EXPECT_EQ(f.error().line, 2);
 }
 
+// Found by the fuzzer: the parser's test for blanks reaches a point it promises never to reach.
+TEST(Fields, ALetterTheParserCannotTakeIsAFaultWithItsLine) {
+  for (const char* letter : {"\xEF\xBB\xA3", "\xEF\xBA\xA6", "\xEF\xBB\xBE"}) {
+    const auto f = Fields::parse("id = \"ph\"\n" + std::string(letter) + " = 1\n", "ph.toml");
+    ASSERT_FALSE(f);
+    EXPECT_EQ(f.error().line, 2);
+  }
+  EXPECT_TRUE(Fields::parse("\xEF\xBB\xBFid = \"ph\"\n", "ph.toml"));  // a byte order mark
+}
+
 TEST(Fields, MissingAndUnknownKeysAreFaults) {
   auto f = Fields::parse("id = \"ph\"\nlwo = 7\n", "ph.toml");
   ASSERT_TRUE(f);
