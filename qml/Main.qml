@@ -73,6 +73,7 @@ ApplicationWindow {
 
         PlaceRail {
             id: rail
+            visible: !window.desk.firstStart.shown
             anchors { left: parent.left; top: parent.top; bottom: parent.bottom }
             shop: window.desk.shop
             places: window.desk.places
@@ -82,6 +83,7 @@ ApplicationWindow {
         }
         BottleLine {
             id: strip
+            visible: rail.visible
             anchors { left: rail.right; right: parent.right; top: parent.top }
             code: window.desk.ticket.code
             who: window.desk.ticket.customer
@@ -89,7 +91,14 @@ ApplicationWindow {
             clock: window.desk.clockLine
             scanning: window.desk.scanning
         }
+        Assistant {
+            visible: window.desk.firstStart.shown
+            anchors { left: parent.left; right: parent.right; top: parent.top; bottom: keys.top }
+            desk: window.desk
+            onEmergency: emergency.open()
+        }
         StackLayout {
+            visible: rail.visible
             anchors { left: rail.right; right: parent.right; top: strip.bottom; bottom: keys.top }
             currentIndex: window.desk.place
             Arrivals { desk: window.desk }

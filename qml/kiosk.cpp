@@ -104,6 +104,7 @@ tl::expected<std::unique_ptr<Kiosk>, std::string> Kiosk::start(const KioskOption
   });
   kiosk->speak();
   kiosk->listen();
+  if (options.first_start) kiosk->desk_->firstStart()->begin();
   kiosk->show(options);
   if (!kiosk->window_) return tl::unexpected(std::string("the window could not be made"));
   return kiosk;

@@ -3,6 +3,7 @@
 
 #include <QCommandLineParser>
 #include <QDir>
+#include <QFileInfo>
 #include <QStandardPaths>
 
 #include <cstdio>
@@ -74,6 +75,7 @@ tl::expected<std::optional<KioskOptions>, QString> kiosk_options(const QStringLi
   out.shots = parser.value("shots");
   out.visit = parser.value("visit");
   out.windowed = parser.isSet("windowed") || parser.isSet("size");
+  out.first_start = out.shots.isEmpty() && !QFileInfo::exists(out.settings);
   out.trace = parser.isSet("trace");
   out.screen_keyboard = parser.isSet("screen-keyboard");
   out.language = parser.value("language");

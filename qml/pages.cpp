@@ -54,6 +54,14 @@ void each_page(Kiosk& kiosk, const std::function<void(const QString& name)>& see
   desk.overnight()->setShown(true);
   if (desk.overnight()->shown()) rest_and_see("overnight");
   desk.overnight()->setShown(false);
+  desk.firstStart()->begin();
+  for (int page = 1; desk.firstStart()->shown(); ++page) {
+    rest_and_see("first_start_" + QString::number(page));
+    if (desk.firstStart()->last())
+      desk.firstStart()->leave();
+    else
+      desk.firstStart()->next();
+  }
   QMetaObject::invokeMethod(kiosk.window(), "openEmergency");
   rest_and_see("emergency");
   QMetaObject::invokeMethod(kiosk.window(), "closeEmergency");

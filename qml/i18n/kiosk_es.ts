@@ -33,6 +33,33 @@
     </message>
 </context>
 <context>
+    <name>Assistant</name>
+    <message>
+        <source>Emergency</source>
+        <translation>Emergencia</translation>
+    </message>
+    <message>
+        <source>All of this can be changed later, in the Back room.</source>
+        <translation>Todo esto se puede cambiar después, en la trastienda.</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Ahora no</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Open the counter</source>
+        <translation>Abrir el mostrador</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Seguir</translation>
+    </message>
+</context>
+<context>
     <name>BackRoom</name>
     <message>
         <source>Back room</source>
@@ -929,6 +956,10 @@
         <source>Not used</source>
         <translation>Sin usar</translation>
     </message>
+    <message>
+        <source>A new customer measures in</source>
+        <translation>Un cliente nuevo mide en</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -1275,6 +1306,13 @@
     <message>
         <source>%1 checks due</source>
         <translation>%1 controles pendientes</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::FirstStart</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
     </message>
 </context>
 <context>
@@ -2721,6 +2759,21 @@
     <message>
         <source>The bottle when read, °C</source>
         <translation>Temp. del frasco al leerlo, °C</translation>
+    </message>
+</context>
+<context>
+    <name>first_start</name>
+    <message>
+        <source>Which language do you read?</source>
+        <translation>¿Qué idioma lee usted?</translation>
+    </message>
+    <message>
+        <source>Whose counter is this?</source>
+        <translation>¿De quién es este mostrador?</translation>
+    </message>
+    <message>
+        <source>What measures here?</source>
+        <translation>¿Con qué se mide aquí?</translation>
     </message>
 </context>
 <context>

@@ -33,6 +33,33 @@
     </message>
 </context>
 <context>
+    <name>Assistant</name>
+    <message>
+        <source>Emergency</source>
+        <translation>Urgence</translation>
+    </message>
+    <message>
+        <source>All of this can be changed later, in the Back room.</source>
+        <translation>Tout cela peut être changé plus tard, dans l’arrière-boutique.</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Pas maintenant</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
+    </message>
+    <message>
+        <source>Open the counter</source>
+        <translation>Ouvrir le comptoir</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuer</translation>
+    </message>
+</context>
+<context>
     <name>BackRoom</name>
     <message>
         <source>Back room</source>
@@ -929,6 +956,10 @@
         <source>Not used</source>
         <translation>Non utilisé</translation>
     </message>
+    <message>
+        <source>A new customer measures in</source>
+        <translation>Un nouveau client mesure en</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -1275,6 +1306,13 @@
     <message>
         <source>%1 checks due</source>
         <translation>%1 contrôles à faire</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::FirstStart</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
     </message>
 </context>
 <context>
@@ -2721,6 +2759,21 @@
     <message>
         <source>The bottle when read, °C</source>
         <translation>Temp. du flacon à la mesure, °C</translation>
+    </message>
+</context>
+<context>
+    <name>first_start</name>
+    <message>
+        <source>Which language do you read?</source>
+        <translation>Quelle langue lisez-vous ?</translation>
+    </message>
+    <message>
+        <source>Whose counter is this?</source>
+        <translation>À qui est ce comptoir ?</translation>
+    </message>
+    <message>
+        <source>What measures here?</source>
+        <translation>Avec quoi mesure-t-on ici ?</translation>
     </message>
 </context>
 <context>

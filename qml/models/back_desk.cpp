@@ -113,6 +113,8 @@ const FieldRow kFields[] = {
     {"screen", "motion", QT_TRANSLATE_NOOP("back", "Motion"),
      [](const Settings& s) { return s.motion ? QStringLiteral("on") : QStringLiteral("off"); },
      [](Settings& s, const QString& t) { s.motion = t == QLatin1String("on"); }},
+    {"shop", "units", QT_TRANSLATE_NOOP("back", "A new customer measures in"),
+     [](const Settings& s) { return s.units; }, [](Settings& s, const QString& t) { s.units = t; }},
     {"shop", "paper", QT_TRANSLATE_NOOP("back", "Paper"), [](const Settings& s) { return s.paper; },
      [](Settings& s, const QString& t) { s.paper = t; }},
     {"shop", "printer", QT_TRANSLATE_NOOP("back", "Printer’s queue; empty for the usual one"),

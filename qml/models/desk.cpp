@@ -26,13 +26,14 @@ Desk::Desk(Counter& counter, Setup setup, QObject* parent)
       places_({"key", "title", "line"}),
       arrivals_({"visitId", "code", "who", "vessel", "taken", "standing", "here"}),
       overnights_({"visitId", "code", "who", "due", "calls", "phone", "result"}),
-      ticket_(counter),
+      ticket_(counter, settings_),
       bench_(counter),
       overnight_(counter, settings_, setup.services),
       plan_(counter, settings_, setup.services),
       hand_(counter, settings_, setup.services, plan_),
       then_(counter, setup.services),
       back_(settings_, std::move(setup.settings_file), counter),
+      first_start_(back_),
       charts_(counter),
       screen_keyboard_(setup.screen_keyboard) {
   connect(&counter_, &Counter::waitingChanged, this, &Desk::refreshArrivals);

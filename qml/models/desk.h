@@ -11,6 +11,7 @@
 #include "qml/models/back_desk.h"
 #include "qml/models/bench_desk.h"
 #include "qml/models/chart_desk.h"
+#include "qml/models/first_start.h"
 #include "qml/models/hand_desk.h"
 #include "qml/models/overnight_desk.h"
 #include "qml/models/plan_desk.h"
@@ -43,6 +44,7 @@ class Desk : public QObject {
   Q_PROPERTY(brimline::HandDesk* hand READ hand CONSTANT)
   Q_PROPERTY(brimline::ThenDesk* then READ then CONSTANT)
   Q_PROPERTY(brimline::BackDesk* back READ back CONSTANT)
+  Q_PROPERTY(brimline::FirstStart* firstStart READ firstStart CONSTANT)
   Q_PROPERTY(brimline::ChartDesk* charts READ charts CONSTANT)
 
  public:
@@ -77,6 +79,7 @@ class Desk : public QObject {
   HandDesk* hand() { return &hand_; }
   ThenDesk* then() { return &then_; }
   BackDesk* back() { return &back_; }
+  FirstStart* firstStart() { return &first_start_; }
   ChartDesk* charts() { return &charts_; }
   const Settings& settings() const { return settings_; }
   void retell();  // everything said anew, after the language has changed
@@ -118,6 +121,7 @@ class Desk : public QObject {
   HandDesk hand_;
   ThenDesk then_;
   BackDesk back_;
+  FirstStart first_start_;
   ChartDesk charts_;
   AbsorbanceEdge absorbances_;
   QTimer clock_;

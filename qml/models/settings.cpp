@@ -28,6 +28,7 @@ Settings load_settings(const QString& file) {
     out.lines[i] = {ini.value(line_key(i, "port")).toString(), ini.value(line_key(i, "profile")).toString()};
   out.paper = ini.value("sheet/paper", out.paper).toString();
   out.language = ini.value("screen/language", out.language).toString();
+  out.units = ini.value("shop/units", out.units).toString();
   out.theme = ini.value("screen/theme", out.theme).toString();
   out.motion = ini.value("screen/motion", out.motion).toBool();
   out.printer = ini.value("sheet/printer").toString();
@@ -55,6 +56,7 @@ bool save_settings(const Settings& settings, const QString& file) {
   }
   ini.setValue("sheet/paper", settings.paper);
   ini.setValue("screen/language", settings.language);
+  ini.setValue("shop/units", settings.units);
   ini.setValue("screen/theme", settings.theme);
   ini.setValue("screen/motion", settings.motion);
   ini.setValue("sheet/printer", settings.printer);

@@ -21,6 +21,7 @@ struct Settings {
   std::vector<InstrumentLine> lines{kMostInstruments};
   QString paper = QStringLiteral("letter");
   QString language = QStringLiteral("en");  // of the screen
+  QString units = QStringLiteral("us");     // of a new customer: us or metric
   QString theme = QStringLiteral("light");  // light, dark or contrast
   bool motion = true;
   QString printer;  // queue's name; empty: the machine's usual one

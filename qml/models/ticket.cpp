@@ -34,8 +34,8 @@ QString vessel_words_of(const Words& words, const Visit& visit) {
   return q(vessel_words(words, visit.vessel, units_of(visit)));
 }
 
-Ticket::Ticket(Counter& counter, QObject* parent)
-    : QObject(parent), counter_(counter), customers_({"customerId", "name", "detail"}) {
+Ticket::Ticket(Counter& counter, const Settings& settings, QObject* parent)
+    : QObject(parent), counter_(counter), settings_(settings), customers_({"customerId", "name", "detail"}) {
   connect(&counter_, &Counter::changed, this, &Ticket::onCounterChanged);
 }
 

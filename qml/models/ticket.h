@@ -8,6 +8,7 @@
 
 #include "qml/models/counter.h"
 #include "qml/models/row_model.h"
+#include "qml/models/settings.h"
 
 namespace brimline {
 
@@ -25,11 +26,11 @@ class Ticket : public QObject {
   Q_PROPERTY(QString says READ says NOTIFY saysChanged)         // what could not be taken, or kept
   Q_PROPERTY(QString search READ search WRITE setSearch NOTIFY searchChanged)
   Q_PROPERTY(brimline::RowModel* customers READ customers CONSTANT)
-  Q_PROPERTY(QString usualUnits READ usualUnits CONSTANT)
-  Q_PROPERTY(QString usualLanguage READ usualLanguage CONSTANT)
+  Q_PROPERTY(QString usualUnits READ usualUnits NOTIFY changed)
+  Q_PROPERTY(QString usualLanguage READ usualLanguage NOTIFY changed)
 
  public:
-  explicit Ticket(Counter& counter, QObject* parent = nullptr);
+  Ticket(Counter& counter, const Settings& settings, QObject* parent = nullptr);
 
   QString code() const;
   QString customer() const;
@@ -42,8 +43,8 @@ class Ticket : public QObject {
   QString search() const { return search_; }
   void setSearch(const QString& text);
   RowModel* customers() { return &customers_; }
-  QString usualUnits() const { return QStringLiteral("us"); }
-  QString usualLanguage() const { return QStringLiteral("en"); }
+  QString usualUnits() const { return settings_.units; }
+  QString usualLanguage() const { return settings_.language; }
 
   Q_INVOKABLE void chooseCustomer(const QString& id);  // empty: nobody
   Q_INVOKABLE void addCustomer(const QVariantMap& card);
@@ -64,6 +65,7 @@ class Ticket : public QObject {
   void onCounterChanged();
 
   Counter& counter_;
+  const Settings& settings_;
   RowModel customers_;
   QString search_, says_;
   QString taken_;   // the choice made, for this bottle

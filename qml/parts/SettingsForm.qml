@@ -8,6 +8,7 @@ import Counter
 ColumnLayout {
     id: form
     required property BackDesk back
+    property bool acts: true  // whether it is kept from here
 
     spacing: Ink.px(12)
 
@@ -50,6 +51,7 @@ ColumnLayout {
         }
     }
     RowLayout {
+        visible: form.acts
         spacing: Ink.room
         Act {
             objectName: "apply_settings"

@@ -46,8 +46,10 @@ class EveryPage : public FurnishedCounter, public testing::WithParamInterface<co
   void walk() {
     for (const QSize size : kSizes)
       for (const char* theme : kThemes) {
+        kiosk_->desk().back()->setShelf("screen");
         kiosk_->desk().back()->setValue("theme", theme);
         kiosk_->desk().back()->apply();
+        ASSERT_EQ(kiosk_->window()->color().lightness() < 60, theme == std::string_view("dark")) << theme;
         kiosk_->window()->resize(size);
         ASSERT_TRUE(Hand::wait_for([&] { return kiosk_->window()->size() == size; }));
         each_page(*kiosk_, [&](const QString& page) { look_at(page, theme, size); });
