@@ -43,6 +43,12 @@ void each_page(Kiosk& kiosk, const std::function<void(const QString& name)>& see
     desk.back()->setShelf(key);
     rest_and_see("back_" + key);
   }
+  desk.setPlace(Desk::Findings);
+  if (auto* numbers = kiosk.window()->findChild<QObject*>("findings_page")) {
+    numbers->setProperty("behind", true);
+    rest_and_see("numbers");
+    numbers->setProperty("behind", false);
+  }
   desk.setPlace(Desk::TakeHome);
   desk.hand()->open(1);
   if (desk.hand()->step() > 0) {

@@ -283,6 +283,14 @@
         <source>On the thin rule: the bracket is the target, the filled mark this bottle and its uncertainty, the ring the last visit.</source>
         <translation>Sobre la línea fina: el corchete es el valor deseado; la marca llena, este frasco y su incertidumbre; el anillo, la visita anterior.</translation>
     </message>
+    <message>
+        <source>The words</source>
+        <translation>Las palabras</translation>
+    </message>
+    <message>
+        <source>The numbers</source>
+        <translation>Los números</translation>
+    </message>
 </context>
 <context>
     <name>HandPanel</name>
@@ -337,6 +345,13 @@
     <message>
         <source>Leave it</source>
         <translation>Dejarlo así</translation>
+    </message>
+</context>
+<context>
+    <name>NumberList</name>
+    <message>
+        <source>Behind ± stands one standard deviation: of a hundred such readings about sixty-eight lie that near.</source>
+        <translation>Tras ± va una desviación estándar: de cien lecturas así, unas sesenta y ocho quedan así de cerca.</translation>
     </message>
 </context>
 <context>
@@ -2981,6 +2996,33 @@
     <message>
         <source>method</source>
         <translation>método</translation>
+    </message>
+</context>
+<context>
+    <name>numbers</name>
+    <message>
+        <source>the error came with the reading</source>
+        <translation>el error vino con la lectura</translation>
+    </message>
+    <message>
+        <source>how it was read is not told: the error is the widest</source>
+        <translation>no se dice cómo se leyó: se toma el error más amplio</translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation>lote %1</translation>
+    </message>
+    <message>
+        <source>diluted %1 times, which widens the error</source>
+        <translation>diluida %1 veces, lo que amplía el error</translation>
+    </message>
+    <message>
+        <source>at the end of the method’s range: no dose hangs on it</source>
+        <translation>al límite del intervalo del método: ninguna dosis depende de ella</translation>
+    </message>
+    <message>
+        <source>a repeat</source>
+        <translation>una repetición</translation>
     </message>
 </context>
 <context>

@@ -283,6 +283,14 @@
         <source>On the thin rule: the bracket is the target, the filled mark this bottle and its uncertainty, the ring the last visit.</source>
         <translation>Sur le trait fin&#xa0;: le crochet est la cible, la marque pleine ce flacon et son incertitude, l’anneau la dernière visite.</translation>
     </message>
+    <message>
+        <source>The words</source>
+        <translation>Les mots</translation>
+    </message>
+    <message>
+        <source>The numbers</source>
+        <translation>Les chiffres</translation>
+    </message>
 </context>
 <context>
     <name>HandPanel</name>
@@ -337,6 +345,13 @@
     <message>
         <source>Leave it</source>
         <translation>Laisser ainsi</translation>
+    </message>
+</context>
+<context>
+    <name>NumberList</name>
+    <message>
+        <source>Behind ± stands one standard deviation: of a hundred such readings about sixty-eight lie that near.</source>
+        <translation>Derrière ± figure un écart-type : sur cent mesures semblables, environ soixante-huit tombent aussi près.</translation>
     </message>
 </context>
 <context>
@@ -2981,6 +2996,33 @@
     <message>
         <source>method</source>
         <translation>méthode</translation>
+    </message>
+</context>
+<context>
+    <name>numbers</name>
+    <message>
+        <source>the error came with the reading</source>
+        <translation>l’erreur est venue avec la mesure</translation>
+    </message>
+    <message>
+        <source>how it was read is not told: the error is the widest</source>
+        <translation>la méthode n’est pas dite : l’erreur est la plus large</translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation>lot %1</translation>
+    </message>
+    <message>
+        <source>diluted %1 times, which widens the error</source>
+        <translation>diluée %1 fois, ce qui élargit l’erreur</translation>
+    </message>
+    <message>
+        <source>at the end of the method’s range: no dose hangs on it</source>
+        <translation>à la limite de la plage de la méthode : aucune dose n’en dépend</translation>
+    </message>
+    <message>
+        <source>a repeat</source>
+        <translation>une répétition</translation>
     </message>
 </context>
 <context>

@@ -36,7 +36,8 @@ QString origin_words(const Origin& origin) {
   return q(origin.source);
 }
 
-// "photometer, spread 0.05 and 2 %; from memory"
+}  // namespace
+
 QString method_words(const AnalyteKind& kind, const MethodKind& method) {
   const QString spread =
       method.sd_proportional > 0
@@ -47,8 +48,6 @@ QString method_words(const AnalyteKind& kind, const MethodKind& method) {
                 .arg(word_for("method", q(name_of(method.method))), plain(method.sd_constant), q(kind.unit));
   return spread.simplified() + QStringLiteral("; ") + origin_words(method.origin);
 }
-
-}  // namespace
 
 QVariantList profile_choices(const QString& folder) {
   QVariantList out;

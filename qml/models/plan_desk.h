@@ -9,6 +9,7 @@
 #include <QVariantMap>
 
 #include "qml/models/counter.h"
+#include "qml/models/number_rows.h"
 #include "qml/models/print_watch.h"
 #include "qml/models/row_model.h"
 #include "qml/models/services.h"
@@ -21,6 +22,7 @@ class PlanDesk : public QObject {
   QML_ELEMENT
   QML_UNCREATABLE("the desk has it")
   Q_PROPERTY(brimline::RowModel* findings READ findings CONSTANT)
+  Q_PROPERTY(QVariantList numbers READ numbers NOTIFY changed)  // where each reading comes from
   Q_PROPERTY(brimline::RowModel* steps READ steps CONSTANT)
   Q_PROPERTY(QStringList cautions READ cautions NOTIFY changed)
   Q_PROPERTY(QStringList stillOpen READ stillOpen NOTIFY changed)  // what the plan leaves outside its target
@@ -43,6 +45,7 @@ class PlanDesk : public QObject {
   ~PlanDesk() override;
 
   RowModel* findings() { return &findings_; }
+  QVariantList numbers() const { return number_rows(counter_); }
   RowModel* steps() { return &steps_; }
   QStringList cautions() const { return cautions_; }
   QStringList stillOpen() const { return still_open_; }

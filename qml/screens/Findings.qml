@@ -8,8 +8,10 @@ import Counter
 
 Item {
     id: screen
+    objectName: "findings_page"
     required property Desk desk
     readonly property PlanDesk plan: desk.plan
+    property bool behind: false  // the numbers, in place of the words
 
     ColumnLayout {
         anchors { fill: parent; margins: Ink.margin; topMargin: Ink.px(24); bottomMargin: Ink.px(16) }
@@ -17,7 +19,15 @@ Item {
 
         RowLayout {
             Layout.fillWidth: true
+            spacing: Ink.px(10)
             Title { objectName: "findings_title"; Layout.fillWidth: true; text: screen.plan.findingsTitle }
+            Act {
+                objectName: "numbers_behind"
+                implicitHeight: Ink.px(60)
+                enabled: screen.plan.numbers.length > 0
+                text: screen.behind ? qsTr("The words") : qsTr("The numbers")
+                onClicked: screen.behind = !screen.behind
+            }
             Act {
                 objectName: "to_take_home"
                 main: true
@@ -46,9 +56,17 @@ Item {
                 }
             }
         }
+        NumberList {
+            objectName: "number_list"
+            visible: screen.behind
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            numbers: screen.plan.numbers
+        }
         ListView {
             id: list
             objectName: "finding_list"
+            visible: !screen.behind
             Layout.fillWidth: true
             Layout.fillHeight: true
             clip: true
@@ -89,7 +107,7 @@ Item {
         }
         Line {
             Layout.fillWidth: true
-            visible: screen.plan.findings.count > 0
+            visible: screen.plan.findings.count > 0 && !screen.behind
             text: qsTr("On the thin rule: the bracket is the target, the filled mark this bottle and its uncertainty, the ring the last visit.")
             font.pixelSize: Ink.tiny
             pale: true

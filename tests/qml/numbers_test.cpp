@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Behind the words of the findings stands where each number comes from: laws, for the errors themselves are
+// tested with analysis/panel.
+#include "tests/qml/furnished.h"
+
+namespace brimline::test {
+namespace {
+
+TEST_F(FurnishedCounter, EveryReadingSaysWhereItComesFrom) {
+  ASSERT_NO_FATAL_FAILURE(open_furnished("en"));
+  ASSERT_TRUE(kiosk_->counter().open(visit_));
+  kiosk_->desk().setPlace(Desk::Findings);
+  ASSERT_TRUE(hand_->touch("numbers_behind"));
+  EXPECT_NE(hand_->find("number_list"), nullptr);
+  EXPECT_EQ(hand_->find("finding_list"), nullptr);
+
+  const QVariantList rows = kiosk_->desk().plan()->numbers();
+  const auto& readings = kiosk_->counter().visit().bottle.readings;
+  ASSERT_EQ(static_cast<size_t>(rows.size()), readings.size());
+  for (size_t i = 0; i < readings.size(); ++i) {
+    const QVariantMap row = rows[static_cast<qsizetype>(i)].toMap();
+    const QStringList parts = row["number"].toString().split(" ± ");
+    ASSERT_EQ(parts.size(), 2) << row["number"].toString().toStdString();
+    const double sd = parts[1].section(' ', 0, 0).toDouble();
+    EXPECT_GT(sd, 0) << readings[i].analyte;
+    EXPECT_NEAR(parts[0].toDouble(), readings[i].value, sd) << readings[i].analyte;
+    EXPECT_GT(row["detail"].toString().size(), 10) << readings[i].analyte;
+  }
+}
+
+TEST_F(FurnishedCounter, AReadingOfItsOwnErrorSaysSo) {
+  ASSERT_NO_FATAL_FAILURE(open_furnished("en"));
+  kiosk_->desk().startBottle();
+  EXPECT_TRUE(kiosk_->desk().plan()->numbers().isEmpty());
+  Reading reading;
+  reading.analyte = "ph";
+  reading.value = 7.42;
+  reading.method = Method::probe;
+  reading.sd = 0.02;
+  reading.lot = "L-7";
+  ASSERT_TRUE(kiosk_->counter().add_reading(reading));
+  const QVariantMap row = kiosk_->desk().plan()->numbers().value(0).toMap();
+  EXPECT_EQ(row["number"].toString(), "7.42 ± 0.02");
+  EXPECT_TRUE(row["detail"].toString().contains("came with the reading"));
+  EXPECT_TRUE(row["detail"].toString().contains("lot L-7"));
+}
+
+}  // namespace
+}  // namespace brimline::test
