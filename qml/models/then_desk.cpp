@@ -97,10 +97,12 @@ void ThenDesk::show(int request, const Comparison& comparison) {
   for (const ReadingChange& change : comparison.changes) {
     const AnalyteKind* kind = find_analyte(change.analyte);
     if (!kind) continue;
-    rows.append({{"name", q(kind->name)},
-                 {"earlier", q(format_value(*kind, change.earlier))},
-                 {"now", q(format_value(*kind, change.later))},
-                 {"expected", q(format_value(*kind, change.expected))},
+    const Words& words = counter_.words();
+    const auto number = [&](double value) { return q(words.number(value, kind->decimals)); };
+    rows.append({{"name", q(words.say("analyte", kind->name.c_str()))},
+                 {"earlier", number(change.earlier)},
+                 {"now", number(change.later)},
+                 {"expected", number(change.expected)},
                  {"text", q(change.text)}});
   }
   changes_.replace(rows);

@@ -56,7 +56,7 @@ ReadingChange change_of(const Pair& pair, double volume_sd, const Words& words) 
   change.verdict = judge(pair, volume_sd);
   if (const AnalyteKind* kind = find_analyte(pair.analyte))
     change.text = words.say("compare", sentence(change.verdict, pair.told_any),
-                            {kind->name, shown(words, *kind, change.earlier),
+                            {words.say("analyte", kind->name.c_str()), shown(words, *kind, change.earlier),
                              shown(words, *kind, change.later), shown(words, *kind, change.expected)});
   return change;
 }

@@ -28,6 +28,23 @@ TEST_F(FurnishedCounter, EveryReadingSaysWhereItComesFrom) {
   }
 }
 
+// The clerk's language to the last word: no name or number of the comparison stays English.
+TEST_F(FurnishedCounter, ThenAndNowSpeaksTheClerksLanguage) {
+  ASSERT_NO_FATAL_FAILURE(open_furnished("fr"));
+  ASSERT_TRUE(kiosk_->counter().open(visit_));
+  RowModel& rows = *kiosk_->desk().then()->changes();
+  ASSERT_TRUE(Hand::wait_for([&] { return rows.count() > 0; }, 10000));
+  QStringList names;
+  for (int i = 0; i < rows.count(); ++i) {
+    const QVariantMap row = rows.row(i);
+    names.append(row["name"].toString());
+    EXPECT_FALSE(row["now"].toString().contains('.')) << row["now"].toString().toStdString();
+    EXPECT_TRUE(row["text"].toString().startsWith(row["name"].toString()))
+        << row["text"].toString().toStdString();
+  }
+  EXPECT_TRUE(names.contains("Chlore libre")) << names.join(", ").toStdString();
+}
+
 TEST_F(FurnishedCounter, AReadingOfItsOwnErrorSaysSo) {
   ASSERT_NO_FATAL_FAILURE(open_furnished("en"));
   kiosk_->desk().startBottle();
