@@ -2,7 +2,6 @@
 // Readings come in here: by themselves from the instrument, or typed on the pad.
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Layouts
 import QtQuick.Controls.Basic
 import Counter
 
@@ -11,63 +10,62 @@ Item {
     required property Desk desk
     readonly property BenchDesk bench: desk.bench
 
-    RowLayout {
-        anchors { fill: parent; margins: Ink.margin; topMargin: Ink.px(24); bottomMargin: Ink.px(16) }
-        spacing: Ink.px(32)
+    // Not layouts: how high the words stand must follow at once from how wide they are.
+    Column {
+        id: head
+        anchors { left: parent.left; right: pad.left; top: parent.top; leftMargin: Ink.margin; rightMargin: Ink.margin; topMargin: Ink.px(24) }
+        spacing: Ink.px(12)
 
-        ColumnLayout {
-            Layout.fillWidth: true
-            Layout.fillHeight: true
-            spacing: Ink.px(12)
-
-            Title { Layout.fillWidth: true; text: screen.bench.headline }
-            Prose {
-                objectName: "due_line"
-                Layout.fillWidth: true
-                visible: text.length > 0
-                text: screen.bench.dueLine
-            }
-            TroubleBanner { Layout.fillWidth: true; text: screen.bench.trouble }
-            OrphanLine { Layout.fillWidth: true; bench: screen.bench }
-
-            ListView {
-                id: list
-                objectName: "reading_list"
-                Layout.fillWidth: true
-                Layout.fillHeight: true
-                clip: true
-                model: screen.bench.readings
-                boundsBehavior: Flickable.StopAtBounds
-                ScrollBar.vertical: ScrollBar {}
-                delegate: ReadingRow {
-                    id: reading
-                    width: list.width
-                    onClicked: screen.bench.choose(reading.analyte)
-                }
-            }
-            RowLayout {
-                Layout.fillWidth: true
-                spacing: Ink.room
-                Line {
-                    Layout.fillWidth: true
-                    text: screen.bench.instrumentLine
-                    font.pixelSize: Ink.small
-                    pale: true
-                }
-                Act {
-                    objectName: "open_overnight"
-                    visible: screen.desk.overnight.mayTest
-                    text: screen.desk.overnight.openWord
-                    onClicked: screen.desk.overnight.shown = true
-                }
-            }
+        Title { width: parent.width; text: screen.bench.headline }
+        Prose {
+            objectName: "due_line"
+            width: parent.width
+            visible: text.length > 0
+            text: screen.bench.dueLine
         }
-
-        PadPanel {
-            bench: screen.bench
-            Layout.preferredWidth: Ink.px(380)
-            Layout.fillHeight: true
-            onNext: screen.desk.place = 3
+        TroubleBanner { width: parent.width; text: screen.bench.trouble }
+        OrphanLine { width: parent.width; bench: screen.bench }
+    }
+    ListView {
+        id: list
+        objectName: "reading_list"
+        anchors { left: head.left; right: head.right; top: head.bottom; bottom: foot.top; topMargin: Ink.px(12); bottomMargin: Ink.px(10) }
+        clip: true
+        model: screen.bench.readings
+        boundsBehavior: Flickable.StopAtBounds
+        ScrollBar.vertical: ScrollBar {}
+        delegate: ReadingRow {
+            id: reading
+            width: list.width
+            onClicked: screen.bench.choose(reading.analyte)
         }
+    }
+    Item {
+        id: foot
+        anchors { left: head.left; right: head.right; bottom: parent.bottom; bottomMargin: Ink.px(16) }
+        height: Math.max(instrument.implicitHeight, overnight.visible ? overnight.height : 0)
+        Line {
+            id: instrument
+            anchors.verticalCenter: parent.verticalCenter
+            width: parent.width - (overnight.visible ? overnight.width + Ink.room : 0)
+            text: screen.bench.instrumentLine
+            font.pixelSize: Ink.small
+            pale: true
+        }
+        Act {
+            id: overnight
+            objectName: "open_overnight"
+            anchors { right: parent.right; verticalCenter: parent.verticalCenter }
+            visible: screen.desk.overnight.mayTest
+            text: screen.desk.overnight.openWord
+            onClicked: screen.desk.overnight.shown = true
+        }
+    }
+    PadPanel {
+        id: pad
+        anchors { right: parent.right; top: parent.top; bottom: parent.bottom; margins: Ink.margin; topMargin: Ink.px(24); bottomMargin: Ink.px(16) }
+        width: Ink.px(380)
+        bench: screen.bench
+        onNext: screen.desk.place = 3
     }
 }
