@@ -99,6 +99,7 @@ tl::expected<std::unique_ptr<Kiosk>, std::string> Kiosk::start(const KioskOption
     // Not from within the window that is to go: it is made anew, with every sentence.
     QTimer::singleShot(0, k->desk_.get(), [k] {
       k->speak();
+      k->tell_instruments();
       k->show(k->options_);
     });
   });
@@ -123,20 +124,28 @@ std::string Kiosk::put_on_counter(const QString& file) {
 
 void Kiosk::listen() {
   const std::vector<InstrumentLine>& lines = desk_->settings().lines;
-  if (lines == listening_) return;
+  if (lines == listening_) return tell_instruments();
   while (!bench_->instruments().empty()) bench_->stop(*bench_->instruments().front());
   listening_ = lines;
-  QStringList said;
   for (const InstrumentLine& line : lines) {
     if (line.port.isEmpty()) continue;
-    auto profile = load_profile(line.profile.toStdString());
+    if (auto profile = load_profile(line.profile.toStdString()))
+      bench_->listen(std::move(*profile), line.port);
+  }
+  tell_instruments();
+}
+
+void Kiosk::tell_instruments() {
+  QStringList said;
+  for (const InstrumentLine& line : desk_->settings().lines) {
+    if (line.port.isEmpty()) continue;
+    const auto profile = load_profile(line.profile.toStdString());
     if (!profile) {
       said.append(QString::fromStdString(profile.error().front().text()));
       continue;
     }
     said.append(QObject::tr("%1 on %2: its readings come in by themselves")
                     .arg(QString::fromStdString(profile->name), line.port));
-    bench_->listen(std::move(*profile), line.port);
   }
   if (said.isEmpty())
     said.append(QObject::tr("No instrument is set; type the readings. (Back room, Instrument)"));

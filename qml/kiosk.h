@@ -33,6 +33,7 @@ class Kiosk {
   explicit Kiosk(const KioskOptions& options);
   std::string put_on_counter(const QString& file);
   void listen();
+  void tell_instruments();  // at the bench, in the language of the screen
   void show(const KioskOptions& options);
   void speak();  // the language of the settings, on screen and in what the desks say
 

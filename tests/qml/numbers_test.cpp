@@ -42,6 +42,8 @@ TEST_F(FurnishedCounter, ThenAndNowSpeaksTheClerksLanguage) {
     EXPECT_TRUE(row["text"].toString().startsWith(row["name"].toString()))
         << row["text"].toString().toStdString();
   }
+  EXPECT_TRUE(kiosk_->desk().bench()->instrumentLine().startsWith("Aucun instrument"))
+      << kiosk_->desk().bench()->instrumentLine().toStdString();
   EXPECT_TRUE(names.contains("Chlore libre")) << names.join(", ").toStdString();
 }
 
