@@ -86,7 +86,7 @@ tl::expected<std::unique_ptr<Kiosk>, std::string> Kiosk::start(const KioskOption
     while (!k->bench_->instruments().empty()) k->bench_->stop(*k->bench_->instruments().front());
   });
   QObject::connect(&trial, &ListenerForm::ended, kiosk->desk_.get(), [k = kiosk.get()] {
-    k->listening_.assign(kMostInstruments, {});
+    k->listening_.reset();
     k->listen();
   });
   QObject::connect(&trial, &ListenerForm::heard, kiosk->desk_.get(),

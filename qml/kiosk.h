@@ -45,8 +45,8 @@ class Kiosk {
   std::unique_ptr<Desk> desk_;
   std::unique_ptr<QQmlApplicationEngine> engine_;
   QQuickWindow* window_ = nullptr;
-  std::vector<InstrumentLine> listening_{kMostInstruments};
-  QString spoken_;  // the language of the screen
+  std::optional<std::vector<InstrumentLine>> listening_;  // nothing: not begun
+  QString spoken_;                                        // the language of the screen
   std::unique_ptr<QTranslator> translator_;
 };
 

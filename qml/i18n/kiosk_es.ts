@@ -5157,5 +5157,9 @@
         <source>Kept. The next plan goes by it.</source>
         <translation>Guardado. El próximo plan se rige por ello.</translation>
     </message>
+    <message>
+        <source>For which water</source>
+        <translation>Para qué agua</translation>
+    </message>
 </context>
 </TS>

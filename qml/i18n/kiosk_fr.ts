@@ -5157,5 +5157,9 @@
         <source>Kept. The next plan goes by it.</source>
         <translation>Gardé. Le prochain plan s’y tient.</translation>
     </message>
+    <message>
+        <source>For which water</source>
+        <translation>Pour quelle eau</translation>
+    </message>
 </context>
 </TS>

@@ -94,10 +94,13 @@ void TargetForm::show(size_t index) {
   const TargetSet set = set_of(file_);
   if (index >= set.rows.size()) return form_.clear();
   const TargetRow& row = set.rows[index];
-  form_ = {
-      {"target_row", QString::number(index)}, {"target_low", number(row.low)},
-      {"target_high", number(row.high)},      {"target_aim", number(row.aim)},
-      {"target_source", q(row.source)},       {"target_whose", is_own(row, index) ? "shop" : "built_in"}};
+  form_ = {{"target_analyte", q(row.analyte)},
+           {"target_row", QString::number(index)},
+           {"target_low", number(row.low)},
+           {"target_high", number(row.high)},
+           {"target_aim", number(row.aim)},
+           {"target_source", q(row.source)},
+           {"target_whose", is_own(row, index) ? "shop" : "built_in"}};
 }
 
 QList<QVariantMap> TargetForm::fields() const {
@@ -105,22 +108,30 @@ QList<QVariantMap> TargetForm::fields() const {
       whose{QVariantMap{{"key", "shop"}, {"word", say(QT_TRANSLATE_NOOP("targets", "The shop’s own"))}},
             QVariantMap{{"key", "built_in"}, {"word", say(QT_TRANSLATE_NOOP("targets", "As built in"))}}};
   const TargetSet set = set_of(file_);
-  for (size_t i = 0; i < set.rows.size(); ++i)
-    targets.append(QVariantMap{
-        {"key", QString::number(i)},
-        {"word", analyte_word(set.rows[i].analyte) + QStringLiteral(": ") + case_words(set.rows[i])}});
+  QVariantList analytes;
+  const std::string chosen = form_.value("target_analyte").toString().toStdString();
+  for (size_t i = 0; i < set.rows.size(); ++i) {
+    const AnalyteId& analyte = set.rows[i].analyte;
+    const QVariantMap choice{{"key", q(analyte)}, {"word", analyte_word(analyte)}};
+    if (!analytes.contains(choice)) analytes.append(choice);
+    if (analyte == chosen)
+      targets.append(QVariantMap{{"key", QString::number(i)}, {"word", case_words(set.rows[i])}});
+  }
   const auto field = [&](const char* key, const char* label, QVariantList options = {}) {
     return QVariantMap{{"key", QString::fromLatin1(key)},
                        {"label", say(label)},
                        {"value", form_.value(QString::fromLatin1(key)).toString()},
                        {"options", std::move(options)}};
   };
-  return {field("target_row", QT_TRANSLATE_NOOP("targets", "Which target"), targets),
+  QList<QVariantMap> out{field("target_analyte", QT_TRANSLATE_NOOP("targets", "Which target"), analytes)};
+  if (targets.isEmpty()) return out;
+  out += {field("target_row", QT_TRANSLATE_NOOP("targets", "For which water"), targets),
           field("target_low", QT_TRANSLATE_NOOP("targets", "At least")),
           field("target_high", QT_TRANSLATE_NOOP("targets", "At most")),
           field("target_aim", QT_TRANSLATE_NOOP("targets", "Where a dose aims; empty: the middle")),
           field("target_source", QT_TRANSLATE_NOOP("targets", "Who says so")),
           field("target_whose", QT_TRANSLATE_NOOP("targets", "Whose it is"), whose)};
+  return out;
 }
 
 QList<QVariantMap> TargetForm::rows() const {
@@ -139,6 +150,12 @@ QList<QVariantMap> TargetForm::rows() const {
 }
 
 bool TargetForm::set(const QString& key, const QString& text) {
+  if (key == QLatin1String("target_analyte")) {  // its first row, which holds for most water
+    const TargetSet set = set_of(file_);
+    for (size_t i = set.rows.size(); i-- > 0;)
+      if (q(set.rows[i].analyte) == text) show(i);
+    return true;
+  }
   if (key == QLatin1String("target_row")) {
     bool sound = false;
     const size_t row = text.toULongLong(&sound);

@@ -26,11 +26,11 @@ class TargetsAtTheCounter : public CounterTest {
 TEST_F(TargetsAtTheCounter, OneIsSetAndStandsAfterARestart) {
   open_counter("2026-06-14T09:00:00-05:00");
   back().setShelf("targets");
-  const QString row = row_named("Calcium hardness");
-  ASSERT_FALSE(row.isEmpty());
-  back().setValue("target_row", row);
+  const QString analyte = row_named("Total alkalinity");
+  ASSERT_FALSE(analyte.isEmpty());
+  back().setValue("target_analyte", analyte);
   const QString low = value_of("target_low");
-  ASSERT_FALSE(low.isEmpty());
+  ASSERT_FALSE(low.isEmpty()) << analyte.toStdString() << back().fields()->count();
   back().setValue("target_high", "1");
   back().apply();
   EXPECT_TRUE(back().says().contains("targets.toml")) << back().says().toStdString();
@@ -41,7 +41,7 @@ TEST_F(TargetsAtTheCounter, OneIsSetAndStandsAfterARestart) {
   close_counter();
   open_counter("2026-06-14T09:10:00-05:00");
   back().setShelf("targets");
-  back().setValue("target_row", row);
+  back().setValue("target_analyte", analyte);
   EXPECT_EQ(value_of("target_low"), low);
   EXPECT_EQ(value_of("target_high"), "612.5");
   EXPECT_EQ(value_of("target_whose"), "shop");
