@@ -96,13 +96,34 @@ std::optional<bool> as_flag(const toml::node& node) {
   return std::nullopt;
 }
 
-// Where Arabic presentation forms B stand (U+FEA6 to U+FEFE), which the parser's test for blanks does not
-// come back from; ordinary letters serve.
-std::optional<size_t> unreadable_letter(std::string_view text) {
-  for (size_t i = 0; i + 2 < text.size(); ++i) {
-    const auto byte = [&](size_t k) { return static_cast<unsigned char>(text[i + k]); };
-    if (byte(0) != 0xEF) continue;
-    if ((byte(1) == 0xBA && byte(2) >= 0xA6) || (byte(1) == 0xBB && byte(2) != 0xBF)) return i;
+// Past the string that opens at `at`: basic or literal, of one line or of several; the end where it has none.
+size_t past_string(std::string_view text, size_t at) {
+  const char quote = text[at];
+  const std::string three(3, quote);
+  const bool lines = text.substr(at, 3) == three;
+  for (size_t i = at + (lines ? 3 : 1); i < text.size(); ++i) {
+    if (quote == '"' && text[i] == '\\')
+      ++i;
+    else if (lines ? text.substr(i, 3) == three : text[i] == quote)
+      return i + (lines ? 3 : 1);
+    else if (!lines && text[i] == '\n')
+      return i;
+  }
+  return text.size();
+}
+
+// The first letter beyond ASCII that stands outside strings and comments, where TOML 1.0 has none and the
+// parser's test for blanks may not come back from it.
+std::optional<size_t> stray_letter(std::string_view text) {
+  for (size_t i = text.starts_with("\xEF\xBB\xBF") ? 3 : 0; i < text.size();) {
+    if (text[i] == '#')
+      i = std::min(text.find('\n', i), text.size());
+    else if (text[i] == '"' || text[i] == '\'')
+      i = past_string(text, i);
+    else if (static_cast<unsigned char>(text[i]) >= 0x80)
+      return i;
+    else
+      ++i;
   }
   return std::nullopt;
 }
@@ -142,10 +163,10 @@ auto list_if(Node& n, std::string_view key, const char* expected, Convert conver
 }  // namespace
 
 tl::expected<Fields, Fault> Fields::parse(std::string_view text, std::string_view file) {
-  if (const auto at = unreadable_letter(text)) {
+  if (const auto at = stray_letter(text)) {
     const auto line = 1 + std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(*at), '\n');
     return tl::unexpected(Fault{std::string(file), static_cast<int>(line),
-                                "a letter of a presentation form (U+FEA6 to U+FEFE)", "its ordinary letter"});
+                                "a letter beyond ASCII stands outside quotes", "it in quotes"});
   }
   toml::parse_result result = toml::parse(text, file);
   if (!result) {

@@ -154,7 +154,8 @@ std::optional<Records::Kept> Counter::add_reading_to(const std::string& bottle, 
   auto kept = records_.add_reading(next.id, added);
   if (kept) {
     emit readingKept(QString::fromStdString(next.id), QString::fromStdString(added.analyte), added.value);
-    waiting_ = records_.waiting();
+    // Not read anew: that would cost every reading of every bottle that waits.
+    *found = std::move(next);
     emit waitingChanged();
   }
   return kept;

@@ -126,7 +126,6 @@ int main(int count, char** words) {
   options.out_dir = folder.filePath("sheets");
   options.windowed = true;
   std::vector<std::string> codes;
-  for (int i = 0; i < kInstruments; ++i) codes.push_back("B-" + std::to_string(9000 + i));
   auto started = Kiosk::start(options);
   if (!started) {
     std::cerr << started.error() << "\n";
@@ -134,11 +133,23 @@ int main(int count, char** words) {
   }
   Kiosk& kiosk = **started;
   // Eight bottles wait, and the clerk turns to the next one every half minute; new ones every five.
+  int made = 0;
   const auto begin_all = [&] {
-    for (const std::string& code : codes) kiosk.desk().scan(QString::fromStdString(code));
+    for (const Visit& visit : std::vector<Visit>(kiosk.counter().waiting()))
+      if (kiosk.counter().open(visit.id)) (void)kiosk.counter().tell(Plan{});
+    codes.clear();
+    for (int i = 0; i < kInstruments; ++i, ++made) {
+      codes.push_back("B-" + std::to_string(9000 + made));
+      kiosk.desk().scan(QString::fromStdString(codes.back()));
+      if (made >= kInstruments)
+        emulators[i]->process.write(("bottle " + bottle_of(folder, made) + "\n").toUtf8());
+    }
     kiosk.desk().setPlace(Desk::Bench);
   };
   begin_all();
+  QTimer others;
+  QObject::connect(&others, &QTimer::timeout, begin_all);
+  others.start(300000);
 
   int kept = 0, backs = 0, late = 0;
   std::vector<double> frames, gaps, back_seconds;
@@ -200,6 +211,7 @@ int main(int count, char** words) {
   reads.start(500);
   QTimer::singleShot(static_cast<int>(seconds * 1000), [&] {
     plug.stop();
+    others.stop();
     for (auto& [i, emulator] : emulators) emulator->process.write("fault silent\n");
     QTimer::singleShot(2000, &app, &QCoreApplication::quit);
   });
