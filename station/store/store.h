@@ -73,8 +73,8 @@ class Store {
   Stored<std::optional<OvernightTest>> overnight(const std::string& visit_id);
   Stored<std::vector<OvernightTest>> open_overnights();
 
-  // Readings without a bottle. Settling one puts it into the visit, or aside where there is none named, in one
-  // transaction; one that is settled already is refused, so that it counts once.
+  // Readings without a bottle. Settling one puts it into the visit, or aside where there is none named, in
+  // one transaction; one that is settled already is refused, so that it counts once.
   Stored<void> keep_orphan(const OrphanReading& orphan);
   Stored<std::vector<OrphanReading>> orphans();  // not settled, as they came
   Stored<void> settle_orphan(const std::string& id, const std::optional<std::string>& visit_id,
