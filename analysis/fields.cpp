@@ -235,7 +235,7 @@ namespace {
 constexpr const char* kThere = "it to be there";
 }
 
-// NOLINTNEXTLINE(bugprone-macro-parentheses): a type takes no parentheses
+// NOLINTBEGIN(bugprone-macro-parentheses): a type takes no parentheses
 #define BRIMLINE_REQUIRED(type, name)                                          \
   type Fields::name(std::string_view key) {                                    \
     if (!has(key)) node_->fault(nullptr, quoted(key) + " is missing", kThere); \
@@ -248,6 +248,7 @@ BRIMLINE_REQUIRED(bool, flag)
 BRIMLINE_REQUIRED(std::vector<std::string>, texts)
 BRIMLINE_REQUIRED(std::vector<double>, numbers)
 #undef BRIMLINE_REQUIRED
+// NOLINTEND(bugprone-macro-parentheses)
 
 Fields Fields::table(std::string_view key) {
   if (auto found = table_if(key)) return *found;

@@ -27,7 +27,8 @@ void append_word(std::string& out, int word) {
 
 void ModbusTalker::put(const MethodRow& row, const LineReading& reading) {
   const int mark = !reading.clipped ? 0 : *reading.clipped == Clip::above ? 1 : 2;
-  waiting_.push_back({std::atoi(row.code.c_str()), static_cast<float>(reading.value), mark, reading.sample});
+  waiting_.push_back({static_cast<int>(std::strtol(row.code.c_str(), nullptr, 10)),
+                      static_cast<float>(reading.value), mark, reading.sample});
 }
 
 void ModbusTalker::fill_registers(const Shown& shown) {

@@ -97,8 +97,8 @@ double at_share(std::vector<double> values, double share) {
 }  // namespace
 
 int main(int count, char** words) {
-  const double minutes = count > 1 ? std::atof(words[1]) : 30;
-  const int replugs = count > 2 ? std::atoi(words[2]) : 200;
+  const double minutes = count > 1 ? std::strtod(words[1], nullptr) : 30;
+  const int replugs = count > 2 ? static_cast<int>(std::strtol(words[2], nullptr, 10)) : 200;
   qputenv("QT_QUICK_BACKEND", "software");
   if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   QGuiApplication app(count, words);

@@ -9,8 +9,8 @@
 
 int main(int count, char** words) {
   using namespace brimline;
-  const std::int64_t frames = count > 1 ? std::atoll(words[1]) : 1000000;
-  const auto seed = static_cast<unsigned>(count > 2 ? std::atoi(words[2]) : 1);
+  const std::int64_t frames = count > 1 ? std::strtoll(words[1], nullptr, 10) : 1000000;
+  const auto seed = static_cast<unsigned>(count > 2 ? std::strtoul(words[2], nullptr, 10) : 1);
   std::vector<tests::FrameTally> tallies;
   for (const Profile& profile : builtin_profiles())
     tallies.push_back(tests::send_frames(profile.id, frames, seed));
