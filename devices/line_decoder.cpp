@@ -13,16 +13,6 @@ namespace {
 // neither a start character nor a checksum could tell.
 constexpr Millis kQuiet{50};
 
-std::vector<std::string_view> split(std::string_view body, char delimiter) {
-  std::vector<std::string_view> out;
-  for (;;) {
-    const size_t at = body.find(delimiter);
-    out.push_back(body.substr(0, at));
-    if (at == std::string_view::npos) return out;
-    body.remove_prefix(at + 1);
-  }
-}
-
 std::optional<std::string> text_or_nothing(std::string_view text) {
   if (text.empty()) return std::nullopt;
   return std::string(text);
@@ -190,7 +180,7 @@ void LineDecoder::parse(std::string_view body, Heard& heard) {
   std::string without_delimiters(body);
   std::erase(without_delimiters, form.delimiter);
   if (!is_printable(without_delimiters)) return tell_garbled(heard, "a byte is no letter, digit or sign");
-  const auto texts = split(body, form.delimiter);
+  const auto texts = split_fields(body, form.delimiter);
   if (texts.size() != form.fields.size())
     return tell_garbled(
         heard, std::to_string(texts.size()) + " fields instead of " + std::to_string(form.fields.size()));

@@ -26,8 +26,8 @@ constexpr size_t kSpecimen = 2;      // of an order record
 constexpr size_t kMessageTime = 13;  // of a header record
 constexpr size_t kCodeComponent = 3;
 
-std::string at(const std::vector<std::string>& fields, size_t index) {
-  return index < fields.size() ? fields[index] : std::string();
+std::string at(const std::vector<std::string_view>& fields, size_t index) {
+  return index < fields.size() ? std::string(fields[index]) : std::string();
 }
 
 std::optional<std::string> text_or_nothing(const std::string& text) {
@@ -170,11 +170,11 @@ void LisDecoder::finish_frame(Heard& heard) {
   if (again) return;  // our answer was lost: acknowledged once more, not read once more
   accepted_ = true;
   expected_ = (expected_ + 1) % 8;
-  take_text(text, last, heard);
+  take_text(text, heard);
 }
 
 // A record ends with CR; frames ended by ETB carry a part of one. A record that never ends is dropped.
-void LisDecoder::take_text(std::string_view text, bool last, Heard& heard) {
+void LisDecoder::take_text(std::string_view text, Heard& heard) {
   constexpr size_t kLongestRecord = 8192;
   text_ += text;
   for (size_t end = text_.find('\r'); end != std::string::npos; end = text_.find('\r')) {
@@ -182,20 +182,16 @@ void LisDecoder::take_text(std::string_view text, bool last, Heard& heard) {
     text_.erase(0, end + 1);
     take_record(record, heard);
   }
-  if ((last && !text_.empty()) || text_.size() > kLongestRecord) {
+  if (text_.size() > kLongestRecord) {
     heard.trouble(TroubleKind::garbled, "A record has no end.");
     text_.clear();
   }
 }
 
-std::vector<std::string> LisDecoder::split(const std::string& text, char delimiter) const {
-  std::vector<std::string> out(1);
-  for (const char c : text)
-    if (c == delimiter)
-      out.emplace_back();
-    else
-      out.back() += c;
-  return out;
+std::string LisDecoder::component_of(const std::vector<std::string_view>& fields, size_t field,
+                                     size_t index) const {
+  const std::string text = at(fields, field);
+  return at(split_fields(text, component_), index);
 }
 
 std::string LisDecoder::plain(const std::string& text) const {
@@ -214,12 +210,11 @@ std::string LisDecoder::plain(const std::string& text) const {
 }
 
 void LisDecoder::take_record(const std::string& record, Heard& heard) {
-  if (!is_printable(record) || record.empty())
-    return heard.trouble(TroubleKind::garbled, "A record holds bytes that are no letters, digits or signs.");
+  if (record.empty()) return heard.trouble(TroubleKind::garbled, "A record is empty.");
   if (record[0] == 'H') return take_header(record, heard);
-  const auto fields = split(record, field_);
+  const auto fields = split_fields(record, field_);
   if (record[0] == 'P') sample_.clear();
-  if (record[0] == 'O') sample_ = plain(split(at(fields, kSpecimen), component_)[0]);
+  if (record[0] == 'O') sample_ = plain(component_of(fields, kSpecimen, 0));
   if (record[0] == 'R') take_result(fields, heard);
 }
 
@@ -229,13 +224,13 @@ void LisDecoder::take_header(const std::string& record, Heard& heard) {
   repeat_ = record[2];
   component_ = record[3];
   escape_ = record[4];
-  message_time_ = at(split(record, field_), kMessageTime);
+  message_time_ = at(split_fields(record, field_), kMessageTime);
   sample_.clear();
 }
 
-void LisDecoder::take_result(const std::vector<std::string>& fields, Heard& heard) {
+void LisDecoder::take_result(const std::vector<std::string_view>& fields, Heard& heard) {
   if (!is_final(at(fields, kStatus))) return;
-  const std::string code = plain(at(split(at(fields, kCode), component_), kCodeComponent));
+  const std::string code = plain(component_of(fields, kCode, kCodeComponent));
   const MethodRow* row = profile_.method(code);
   if (!row)
     return heard.trouble(TroubleKind::unknown_method,

@@ -28,11 +28,11 @@ class LisDecoder : public Decoder {
   void take_frame_byte(char byte, Heard& heard);
   void finish_frame(Heard& heard);
   void refuse(Heard& heard, const std::string& why);
-  void take_text(std::string_view text, bool last, Heard& heard);
+  void take_text(std::string_view text, Heard& heard);
   void take_record(const std::string& record, Heard& heard);
   void take_header(const std::string& record, Heard& heard);
-  void take_result(const std::vector<std::string>& fields, Heard& heard);
-  std::vector<std::string> split(const std::string& text, char delimiter) const;
+  void take_result(const std::vector<std::string_view>& fields, Heard& heard);
+  std::string component_of(const std::vector<std::string_view>& fields, size_t field, size_t index) const;
   std::string plain(const std::string& text) const;  // escapes undone
 
   Profile profile_;

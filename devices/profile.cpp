@@ -177,13 +177,21 @@ tl::expected<Profile, std::vector<Fault>> read_profile_file(const std::string& p
     return tl::unexpected(
         std::vector<Fault>{{path, 0, "cannot be read", "a built-in profile's id or a profile's file"}});
   const std::string text((std::istreambuf_iterator<char>(in)), {});
-  return read_profile(text, path);
+  auto profile = read_profile(text, path);
+  if (profile) profile->file = path;
+  return profile;
 }
 
 tl::expected<Profile, std::vector<Fault>> load_profile(const std::string& name_or_file) {
   for (Profile& profile : builtin_profiles())
     if (profile.id == name_or_file) return std::move(profile);
   return read_profile_file(name_or_file);
+}
+
+std::vector<Profile> all_profiles(const std::string& folder) {
+  std::vector<Profile> out = builtin_profiles();
+  for (Profile& own : profiles_in(folder).profiles) out.push_back(std::move(own));
+  return out;
 }
 
 ProfileFolder profiles_in(const std::string& folder) {

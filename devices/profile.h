@@ -85,6 +85,9 @@ struct ModbusForm {
 
 struct Profile {
   std::string id, name, protocol, note;
+  std::string file;  // it was read from; empty: built in
+  // What load_profile finds it by.
+  const std::string& key() const { return file.empty() ? id : file; }
   SerialSettings serial;
   std::optional<Millis> silence;  // longer without a sound frame is `silent`; absent: silence says nothing
   LineForm line;
@@ -113,5 +116,8 @@ struct ProfileFolder {
   std::vector<Fault> faults;
 };
 ProfileFolder profiles_in(const std::string& folder);
+
+// Those built in, then the shop's own.
+std::vector<Profile> all_profiles(const std::string& folder);
 
 }  // namespace brimline

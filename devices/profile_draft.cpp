@@ -33,23 +33,13 @@ std::vector<std::string> whole_lines(std::string_view heard, const std::string& 
   return out;
 }
 
-std::vector<std::string> split(const std::string& body, char delimiter) {
-  std::vector<std::string> out(1);
-  for (const char c : body)
-    if (c == delimiter)
-      out.emplace_back();
-    else
-      out.back() += c;
-  return out;
-}
-
 bool is_number(const std::string& text) {
   return !text.empty() && std::all_of(text.begin(), text.end(), [](char c) {
     return std::isdigit(c) || c == '.' || c == ',' || c == '-';
   }) && std::any_of(text.begin(), text.end(), [](char c) { return std::isdigit(c); });
 }
 
-// The lines of the commonest count of fields, two at least.
+// The lines of the most fields, two at least.
 std::optional<Form> form_of(std::string_view heard, const std::string& end, char delimiter) {
   Form out;
   out.end = end;
@@ -59,12 +49,12 @@ std::optional<Form> form_of(std::string_view heard, const std::string& end, char
     return !is_printable(line) || line.find(delimiter) == std::string::npos;
   });
   if (all.size() < 2) return std::nullopt;
-  const auto fields = [&](const std::string& line) {
+  const auto delimiters = [&](const std::string& line) {
     return std::count(line.begin(), line.end(), delimiter);
   };
-  const auto most = fields(*std::max_element(
-      all.begin(), all.end(), [&](const auto& a, const auto& b) { return fields(a) < fields(b); }));
-  std::erase_if(all, [&](const std::string& line) { return fields(line) != most; });
+  const auto most = delimiters(*std::max_element(
+      all.begin(), all.end(), [&](const auto& a, const auto& b) { return delimiters(a) < delimiters(b); }));
+  std::erase_if(all, [&](const std::string& line) { return delimiters(line) != most; });
   if (most < 2 || all.size() < 2) return std::nullopt;
   const char first = all.front()[0];
   if (!std::isalnum(first) &&
@@ -72,7 +62,8 @@ std::optional<Form> form_of(std::string_view heard, const std::string& end, char
     out.start = std::string(1, first);
   for (const std::string& line : all) {
     out.bodies.push_back(line.substr(out.start.size()));
-    out.lines.push_back(split(out.bodies.back(), delimiter));
+    const auto fields = split_fields(out.bodies.back(), delimiter);
+    out.lines.emplace_back(fields.begin(), fields.end());
   }
   for (const char* kind : {"crc16", "sum", "xor"}) {
     const bool fits = std::all_of(out.bodies.begin(), out.bodies.end(), [&](const std::string& body) {

@@ -68,7 +68,7 @@ void ProfileTrial::next() {
   }
   const Profile& profile = profiles_[current_];
   result_ = {};
-  result_.profile = profile.id;
+  result_.profile = profile.key();
   result_.name = profile.name;
   result_.serial = profile.serial;
   wire_ = open_(profile.serial);

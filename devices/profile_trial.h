@@ -17,7 +17,7 @@
 namespace brimline {
 
 struct TrialResult {
-  std::string profile, name;  // id and name
+  std::string profile, name;  // its key and name
   SerialSettings serial;
   int bytes = 0, sound = 0, garbled = 0;  // sound: frames, idle ones too; garbled: as the decoder told
   bool opened = false;

@@ -58,6 +58,16 @@ void tell_value(Heard& heard, const MethodRow& row, double value, std::optional<
   heard.told.push_back(DecodedReading{std::move(reading), std::move(once)});
 }
 
+std::vector<std::string_view> split_fields(std::string_view text, char delimiter) {
+  std::vector<std::string_view> out;
+  for (;;) {
+    const size_t at = text.find(delimiter);
+    out.push_back(text.substr(0, at));
+    if (at == std::string_view::npos) return out;
+    text.remove_prefix(at + 1);
+  }
+}
+
 bool is_printable(std::string_view text) {
   return std::all_of(text.begin(), text.end(), [](char c) { return c >= 0x20 && c <= 0x7e; });
 }

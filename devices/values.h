@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "devices/decoder.h"
 
@@ -19,6 +20,9 @@ std::optional<double> parse_decimal(std::string_view text, char decimal, int dec
 // for a value beyond the method's range without a mark.
 void tell_value(Heard& heard, const MethodRow& row, double value, std::optional<Clip> clipped,
                 std::optional<std::string> sample, std::optional<std::string> serial, std::string once);
+
+// The fields between the delimiters, empty ones too; of an empty text one empty field.
+std::vector<std::string_view> split_fields(std::string_view text, char delimiter);
 
 bool is_printable(std::string_view text);  // ASCII 0x20 to 0x7e only
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "qml/shots.h"
 
-#include <QCoreApplication>
 #include <QDir>
 #include <QImage>
 
@@ -16,9 +15,6 @@ bool make_shots(Kiosk& kiosk, const QString& folder) {
   each_page(kiosk, [&](const QString& name) {
     const QString file =
         QStringLiteral("%1/%2_%3.png").arg(folder).arg(++number, 2, 10, QChar('0')).arg(name);
-    // Words that wrap get their height only once they have their width: the first frame may be one too early.
-    (void)kiosk.window()->grabWindow();
-    QCoreApplication::processEvents();
     written = kiosk.window()->grabWindow().save(file) && written;
   });
   return written;

@@ -126,7 +126,6 @@ std::vector<std::string> closing_ids(const std::vector<Finding>& findings) {
     const bool ph = (f.id == "ph_low" || f.id == "ph_high") && f.concern == Concern::health;
     if (ph || closes_water(f.id)) out.push_back(f.id);
   }
-
   return out;
 }
 

@@ -13,7 +13,6 @@ namespace {
 constexpr double kHarmLimit = 0.01;   // of the contract
 constexpr double kHarmAimed = 0.006;  // in the quick draws, which are fewer
 constexpr int kMostCuts = 8;
-
 constexpr double kLowestShockPh = 7.3, kShockPhStep = 0.2;  // how far acid is brought before a shock
 constexpr int kQuickDraws = 400;                            // while cutting
 constexpr double kHoldsOff = 10;  // mg/L of stabilizer from which chlorine outlasts a day of sun, from memory

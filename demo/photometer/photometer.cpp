@@ -16,7 +16,8 @@ double rounded(double value, int decimals) {
   return std::round(value * scale) / scale;
 }
 
-// Absorbance of 1 mg/L in 1 cm: that of iron at 510 nm, 0.197, for every colour of the invented reagents.
+// Absorbance of 1 mg/L in 1 cm: that of iron by 1,10-phenanthroline at 510 nm, from memory, for every colour
+// of the invented reagents.
 constexpr double kSlope = 0.197;
 
 }  // namespace

@@ -139,7 +139,8 @@ BackDesk::BackDesk(Settings& settings, QString file, Counter& counter, QObject* 
       counter_(counter),
       product_form_(QFileInfo(file_).dir().filePath("shelf").toStdString()),
       target_form_(QFileInfo(file_).dir().filePath("targets.toml").toStdString()),
-      listener_(settings_, QFileInfo(file_).dir().filePath("profiles")),
+      profiles_(QFileInfo(file_).dir().filePath("profiles")),
+      listener_(settings_, profiles_),
       fields_({"key", "label", "value", "options"}),
       rows_({"name", "detail", "number"}) {
   connect(&listener_, &ListenerForm::moved, this, [this] {
@@ -196,8 +197,7 @@ void BackDesk::refresh() {
                      {"label", QCoreApplication::translate("back", field.label)},
                      {"value", field.get(settings_)},
                      {"options", options_of(field)}});
-  if (shelf_ == QLatin1String("instrument"))
-    fields = instrument_fields(settings_, line_, QFileInfo(file_).dir().filePath("profiles"));
+  if (shelf_ == QLatin1String("instrument")) fields = instrument_fields(settings_, line_, profiles_);
   if (SupplyForm::is_ours(shelf_)) fields = supply_form_.fields(shelf_);
   if (shelf_ == QLatin1String("products")) fields = product_form_.fields();
   if (shelf_ == QLatin1String("targets")) fields = target_form_.fields();
@@ -211,7 +211,7 @@ void BackDesk::refresh() {
 void BackDesk::refreshRows() {
   QList<QVariantMap> rows;
   if (shelf_ == QLatin1String("instrument"))
-    rows = instrument_rows(settings_.lines[line_].profile, QFileInfo(file_).dir().filePath("profiles"));
+    rows = instrument_rows(settings_.lines[line_].profile, profiles_);
   if (shelf_ == QLatin1String("products")) rows = product_form_.rows();
   if (shelf_ == QLatin1String("targets")) rows = target_form_.rows();
   if (shelf_ == QLatin1String("listener")) rows = listener_.rows();

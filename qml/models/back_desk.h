@@ -60,6 +60,7 @@ class BackDesk : public QObject {
   SupplyForm supply_form_;
   ProductForm product_form_;
   TargetForm target_form_;
+  QString profiles_;  // the folder of the shop's own
   ListenerForm listener_;
   QString shelf_ = QStringLiteral("instrument");
   int line_ = 0;  // the instrument whose line is shown

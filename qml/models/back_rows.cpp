@@ -8,6 +8,7 @@
 #include "analysis/panel/names.h"
 #include "devices/profile.h"
 #include "qml/models/choices.h"
+#include "qml/models/form_field.h"
 
 namespace brimline {
 namespace {
@@ -36,6 +37,13 @@ QString origin_words(const Origin& origin) {
   return q(origin.source);
 }
 
+QVariantList profile_choices(const QString& folder) {
+  QVariantList out;
+  for (const Profile& profile : all_profiles(folder.toStdString()))
+    out.append(QVariantMap{{"key", q(profile.key())}, {"word", q(profile.name)}});
+  return out;
+}
+
 }  // namespace
 
 QString method_words(const AnalyteKind& kind, const MethodKind& method) {
@@ -49,35 +57,21 @@ QString method_words(const AnalyteKind& kind, const MethodKind& method) {
   return spread.simplified() + QStringLiteral("; ") + origin_words(method.origin);
 }
 
-QVariantList profile_choices(const QString& folder) {
-  QVariantList out;
-  for (const Profile& profile : builtin_profiles())
-    out.append(QVariantMap{{"key", q(profile.id)}, {"word", q(profile.name)}});
-  for (const Profile& own : profiles_in(folder.toStdString()).profiles)
-    out.append(QVariantMap{{"key", folder + "/" + q(own.id) + ".toml"}, {"word", q(own.name)}});
-  return out;
-}
-
 QList<QVariantMap> instrument_fields(const Settings& settings, int line, const QString& folder) {
   QVariantList lines;
   for (int i = 0; i < kMostInstruments; ++i) {
     const QString number = QString::number(i + 1);
     const QString& port = settings.lines[i].port;
-    lines.append(QVariantMap{
-        {"key", number},
-        {"word", (port.isEmpty() ? say(QT_TRANSLATE_NOOP("back", "%1: none")) : QStringLiteral("%1: ") + port)
-                     .arg(number)}});
+    lines.append(QVariantMap{{"key", number},
+                             {"word", port.isEmpty() ? say(QT_TRANSLATE_NOOP("back", "%1: none")).arg(number)
+                                                     : number + ": " + port}});
   }
   const InstrumentLine& shown = settings.lines[line];
-  const auto field = [](const char* key, const char* label, const QString& value, QVariantList options) {
-    return QVariantMap{{"key", QString::fromLatin1(key)},
-                       {"label", say(label)},
-                       {"value", value},
-                       {"options", std::move(options)}};
-  };
-  return {field("line", QT_TRANSLATE_NOOP("back", "Which instrument"), QString::number(line + 1), lines),
-          field("port", QT_TRANSLATE_NOOP("back", "Port"), shown.port, {}),
-          field("profile", QT_TRANSLATE_NOOP("back", "Profile"), shown.profile, profile_choices(folder))};
+  return {form_field("line", say(QT_TRANSLATE_NOOP("back", "Which instrument")), QString::number(line + 1),
+                     lines),
+          form_field("port", say(QT_TRANSLATE_NOOP("back", "Port")), shown.port, {}),
+          form_field("profile", say(QT_TRANSLATE_NOOP("back", "Profile")), shown.profile,
+                     profile_choices(folder))};
 }
 
 QVariantList code_choices() {

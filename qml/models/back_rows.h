@@ -10,15 +10,13 @@
 
 namespace brimline {
 
-QList<QVariantMap> instrument_rows(const QString& profile,
-                                   const QString& folder);  // its methods, their ranges
+// Of the profile, by its key: methods and ranges; before them what of `folder` cannot be used.
+QList<QVariantMap> instrument_rows(const QString& profile, const QString& folder);
 // "photometer, spread 0.05 and 2 %; from memory"
 QString method_words(const AnalyteKind& kind, const MethodKind& method);
-QList<QVariantMap> method_rows();                     // how each reading may be taken
-QVariantList profile_choices(const QString& folder);  // built in, and the shop's own
-// Which instrument, its port and its profile: {key, label, value, options}.
+QList<QVariantMap> method_rows();  // how each reading may be taken
+// Which instrument, its port and its profile, built in or of `folder`.
 QList<QVariantMap> instrument_fields(const Settings& settings, int line, const QString& folder);
-QVariantList
-code_choices();  // target sets of public codes, and none                              // {key, word}
+QVariantList code_choices();  // {key, word}: none, and the target sets of public codes
 
 }  // namespace brimline

@@ -128,16 +128,20 @@ Records::Kept Counter::change(const std::function<void(Visit&)>& edit) {
   return settle(next, records_.update(next));
 }
 
+// A bottle is tested from its first reading on.
+Records::Kept Counter::begin_testing(Visit& visit) {
+  if (visit.bottle.tested_at) return {};
+  visit.bottle.tested_at = now_();
+  return records_.update(visit);
+}
+
 Records::Kept Counter::add_reading(const Reading& reading) {
   if (!visit_) return tl::unexpected(tr("There is no bottle on the counter.").toStdString());
   Visit next = *visit_;
   Reading added = with_lot(reading);
   added.repeat_of = first_reading_of(next.bottle, reading.analyte);
+  if (auto kept = begin_testing(next); !kept) return kept;
   next.bottle.readings.push_back(added);
-  if (!next.bottle.tested_at) {
-    next.bottle.tested_at = now_();
-    if (auto kept = records_.update(next); !kept) return kept;
-  }
   if (auto kept = records_.add_reading(next.id, added); !kept) return kept;
   emit readingKept(QString::fromStdString(next.id), QString::fromStdString(added.analyte), added.value);
   return settle(next, {});
@@ -181,13 +185,8 @@ Records::Kept Counter::settle_orphan(bool into_bottle) {
     next = *visit_;
     visit = next.id;
     as.repeat_of = first_reading_of(next.bottle, as.analyte);
+    if (auto kept = begin_testing(next); !kept) return kept;
     next.bottle.readings.push_back(as);
-    if (!next.bottle.tested_at) {
-      next.bottle.tested_at = now_();
-      Visit circumstances = *visit_;
-      circumstances.bottle.tested_at = next.bottle.tested_at;
-      if (auto kept = records_.update(circumstances); !kept) return kept;
-    }
   }
   auto kept = records_.settle_orphan(orphan.id, visit, as);
   orphans_ = records_.orphans();  // another counter may have settled it

@@ -78,6 +78,7 @@ class Counter : public QObject {
   void readingKept(const QString& visit, const QString& analyte, double value);
 
  private:
+  Records::Kept begin_testing(Visit& visit);
   Records::Kept settle(Visit next, Records::Kept kept);
   Records::Kept refreshSupplies(Records::Kept kept);
   Reading with_lot(Reading reading) const;

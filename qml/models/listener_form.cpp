@@ -7,6 +7,7 @@
 #include <QVariantList>
 
 #include "devices/serial_wire.h"
+#include "qml/models/form_field.h"
 
 namespace brimline {
 namespace {
@@ -36,28 +37,17 @@ QString counts_of(const TrialResult& r) {
 
 }  // namespace
 
-std::vector<Profile> all_profiles(const QString& folder) {
-  std::vector<Profile> out = builtin_profiles();
-  for (Profile& own : profiles_in(folder.toStdString()).profiles) out.push_back(std::move(own));
-  return out;
-}
-
 ListenerForm::ListenerForm(Settings& settings, QString folder, QObject* parent)
     : QObject(parent), settings_(settings), folder_(std::move(folder)) {}
 
 QList<QVariantMap> ListenerForm::fields(int line) const {
-  const auto field = [](const char* key, const char* label, const QString& value, QVariantList options) {
-    return QVariantMap{{"key", QString::fromLatin1(key)},
-                       {"label", say(label)},
-                       {"value", value},
-                       {"options", std::move(options)}};
-  };
   const QVariantList wishes{
       choice("listen", say(QT_TRANSLATE_NOOP("listener", "Try every profile"))),
       choice("use", say(QT_TRANSLATE_NOOP("listener", "Use the one that fits"))),
       choice("draft", say(QT_TRANSLATE_NOOP("listener", "Write a draft of a new one")))};
-  return {field("listen_port", QT_TRANSLATE_NOOP("listener", "Port"), settings_.lines[line].port, {}),
-          field("listen_wish", QT_TRANSLATE_NOOP("listener", "What to do"), want_, wishes)};
+  return {
+      form_field("listen_port", say(QT_TRANSLATE_NOOP("listener", "Port")), settings_.lines[line].port, {}),
+      form_field("listen_wish", say(QT_TRANSLATE_NOOP("listener", "What to do")), want_, wishes)};
 }
 
 QList<QVariantMap> ListenerForm::rows() const {
@@ -122,16 +112,13 @@ QString ListenerForm::act(int line, bool& applied) {
     const TrialResult* best = trial_ ? trial_->best() : nullptr;
     if (!best) return say(QT_TRANSLATE_NOOP("listener", "None fits yet: listen first."));
     settings_.lines[line].profile = q(best->profile);
-    for (const Profile& own : profiles_in(folder_.toStdString()).profiles)
-      if (own.id == best->profile)
-        settings_.lines[line].profile = QDir(folder_).filePath(q(own.id) + ".toml");
     applied = true;
     return say(QT_TRANSLATE_NOOP("listener", "%1 is listened to on %2.")).arg(q(best->name), port);
   }
   if (port.isEmpty()) return say(QT_TRANSLATE_NOOP("listener", "Name the port first."));
   emit began();
   trial_ = std::make_unique<ProfileTrial>(
-      all_profiles(folder_),
+      all_profiles(folder_.toStdString()),
       [port](const SerialSettings& serial) { return std::make_unique<SerialWire>(port, serial); }, kEach);
   connect(trial_.get(), &ProfileTrial::moved, this, &ListenerForm::moved);
   connect(trial_.get(), &ProfileTrial::finished, this, [this] {

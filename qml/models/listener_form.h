@@ -45,7 +45,4 @@ class ListenerForm : public QObject {
   std::unique_ptr<ProfileTrial> trial_;
 };
 
-// Built in, and the shop's own of `folder`.
-std::vector<Profile> all_profiles(const QString& folder);
-
 }  // namespace brimline

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <QVariantList>
 
+#include "qml/models/form_field.h"
 #include "qml/models/typed_number.h"
 
 namespace brimline {
@@ -84,10 +85,7 @@ QList<QVariantMap> ProductForm::fields() const {
   for (const Product& product : shelf_of(folder_).products)
     products.append(choice(q(product.id), QCoreApplication::translate("product", product.name.c_str())));
   const auto field = [&](const char* key, const char* label, QVariantList options = {}) {
-    return QVariantMap{{"key", QString::fromLatin1(key)},
-                       {"label", say(label)},
-                       {"value", form_.value(QString::fromLatin1(key)).toString()},
-                       {"options", std::move(options)}};
+    return form_field(key, say(label), form_.value(QString::fromLatin1(key)).toString(), std::move(options));
   };
   return {field("product", QT_TRANSLATE_NOOP("products", "Which product"), products),
           field("product_name", QT_TRANSLATE_NOOP("products", "Name, as on the shelf")),

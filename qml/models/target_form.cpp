@@ -7,6 +7,7 @@
 #include "analysis/panel/analyte.h"
 #include "analysis/panel/names.h"
 #include "qml/models/choices.h"
+#include "qml/models/form_field.h"
 #include "qml/models/typed_number.h"
 #include "station/plan/shop_targets.h"
 
@@ -118,10 +119,7 @@ QList<QVariantMap> TargetForm::fields() const {
       targets.append(QVariantMap{{"key", QString::number(i)}, {"word", case_words(set.rows[i])}});
   }
   const auto field = [&](const char* key, const char* label, QVariantList options = {}) {
-    return QVariantMap{{"key", QString::fromLatin1(key)},
-                       {"label", say(label)},
-                       {"value", form_.value(QString::fromLatin1(key)).toString()},
-                       {"options", std::move(options)}};
+    return form_field(key, say(label), form_.value(QString::fromLatin1(key)).toString(), std::move(options));
   };
   QList<QVariantMap> out{field("target_analyte", QT_TRANSLATE_NOOP("targets", "Which target"), analytes)};
   if (targets.isEmpty()) return out;

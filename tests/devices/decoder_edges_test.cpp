@@ -74,7 +74,7 @@ TEST_F(LisEdges, EscapedSignsOfABottle) {
 }
 
 TEST_F(LisEdges, RecordsThatAreNone) {
-  EXPECT_TRUE(send("\r").says("no letters"));
+  EXPECT_TRUE(send("\r").says("is empty"));
   EXPECT_TRUE(send("H|\r").says("delimiters"));
   EXPECT_EQ(send("P|1").answer, "\x15");
   number--;

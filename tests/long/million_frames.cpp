@@ -149,7 +149,8 @@ class Run {
     Made made{&row, {serial(), sample, std::clamp(value, row.low, row.high), std::nullopt}, 0};
     talker_->put(row, made.reading);
     last_ = made_.emplace(sample, made).first->first;
-    if (made_.size() > 1 && chance() < kShare / 14 && profile_.protocol != "modbus_rtu") {  // sent again
+    if (made_.size() > 1 && chance() < kShare / std::size(kKinds) &&
+        profile_.protocol != "modbus_rtu") {  // sent again
       const Made& old = made_.at(before_);
       talker_->put(*old.row, old.reading);
       ++tally_.faults[FaultKind::stuck].met;

@@ -32,7 +32,7 @@ TEST_F(ListenerAtTheCounter, FindsUsesAndDraftsAnInstrument) {
   photometer_.write("measure\n");
   back().apply();
   ASSERT_TRUE(back().listener().running());
-  EXPECT_TRUE(back().says().contains("1"));
+  EXPECT_TRUE(back().says().contains("profile 1 of")) << back().says().toStdString();
   ASSERT_TRUE(Hand::wait_for([&] { return back().rows()->count() > 0; }, 20000))
       << back().says().toStdString();
   back().setValue("listen_wish", "use");

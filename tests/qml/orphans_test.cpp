@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A reading that belongs to no bottle is kept and asked about, by hand, also after the program was ended.
+#include <QDir>
+#include <QFile>
+
 #include "tests/qml/counter_fixture.h"
 
 namespace brimline::test {
@@ -56,6 +59,31 @@ TEST_F(OrphansAtTheCounter, SeveralInstrumentsAreSetByHand) {
   EXPECT_EQ(kept.lines[0].profile, "bench_lines");
   EXPECT_EQ(kept.lines[1].port, path("two"));
   EXPECT_TRUE(kept.lines[2].port.isEmpty());
+}
+
+TEST_F(OrphansAtTheCounter, AProfileOfTheShopsOwnIsUsedWhateverItsFileIsCalled) {
+  QDir().mkpath(path("profiles"));
+  QFile from(BRIMLINE_SOURCE_DIR "/devices/profiles/bench_lines.toml");
+  ASSERT_TRUE(from.open(QIODevice::ReadOnly));
+  QByteArray text = from.readAll();
+  text.replace("id = \"bench_lines\"", "id = \"mine\"").replace("name = \"Bench", "name = \"My bench");
+  QFile to(path("profiles/written_by_hand.toml"));
+  ASSERT_TRUE(to.open(QIODevice::WriteOnly));
+  to.write(text);
+  to.close();
+  open_counter("2026-06-14T09:00:00-05:00");
+  BackDesk& back = *kiosk_->desk().back();
+  back.setShelf("instrument");
+  QString key;
+  for (const QVariant& option : back.fields()->row(2).value("options").toList())
+    if (option.toMap().value("word").toString().startsWith("My bench"))
+      key = option.toMap().value("key").toString();
+  ASSERT_FALSE(key.isEmpty());
+  back.setValue("port", path("one"));
+  back.setValue("profile", key);
+  back.apply();
+  ASSERT_EQ(kiosk_->bench().instruments().size(), 1u);
+  EXPECT_EQ(kiosk_->bench().instruments()[0]->profile().id, "mine");
 }
 
 }  // namespace
