@@ -28,16 +28,22 @@ bool is_clock(const QString& word) {
   return word.size() >= 5 && word[2] == ':' && word[0].isDigit() && word[4].isDigit();
 }
 
+// A blank at which a line may end; not those that glue (UAX #14, class GL): French sets one before "?" and
+// ":".
+bool parts_words(QChar c) {
+  return c.isSpace() && c != QChar::Nbsp && c != QChar(0x202F) && c != QChar(0x2007);
+}
+
 void add_words(std::vector<Token>& out, const Run& run, bool& space_waits) {
   const QString text = QString::fromStdString(run.text);
   for (qsizetype at = 0; at < text.size();) {
-    if (text[at].isSpace() && text[at] != QChar::Nbsp) {
+    if (parts_words(text[at])) {
       space_waits = true;
       ++at;
       continue;
     }
     qsizetype end = at;
-    while (end < text.size() && (!text[end].isSpace() || text[end] == QChar::Nbsp)) ++end;
+    while (end < text.size() && !parts_words(text[end])) ++end;
     Token token{text.mid(at, end - at), run.type, std::nullopt, 0, space_waits && !out.empty(), false};
     token.width = width_of(token.text, token.type);
     const bool after_word = token.spaced && !out.back().picture;

@@ -4787,7 +4787,7 @@
     </message>
     <message>
         <source>Fill water</source>
-        <translation>Eau d’appoint</translation>
+        <translation>Appoint</translation>
     </message>
     <message>
         <source>Over your visits</source>

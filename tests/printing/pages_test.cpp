@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include "printing/paragraph.h"
 #include "tests/printing/sample_visit.h"
 
 namespace brimline {
@@ -92,6 +93,23 @@ TEST_P(PagesOf, NoLineOrMarkCrossesText) {
 
 INSTANTIATE_TEST_SUITE_P(Editions, PagesOf, testing::ValuesIn(kCases),
                          [](const auto& which) { return std::string(which.param.name); });
+
+bool a_line_begins_with_the_sign(const std::string& blank) {
+  const Type type{10, false, Ink::black};
+  bool found = false;
+  for (double width = 45; width < 120; width += 1)
+    for (const TextLine& line : break_lines("swim swim" + blank + "? swim", width, type)) {
+      const auto* first = line.items.empty() ? nullptr : std::get_if<TextItem>(&line.items.front());
+      found = found || (first && first->text.startsWith('?'));
+    }
+  return found;
+}
+
+// Unicode Standard Annex 14, class GL: at a blank that glues no line ends, whatever the width.
+TEST(Lines, DoNotEndAtABlankThatGlues) {
+  EXPECT_TRUE(a_line_begins_with_the_sign(" "));
+  for (const char* glue : {"\u00a0", "\u202f", "\u2007"}) EXPECT_FALSE(a_line_begins_with_the_sign(glue));
+}
 
 TEST(Pages, AnOrdinaryPlanTakesTwoAtMost) {
   const Visit earlier = sample_earlier_visit();
