@@ -14,8 +14,6 @@
 namespace brimline {
 namespace {
 
-using std::string_literals::operator""s;
-
 struct Told {
   std::vector<InstrumentReading> readings;
   std::vector<std::string> troubles;

@@ -97,7 +97,7 @@ INSTANTIATE_TEST_SUITE_P(Editions, PagesOf, testing::ValuesIn(kCases),
 bool a_line_begins_with_the_sign(const std::string& blank) {
   const Type type{10, false, Ink::black};
   bool found = false;
-  for (double width = 45; width < 120; width += 1)
+  for (int width = 45; width < 120; ++width)
     for (const TextLine& line : break_lines("swim swim" + blank + "? swim", width, type)) {
       const auto* first = line.items.empty() ? nullptr : std::get_if<TextItem>(&line.items.front());
       found = found || (first && first->text.startsWith('?'));
