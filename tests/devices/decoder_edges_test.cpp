@@ -14,6 +14,8 @@
 namespace brimline {
 namespace {
 
+using namespace std::string_literals;
+
 struct Told {
   std::vector<InstrumentReading> readings;
   std::vector<std::string> troubles;
