@@ -40,7 +40,8 @@ class Connection {
   // What the store went through before it was opened; absent: nothing out of the ordinary.
   const std::optional<std::string>& recovery() const { return recovery_; }
 
-  // Runs `work` in a transaction and gives what it returns, or the first error of its statements.
+  // Runs `work` in a transaction and gives what it returns, or the first error of its statements. Inside
+  // another's work it is part of that transaction, which its error ends.
   template <class Work>
   auto transact(Access access, Work work) -> Stored<decltype(work())> {
     if (auto error = begin(access)) return tl::unexpected(std::move(*error));
@@ -87,6 +88,7 @@ class Connection {
   QSqlDatabase database_;
   std::map<std::string, QSqlQuery> prepared_;
   std::optional<StoreError> error_;
+  int depth_ = 0;  // of transactions within each other
 };
 
 }  // namespace brimline

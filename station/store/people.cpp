@@ -11,6 +11,8 @@
 
 namespace brimline {
 
+using nlohmann::ordered_json;
+
 namespace {
 
 std::string upsert(const std::string& table, const std::string& columns, size_t count,
@@ -54,25 +56,65 @@ void put_words(Connection& connection, const Customer& customer) {
 
 }  // namespace
 
-void put_customer(Connection& connection, const Customer& customer, Merge merge) {
+namespace {
+
+void put_customer_form(Connection& connection, const ordered_json& form, Merge merge) {
   const auto columns = customer_columns();
+  const QVariant id = Connection::value(form.value("id", ""));
   const std::string ask = "SELECT " + column_list(columns) + " FROM customers WHERE id = ?";
-  const Rows before = connection.ask(ask, {Connection::value(customer.id)});
+  const Rows before = connection.ask(ask, {id});
   connection.tell(upsert("customers", column_list(columns), columns.size(), columns, merge),
-                  to_row(customer_to_json(customer), columns));
-  const Rows after = connection.ask(ask, {Connection::value(customer.id)});
+                  to_row(form, columns));
+  const Rows after = connection.ask(ask, {id});
   if (after != before && !after.empty()) put_words(connection, customer_of(connection, after[0]));
 }
 
-void put_vessel(Connection& connection, const Vessel& vessel, const std::optional<std::string>& customer_id,
-                Merge merge) {
+void put_vessel_form(Connection& connection, const ordered_json& form,
+                     const std::optional<std::string>& customer_id, Merge merge) {
   const auto columns = vessel_columns();
   std::string sql =
       upsert("vessels", column_list(columns) + ", customer_id", columns.size() + 1, columns, merge);
   if (merge != Merge::leave) sql += ", customer_id = COALESCE(excluded.customer_id, vessels.customer_id)";
-  QVariantList row = to_row(vessel_to_json(vessel), columns);
+  QVariantList row = to_row(form, columns);
   row.push_back(Connection::value(customer_id));
   connection.tell(sql, row);
+}
+
+// `now` without what `before` said the same; of another id all of it stays.
+ordered_json news(const ordered_json& before, ordered_json now) {
+  if (before.value("id", "") != now.value("id", "")) return now;
+  for (const auto& item : before.items()) {
+    const auto found = now.find(item.key());
+    if (item.key() != "id" && found != now.end() && *found == item.value()) now.erase(found);
+  }
+  return now;
+}
+
+}  // namespace
+
+void put_customer(Connection& connection, const Customer& customer, Merge merge) {
+  put_customer_form(connection, customer_to_json(customer), merge);
+}
+
+void put_vessel(Connection& connection, const Vessel& vessel, const std::optional<std::string>& customer_id,
+                Merge merge) {
+  put_vessel_form(connection, vessel_to_json(vessel), customer_id, merge);
+}
+
+void put_owner_of(Connection& connection, const Visit& visit, const Visit* earlier, bool latest_of_customer,
+                  bool latest_of_vessel) {
+  const auto merge = [](bool latest) { return latest ? Merge::fill : Merge::leave; };
+  std::optional<std::string> owner;
+  if (visit.customer) {
+    owner = visit.customer->id;
+    ordered_json form = customer_to_json(*visit.customer);
+    if (earlier && earlier->customer) form = news(customer_to_json(*earlier->customer), std::move(form));
+    put_customer_form(connection, form, merge(latest_of_customer));
+  }
+  if (visit.vessel.id.empty()) return;
+  ordered_json form = vessel_to_json(visit.vessel);
+  if (earlier) form = news(vessel_to_json(earlier->vessel), std::move(form));
+  put_vessel_form(connection, form, owner, merge(latest_of_vessel));
 }
 
 Customer customer_of(Connection& connection, const QVariantList& row) {

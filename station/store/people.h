@@ -23,6 +23,12 @@ void put_customer(Connection& connection, const Customer& customer, Merge merge)
 void put_vessel(Connection& connection, const Vessel& vessel, const std::optional<std::string>& customer_id,
                 Merge merge);
 
+// The rows of whose water a visit was: only what it says otherwise than its `earlier` form did, so that
+// another counter's edit stays; `latest`: the visit is the last word, an older one only fills rows that are
+// not there.
+void put_owner_of(Connection& connection, const Visit& visit, const Visit* earlier, bool latest_of_customer,
+                  bool latest_of_vessel);
+
 // Values of a row of customer_columns(); a row that cannot be read fails the transaction.
 Customer customer_of(Connection& connection, const QVariantList& row);
 std::vector<Vessel> vessels_of_customer(Connection& connection, const std::string& customer_id);

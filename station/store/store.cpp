@@ -6,6 +6,7 @@
 
 #include "station/store/people.h"
 #include "station/store/row.h"
+#include "station/store/tables.h"
 #include "station/visit_json.h"
 
 namespace brimline {
@@ -27,23 +28,9 @@ Stored<Store> Store::open(const std::string& url, Opening opening, const std::ve
   return Store(std::move(*connection));
 }
 
-Stored<void> Store::save_customer(const Customer& customer) {
-  return connection_->transact(Access::write, [&] { put_customer(*connection_, customer, Merge::replace); });
-}
-
 Stored<void> Store::save_vessel(const Vessel& vessel, const std::string& customer_id) {
   return connection_->transact(Access::write,
                                [&] { put_vessel(*connection_, vessel, customer_id, Merge::replace); });
-}
-
-Stored<std::optional<Customer>> Store::customer(const std::string& id) {
-  return connection_->transact(Access::read, [&]() -> std::optional<Customer> {
-    const Rows rows =
-        connection_->ask("SELECT " + column_list(customer_columns()) + " FROM customers WHERE id = ?",
-                         {Connection::value(id)});
-    if (rows.empty()) return std::nullopt;
-    return customer_of(*connection_, rows[0]);
-  });
 }
 
 Stored<std::vector<Vessel>> Store::vessels_of(const std::string& customer_id) {
@@ -68,30 +55,12 @@ Stored<void> Store::set_setting(const std::string& name, const std::string& valu
   });
 }
 
-namespace {
-constexpr const char* kTables[] = {"customers",
-                                   "vessels",
-                                   "visits",
-                                   "readings",
-                                   "plans",
-                                   "revisions",
-                                   "overnight_tests",
-                                   "settings",
-                                   "reagent_lots",
-                                   "instrument_checks",
-                                   "instruments",
-                                   "check_standards",
-                                   "check_measurements",
-                                   "check_clearances",
-                                   "lot_curves"};
-}  // namespace
-
 Stored<std::map<std::string, std::int64_t>> Store::counts() {
   return connection_->transact(Access::read, [&] {
     std::map<std::string, std::int64_t> out;
-    for (const char* table : kTables)
-      for (const auto& row : connection_->run(std::string("SELECT COUNT(*) FROM ") + table))
-        out[table] = row[0].toLongLong();
+    for (const StoredTable& table : stored_tables())
+      for (const auto& row : connection_->run(std::string("SELECT COUNT(*) FROM ") + table.name))
+        out[table.name] = row[0].toLongLong();
     return out;
   });
 }

@@ -23,6 +23,8 @@
 #include "station/orphan_reading.h"
 #include "station/overnight/overnight_test.h"
 #include "station/quality/quality_book.h"
+#include "station/staff/staff.h"
+#include "station/store/audit.h"
 #include "station/store/connection.h"
 #include "station/store/schema.h"
 #include "station/store/store_error.h"
@@ -37,6 +39,12 @@ struct Found {
   Customer customer;
   std::vector<Vessel> vessels;
   std::optional<Instant> last_visit;
+};
+
+// A try at a PIN: how long to wait first, or the hash it is to be laid beside.
+struct PinTry {
+  std::int64_t wait_s = 0;
+  std::string hash;
 };
 
 class Store {
@@ -64,6 +72,25 @@ class Store {
   Stored<void> add_reading(const std::string& visit_id, const Reading& reading);
   Stored<void> tell_plan(const std::string& visit_id, const Plan& plan);
   Stored<void> finish(const std::string& visit_id);
+  // The readings of a visit put right: all of them as they should be. Who did it stands in the audit trail.
+  Stored<void> correct_readings(const std::string& visit_id, const std::vector<Reading>& readings,
+                                const std::string& reason);
+
+  // Who signs what is written from now on; nobody set: the program, by the machine's clock.
+  void sign_as(std::function<Signature()> sign) { sign_ = std::move(sign); }
+  Signature signature() const;
+  Stored<void> note(const AuditNote& note);
+  // The newest first; `before` that number, 0 for all; of one subject where it is named.
+  Stored<std::vector<AuditRow>> audit_trail(int most, std::int64_t before = 0,
+                                            const std::string& subject = {});
+  // The work of that id, whole and once, however often it is asked for.
+  Stored<void> once(const std::string& id, const std::function<Stored<void>()>& work);
+
+  // A try counts as wrong from its beginning, so that nothing is gained by breaking it off.
+  Stored<std::vector<StaffMember>> staff();
+  Stored<void> keep_staff(const StaffMember& member);  // one keeper must stay
+  Stored<PinTry> begin_pin_try(const std::string& id);
+  Stored<void> end_pin_try(const std::string& id, bool right);
 
   // Overnight tests: a visit has one at a time, its last counts. `begin_overnight` gives it its number;
   // `edit` is handed the test as it is stored now, so that two counters lose nothing of each other's.
@@ -100,6 +127,14 @@ class Store {
   // At most 20 whose words begin with those of `text`, whole words first; case and accents folded.
   Stored<std::vector<Found>> customers_matching(const std::string& text);
   Stored<std::vector<Vessel>> vessels_of(const std::string& customer_id);
+  // The card edited from what was `seen`. Where another counter changed the same field meanwhile nothing is
+  // stored, and the card as it stands is returned.
+  Stored<std::optional<Customer>> edit_customer(const Customer& seen, const Customer& now);
+  // Name, telephone, street and email go, from every visit and revision too; the visits stay.
+  Stored<void> erase_customer(const std::string& id, const std::string& reason);
+  Stored<std::vector<std::string>> customers_unseen_since(const Instant& day);  // with a name still
+  Stored<std::vector<std::string>> erased_customers();
+  Stored<std::int64_t> next_bottle_number();  // one that no other counter gets
 
   Stored<std::optional<std::string>> setting(const std::string& name);
   Stored<void> set_setting(const std::string& name, const std::string& value);
@@ -112,7 +147,9 @@ class Store {
 
  private:
   explicit Store(std::unique_ptr<Connection> connection);
+  void write_note(const AuditNote& note);  // inside a transaction
   std::unique_ptr<Connection> connection_;
+  std::function<Signature()> sign_;
 };
 
 }  // namespace brimline

@@ -101,23 +101,20 @@ void put_plan(Connection& c, const std::string& visit_id, const Plan& plan) {
 }
 
 // The rows of whose water it was: the latest visit's word counts, an older one only fills gaps.
-void put_owner(Connection& c, const Visit& visit) {
+void put_owner(Connection& c, const Visit& visit, const Visit* earlier) {
   const auto latest = [&](const char* column, const std::string& id) {
     const Rows rows =
         c.ask(std::string("SELECT MAX(at_s) FROM visits WHERE ") + column + " = ?", {id_value(id)});
     const auto at = moment_of(visit);
     return rows.empty() || rows[0][0].isNull() || (at && *at >= rows[0][0].toLongLong());
   };
-  if (visit.customer)
-    put_customer(c, *visit.customer, latest("customer_id", visit.customer->id) ? Merge::fill : Merge::leave);
-  if (!visit.vessel.id.empty())
-    put_vessel(c, visit.vessel, visit.customer ? std::optional(visit.customer->id) : std::nullopt,
-               latest("vessel_id", visit.vessel.id) ? Merge::fill : Merge::leave);
+  put_owner_of(c, visit, earlier, visit.customer && latest("customer_id", visit.customer->id),
+               !visit.vessel.id.empty() && latest("vessel_id", visit.vessel.id));
 }
 
 // The row of the visit itself, new or in place of the earlier.
-void put_circumstances(Connection& c, const Visit& visit, int revision, bool finished) {
-  put_owner(c, visit);
+void put_circumstances(Connection& c, const Visit& visit, const Visit* earlier, int revision, bool finished) {
+  put_owner(c, visit, earlier);
   const std::optional<std::string> none;
   c.tell(
       "INSERT INTO visits (id, revision, finished, at_s, bottle, customer_id, vessel_id, circumstances) "
@@ -131,8 +128,8 @@ void put_circumstances(Connection& c, const Visit& visit, int revision, bool fin
        Connection::value(circumstances_of(visit))});
 }
 
-void put_whole(Connection& c, const Visit& visit, int revision, bool finished) {
-  put_circumstances(c, visit, revision, finished);
+void put_whole(Connection& c, const Visit& visit, const Visit* earlier, int revision, bool finished) {
+  put_circumstances(c, visit, earlier, revision, finished);
   c.tell("DELETE FROM readings WHERE visit_id = ?", {id_value(visit.id)});
   c.tell("DELETE FROM plans WHERE visit_id = ?", {id_value(visit.id)});
   for (size_t i = 0; i < visit.bottle.readings.size(); ++i) add_row(c, visit.id, i, visit.bottle.readings[i]);
@@ -148,6 +145,12 @@ struct State {
   int revision = 0;
   bool finished = false;
 };
+
+// The visit anew; what it was goes to the audit trail.
+void revise(Connection& c, const Visit& earlier, const Visit& later, const State& state) {
+  to_audit_trail(c, earlier, state.revision);
+  put_whole(c, later, &earlier, state.revision + 1, true);
+}
 
 std::optional<State> state_of(Connection& c, const std::string& id) {
   const Rows rows = c.ask("SELECT revision, finished FROM visits WHERE id = ?", {id_value(id)});
@@ -203,7 +206,7 @@ Stored<Kept> Store::keep(const Visit& visit) {
   return c.transact(Access::write, [&] {
     const auto state = state_of(c, visit.id);
     if (!state) {
-      put_whole(c, visit, 1, true);
+      put_whole(c, visit, nullptr, 1, true);
       return Kept::kept;
     }
     const auto earlier = load(c, visit.id);
@@ -212,8 +215,9 @@ Stored<Kept> Store::keep(const Visit& visit) {
       if (!state->finished) c.tell("UPDATE visits SET finished = 1 WHERE id = ?", {id_value(visit.id)});
       return Kept::same;
     }
-    to_audit_trail(c, *earlier, state->revision);
-    put_whole(c, visit, state->revision + 1, true);
+    revise(c, *earlier, visit, *state);
+    for (const AuditNote& note : differences(visit_to_json(*earlier), visit_to_json(visit), visit.id, true))
+      write_note(note);
     return Kept::revised;
   });
 }
@@ -262,15 +266,47 @@ Stored<void> Store::begin_visit(const Visit& visit) {
     if (state_of(*connection_, visit.id))
       connection_->fail({StoreTrouble::refused, "there is a visit " + visit.id + " already"});
     else
-      put_whole(*connection_, visit, 1, false);
+      put_whole(*connection_, visit, nullptr, 1, false);
   });
 }
 
 Stored<void> Store::update_visit(const Visit& visit) {
   if (!comes_back(visit)) return tl::unexpected(cannot_be_kept(visit));
-  return connection_->transact(Access::write, [&] {
-    const auto state = state_of(*connection_, visit.id);
-    if (load_open(*connection_, visit.id)) put_circumstances(*connection_, visit, state->revision, false);
+  Connection& c = *connection_;
+  return c.transact(Access::write, [&] {
+    const auto state = state_of(c, visit.id);
+    const auto earlier = load_open(c, visit.id);
+    if (!earlier) return;
+    put_circumstances(c, visit, &*earlier, state->revision, false);
+    // What was not known before and is now is no change.
+    Visit later = visit;
+    later.bottle.readings = earlier->bottle.readings;
+    later.plan_as_told = earlier->plan_as_told;
+    for (const AuditNote& note : differences(visit_to_json(*earlier), visit_to_json(later), visit.id, false))
+      write_note(note);
+  });
+}
+
+Stored<void> Store::correct_readings(const std::string& visit_id, const std::vector<Reading>& readings,
+                                     const std::string& reason) {
+  Connection& c = *connection_;
+  return c.transact(Access::write, [&] {
+    const auto state = state_of(c, visit_id);
+    const auto earlier = state ? load(c, visit_id) : std::nullopt;
+    if (!state) c.fail({StoreTrouble::refused, "there is no visit " + visit_id});
+    if (!earlier || c.failed() || earlier->bottle.readings == readings) return;
+    Visit later = *earlier;
+    later.bottle.readings = readings;
+    if (!comes_back(later)) return c.fail(cannot_be_kept(later));
+    // A visit in progress was shown to nobody: its trail is enough.
+    if (state->finished)
+      revise(c, *earlier, later, *state);
+    else
+      put_whole(c, later, &*earlier, state->revision, false);
+    for (AuditNote& note : differences(visit_to_json(*earlier), visit_to_json(later), visit_id, true)) {
+      note.reason = reason;
+      write_note(note);
+    }
   });
 }
 
@@ -306,9 +342,14 @@ Stored<void> Store::tell_plan(const std::string& visit_id, const Plan& plan) {
     }
     if (earlier->plan_as_told) {
       to_audit_trail(c, *earlier, state->revision);
+      for (const AuditNote& note : differences(visit_to_json(*earlier), visit_to_json(told), visit_id, true))
+        write_note(note);
       c.tell("UPDATE visits SET revision = revision + 1 WHERE id = ?", {id_value(visit_id)});
     }
     put_plan(c, visit_id, plan);
+    for (const HandChange& change : plan.changes)
+      write_note({"plan", visit_id, "step " + std::to_string(change.step) + " " + change.what, change.before,
+                  change.after, change.staff + ": " + change.reason});
   });
 }
 

@@ -84,6 +84,13 @@ TEST_F(PostgresqlStore, DoesWhatAnyStoreDoes) {
   run("orphans", check_orphans);
   run("supplies", check_supplies);
   run("quality", check_quality);
+  run("audit_trail", check_audit_trail);
+  run("audit_is_whole", check_audit_is_whole);
+  run("staff", check_staff);
+  run("erasure", check_erasure);
+  const std::string both = make("two_counters");
+  Store one = Store::open(both).value(), other = Store::open(both).value();
+  check_two_counters_edit(one, other);
 }
 
 TEST_F(PostgresqlStore, NewerAndFailingStepsAreRefused) {

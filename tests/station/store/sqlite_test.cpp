@@ -50,6 +50,33 @@ TEST_F(SqliteStore, Quality) {
   check_quality(store);
 }
 
+TEST_F(SqliteStore, AuditTrail) {
+  Store store = open();
+  check_audit_trail(store);
+}
+TEST_F(SqliteStore, AuditIsWhole) {
+  Store store = open();
+  check_audit_is_whole(store);
+}
+TEST_F(SqliteStore, Staff) {
+  Store store = open();
+  check_staff(store);
+}
+TEST_F(SqliteStore, TwoCountersEditOneCustomer) {
+  Store one = open(), other = open();
+  check_two_counters_edit(one, other);
+}
+// Nor in the bytes that are free.
+TEST_F(SqliteStore, ErasureLeavesNoNameInTheFile) {
+  {
+    Store store = open();
+    check_erasure(store);
+  }
+  for (const char* name : {"shop.db", "shop.db-wal"})
+    for (const char* person : {"Ines", "ines"})
+      EXPECT_EQ(contents_of(path(name)).find(person), std::string::npos) << name;
+}
+
 TEST_F(SqliteStore, NewFileIsItsOwnersAlone) {
   Store store = open();
   store.keep(whole_visit()).value();

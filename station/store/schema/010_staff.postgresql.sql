@@ -1,0 +1,60 @@
+-- Staff of the shop. `pin_hash` is Argon2id's own text form (RFC 9106); `failures` are wrong PINs in a row, and
+-- none is looked at before `wait_until_s` (seconds of UTC since 1970).
+CREATE TABLE staff (
+  id TEXT NOT NULL PRIMARY KEY,
+  name TEXT NOT NULL CHECK (name <> ''),
+  role TEXT NOT NULL CHECK (role IN ('clerk', 'keeper')),
+  pin_hash TEXT NOT NULL,
+  gone INTEGER NOT NULL CHECK (gone IN (0, 1)),
+  failures INTEGER NOT NULL,
+  wait_until_s BIGINT
+);
+
+-- Who changed what, when, from what to what, and why; what a person is called or where they live is never written
+-- here. Never changed, never removed.
+CREATE TABLE audit_trail (
+  number BIGINT NOT NULL PRIMARY KEY,
+  at_s BIGINT NOT NULL,
+  at TEXT NOT NULL,
+  who TEXT NOT NULL,
+  what TEXT NOT NULL,
+  subject TEXT NOT NULL,
+  field TEXT,
+  before TEXT,
+  after TEXT,
+  reason TEXT
+);
+
+CREATE INDEX audit_trail_of ON audit_trail (subject, number);
+
+CREATE TRIGGER audit_trail_stays BEFORE UPDATE OR DELETE ON audit_trail
+FOR EACH ROW EXECUTE FUNCTION refuse_change();
+
+CREATE TRIGGER audit_trail_is_kept BEFORE TRUNCATE ON audit_trail
+FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+
+-- Work that counters did while they could not reach the store, and that is in it: by its own id, once.
+CREATE TABLE done_work (
+  id TEXT NOT NULL PRIMARY KEY,
+  at_s BIGINT NOT NULL
+);
+
+-- A customer's name goes out of the revisions when the customer is erased, and only then: there is a row here
+-- while that is done.
+CREATE TABLE erasing (
+  customer_id TEXT NOT NULL PRIMARY KEY
+);
+
+CREATE FUNCTION refuse_change_of_revision() RETURNS trigger LANGUAGE plpgsql AS $$
+BEGIN
+  IF TG_OP = 'UPDATE' AND EXISTS (SELECT 1 FROM erasing) THEN
+    RETURN NEW;
+  END IF;
+  RAISE EXCEPTION 'the audit trail is never changed or removed';
+END
+$$;
+
+DROP TRIGGER revisions_stay ON revisions;
+
+CREATE TRIGGER revisions_stay BEFORE UPDATE OR DELETE ON revisions
+FOR EACH ROW EXECUTE FUNCTION refuse_change_of_revision();

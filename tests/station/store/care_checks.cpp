@@ -1,0 +1,226 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Who changed what, who may, and what is known of people: guarded, and gone when it is to go.
+#include "tests/station/store/shared_checks.h"
+#include "tests/station/store/workshop.h"
+
+namespace brimline::tests {
+
+using testing::Contains;
+using testing::ElementsAre;
+using testing::IsEmpty;
+using testing::SizeIs;
+using testing::UnorderedElementsAre;
+
+namespace {
+
+Instant at(const std::string& text) {
+  return Instant::parse(text).value();
+}
+
+void sign(Store& store, const std::string& who, const std::string& when = "2026-06-20T10:00:00-05:00") {
+  store.sign_as([who, when = at(when)] { return Signature{who, when}; });
+}
+
+std::vector<std::string> notes_of(Store& store, const std::string& subject = {}) {
+  std::vector<std::string> out;
+  const auto rows = store.audit_trail(1000, 0, subject).value();
+  for (const AuditRow& row : rows) out.push_back(in_one_line(row.note));
+  return out;
+}
+
+std::string whole_trail(Store& store) {
+  std::string out;
+  store.connection().each("SELECT * FROM audit_trail", [&](const QVariantList& row) {
+    for (const QVariant& value : row) out += value.toString().toStdString() + "|";
+  });
+  return out;
+}
+
+}  // namespace
+
+void check_audit_trail(Store& store) {
+  sign(store, "Ana");
+  Visit visit = whole_visit("A-1");
+  ASSERT_TRUE(store.keep(visit));
+  EXPECT_THAT(notes_of(store), IsEmpty());  // nothing was changed yet
+  Visit second = visit;
+  second.bottle.readings[0].value = 7.2;
+  second.bottle.readings.pop_back();
+  second.customer->phone = "555-0199";
+  second.vessel.volume = Volume::cubic_metres(60);
+  sign(store, "Ben", "2026-06-21T11:00:00-05:00");
+  ASSERT_TRUE(store.keep(second));
+  const std::vector<std::string> notes = notes_of(store, "A-1");
+  EXPECT_THAT(notes, UnorderedElementsAre(
+                         "reading A-1 ph: 7.9, photometer, bench 1, L-7 -> 7.2, photometer, bench 1, L-7",
+                         "reading A-1 calcium_hardness: 0, below, strip -> -",
+                         "visit A-1 vessel/volume_m3: 56.8 -> 60", "visit A-1 customer/phone"));
+  const auto rows = store.audit_trail(10).value();
+  for (const AuditRow& row : rows) {
+    EXPECT_EQ(row.by.who, "Ben");
+    EXPECT_EQ(row.by.at, at("2026-06-21T11:00:00-05:00"));
+  }
+  // Put right with a reason; what it was stays readable.
+  std::vector<Reading> right = second.bottle.readings;
+  right[1].value = 0.2;
+  ASSERT_TRUE(store.correct_readings("A-1", right, "read the wrong line"));
+  EXPECT_EQ(notes_of(store).front(),
+            "reading A-1 free_chlorine: 0.1, above, drop_titration, 2 -> 0.2, above, drop_titration, 2 "
+            "(read the wrong line)");
+  EXPECT_EQ(store.visit("A-1").value()->bottle.readings, right);
+  EXPECT_THAT(store.earlier_revisions("A-1").value(), ElementsAre(visit, second));
+  // Numbered without gaps, a page at a time.
+  const auto newest = store.audit_trail(2).value();
+  const auto older = store.audit_trail(10, newest.back().number).value();
+  EXPECT_EQ(newest.front().number, 5);
+  EXPECT_THAT(older, SizeIs(3));
+  // Nobody rewrites it, not even by hand.
+  for (const char* sql : {"UPDATE audit_trail SET who = 'nobody'", "DELETE FROM audit_trail"})
+    EXPECT_FALSE(store.connection().transact(Access::write, [&] { store.connection().run(sql); })) << sql;
+  EXPECT_THAT(store.audit_trail(10).value(), SizeIs(5));
+  for (const char* person : {"555-01", "Ines", "Example Lane", "example.org"})
+    EXPECT_EQ(whole_trail(store).find(person), std::string::npos) << person;
+}
+
+// A failed change leaves no note, and a note no change.
+void check_audit_is_whole(Store& store) {
+  ASSERT_TRUE(store.keep(whole_visit("W-1")));
+  EXPECT_FALSE(store.once("op-1", [&]() -> Stored<void> {
+    Visit other = whole_visit("W-1");
+    other.bottle.readings[0].value = 7.0;
+    if (auto kept = store.keep(other); !kept) return tl::unexpected(kept.error());
+    return tl::unexpected(StoreError{StoreTrouble::refused, "in the middle"});
+  }));
+  EXPECT_EQ(store.visit("W-1").value(), whole_visit("W-1"));
+  EXPECT_THAT(notes_of(store), IsEmpty());
+  // The same work again is done once.
+  int ran = 0;
+  for (int i = 0; i < 3; ++i)
+    ASSERT_TRUE(store.once("op-2", [&]() -> Stored<void> {
+      ++ran;
+      return store.set_setting("seen", std::to_string(ran));
+    }));
+  EXPECT_EQ(ran, 1);
+  EXPECT_EQ(store.setting("seen").value(), "1");
+}
+
+void check_staff(Store& store) {
+  sign(store, "Ana");
+  StaffMember ana{"S-1", "Ana", StaffRole::keeper, hash_of_pin("2468").value(), false, 0, std::nullopt};
+  StaffMember ben{"S-2", "Ben", StaffRole::clerk, hash_of_pin("1357").value(), false, 0, std::nullopt};
+  EXPECT_FALSE(store.keep_staff(ben));  // a keeper first
+  ASSERT_TRUE(store.keep_staff(ana));
+  ASSERT_TRUE(store.keep_staff(ben));
+  EXPECT_THAT(store.staff().value(), ElementsAre(ana, ben));
+  StaffMember left = ana;
+  left.gone = true;
+  EXPECT_FALSE(store.keep_staff(left));
+  left = ana;
+  left.role = StaffRole::clerk;
+  EXPECT_FALSE(store.keep_staff(left));
+  EXPECT_THAT(store.staff().value(), ElementsAre(ana, ben));
+  EXPECT_FALSE(store.begin_pin_try("S-9"));
+  // Two wrong ones cost nothing, the third five seconds, whoever asks; a try broken off counts.
+  for (int i = 0; i < 3; ++i) {
+    const auto tried = store.begin_pin_try("S-2").value();
+    EXPECT_EQ(tried.wait_s, 0) << i;
+    EXPECT_EQ(tried.hash, ben.pin_hash);
+  }
+  const auto fourth = store.begin_pin_try("S-2").value();
+  EXPECT_EQ(fourth.wait_s, 5);
+  EXPECT_TRUE(fourth.hash.empty());
+  sign(store, "Ana", "2026-06-20T10:00:05-05:00");
+  EXPECT_EQ(store.begin_pin_try("S-2")->wait_s, 0);
+  ASSERT_TRUE(store.end_pin_try("S-2", false));
+  EXPECT_EQ(store.begin_pin_try("S-2")->wait_s, 10);
+  // The right one ends it; a new PIN too.
+  sign(store, "Ana", "2026-06-20T10:01:00-05:00");
+  ASSERT_EQ(store.begin_pin_try("S-2")->wait_s, 0);
+  ASSERT_TRUE(store.end_pin_try("S-2", true));
+  EXPECT_EQ(store.staff()->back().failures, 0);
+  for (int i = 0; i < 4; ++i) (void)store.begin_pin_try("S-2");
+  ben.pin_hash = hash_of_pin("97531").value();
+  ASSERT_TRUE(store.keep_staff(ben));
+  EXPECT_EQ(store.begin_pin_try("S-2")->wait_s, 0);
+  EXPECT_THAT(notes_of(store, "S-2"), Contains("staff S-2 pin"));
+  EXPECT_THAT(notes_of(store, "S-2"), Contains("staff S-2 wrong PIN: - -> 4 in a row"));
+  EXPECT_EQ(whole_trail(store).find("argon2"), std::string::npos);
+}
+
+void check_two_counters_edit(Store& one, Store& other) {
+  Customer card = *whole_visit().customer;
+  ASSERT_TRUE(one.save_customer(card));
+  Customer here = card, there = card;
+  here.phone = "555-0111";
+  there.street = "4 Sample Row";
+  EXPECT_EQ(one.edit_customer(card, here).value(), std::nullopt);
+  EXPECT_EQ(other.edit_customer(card, there).value(), std::nullopt);  // another field: both stay
+  Customer both = here;
+  both.street = there.street;
+  EXPECT_EQ(one.customer("C-1").value(), both);
+  there.phone = "555-0122";
+  EXPECT_EQ(other.edit_customer(card, there).value(), both);  // the same field: nothing is stored
+  EXPECT_EQ(one.customer("C-1").value(), both);
+  EXPECT_EQ(other.edit_customer(both, there).value(), std::nullopt);  // chosen, having seen it
+  EXPECT_EQ(one.customer("C-1").value()->phone, "555-0122");
+  // A bottle begun before still says the old number: going on with it brings the old number nowhere.
+  Visit begun = whole_visit("T-1");
+  begun.plan_as_told.reset();
+  begun.bottle.readings.clear();
+  begun.customer = one.customer("C-1").value();
+  ASSERT_TRUE(one.begin_visit(begun));
+  Customer later = *begun.customer;
+  later.phone = "555-0133";
+  ASSERT_EQ(other.edit_customer(*begun.customer, later).value(), std::nullopt);
+  Vessel vessel = begun.vessel;
+  vessel.volume = Volume::cubic_metres(48);
+  ASSERT_TRUE(other.save_vessel(vessel, "C-1"));
+  begun.bottle.occasion = Occasion::routine;
+  begun.vessel.turnover_h = 10;
+  ASSERT_TRUE(one.update_visit(begun));
+  EXPECT_EQ(other.customer("C-1").value()->phone, "555-0133");
+  EXPECT_EQ(other.vessels_of("C-1")->front().volume, Volume::cubic_metres(48));
+  EXPECT_EQ(other.vessels_of("C-1")->front().turnover_h, 10);
+  const auto first = one.next_bottle_number().value(), second = other.next_bottle_number().value();
+  EXPECT_EQ(second, first + 1);
+}
+
+void check_erasure(Store& store) {
+  Visit visit = whole_visit("E-1"), stays = whole_visit("E-2");
+  stays.customer->id = "C-2";
+  stays.customer->name = "Somebody Else";
+  stays.customer->email = "else@example.org";
+  ASSERT_TRUE(store.keep(visit));
+  visit.bottle.readings[0].value = 7.4;
+  ASSERT_TRUE(store.keep(visit));  // a revision with the name in it
+  Visit moved = visit;
+  moved.id = "E-3";
+  ASSERT_TRUE(store.keep(moved));
+  moved.customer = stays.customer;  // and one that became somebody else's
+  ASSERT_TRUE(store.keep(moved));
+  ASSERT_TRUE(store.keep(stays));
+  EXPECT_THAT(store.customers_unseen_since(at("2026-06-14T00:00:00Z")).value(), IsEmpty());
+  EXPECT_THAT(store.customers_unseen_since(at("2026-06-15T00:00:00Z")).value(), ElementsAre("C-1", "C-2"));
+  ASSERT_TRUE(store.erase_customer("C-1", "asked for it"));
+  EXPECT_FALSE(store.erase_customer("C-99", "asked for it"));
+  EXPECT_THAT(store.customers_matching("ines orsted").value(), IsEmpty());
+  EXPECT_THAT(store.customers_matching("5550101").value(), SizeIs(1));  // of the other one
+  Visit nameless = visit;
+  nameless.customer->name = nameless.customer->phone = std::nullopt;
+  nameless.customer->street = nameless.customer->email = std::nullopt;
+  EXPECT_EQ(store.visit("E-1").value(), nameless);  // the water is remembered
+  EXPECT_EQ(store.visit("E-2").value(), stays);
+  EXPECT_THAT(store.earlier_revisions("E-1").value(), SizeIs(1));
+  EXPECT_THAT(store.erased_customers().value(), ElementsAre("C-1"));
+  EXPECT_THAT(store.customers_unseen_since(at("2026-06-15T00:00:00Z")).value(), ElementsAre("C-2"));
+  EXPECT_THAT(store.faults().value(), IsEmpty());
+  for (const char* table : {"customers", "customer_words", "visits", "revisions", "audit_trail"})
+    store.connection().each(std::string("SELECT * FROM ") + table, [&](const QVariantList& row) {
+      for (const QVariant& value : row) EXPECT_FALSE(value.toString().contains("Ines")) << table;
+    });
+  // The revisions are closed again.
+  EXPECT_FALSE(store.connection().transact(
+      Access::write, [&] { store.connection().run("UPDATE revisions SET content = '{}'"); }));
+}
+
+}  // namespace brimline::tests
