@@ -80,14 +80,28 @@ void put_vessel_form(Connection& connection, const ordered_json& form,
   connection.tell(sql, row);
 }
 
-// `now` without what `before` said the same; of another id all of it stays.
-ordered_json news(const ordered_json& before, ordered_json now) {
+// `now` without what `before` said the same, and without what the row says otherwise than `before`: somebody
+// else has changed that. Of another id all of it stays.
+ordered_json news(const ordered_json& before, ordered_json now, const ordered_json& row) {
   if (before.value("id", "") != now.value("id", "")) return now;
-  for (const auto& item : before.items()) {
-    const auto found = now.find(item.key());
-    if (item.key() != "id" && found != now.end() && *found == item.value()) now.erase(found);
+  const auto at = [](const ordered_json& form, const std::string& key) {
+    const auto found = form.find(key);
+    return found == form.end() ? ordered_json(nullptr) : *found;
+  };
+  ordered_json out = now;
+  for (const auto& item : now.items()) {
+    const ordered_json was = at(before, item.key());
+    if (item.key() != "id" && (was == item.value() || (!row.empty() && at(row, item.key()) != was)))
+      out.erase(item.key());
   }
-  return now;
+  return out;
+}
+
+ordered_json row_of(Connection& connection, const char* table, std::span<const Column> columns,
+                    const std::string& id) {
+  const Rows rows = connection.ask("SELECT " + column_list(columns) + " FROM " + table + " WHERE id = ?",
+                                   {Connection::value(id)});
+  return rows.empty() ? ordered_json::object() : from_row(rows[0], columns);
 }
 
 }  // namespace
@@ -108,12 +122,16 @@ void put_owner_of(Connection& connection, const Visit& visit, const Visit* earli
   if (visit.customer) {
     owner = visit.customer->id;
     ordered_json form = customer_to_json(*visit.customer);
-    if (earlier && earlier->customer) form = news(customer_to_json(*earlier->customer), std::move(form));
+    if (earlier && earlier->customer)
+      form = news(customer_to_json(*earlier->customer), std::move(form),
+                  row_of(connection, "customers", customer_columns(), visit.customer->id));
     put_customer_form(connection, form, merge(latest_of_customer));
   }
   if (visit.vessel.id.empty()) return;
   ordered_json form = vessel_to_json(visit.vessel);
-  if (earlier) form = news(vessel_to_json(earlier->vessel), std::move(form));
+  if (earlier)
+    form = news(vessel_to_json(earlier->vessel), std::move(form),
+                row_of(connection, "vessels", vessel_columns(), visit.vessel.id));
   put_vessel_form(connection, form, owner, merge(latest_of_vessel));
 }
 

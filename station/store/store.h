@@ -23,7 +23,6 @@
 #include "station/orphan_reading.h"
 #include "station/overnight/overnight_test.h"
 #include "station/quality/quality_book.h"
-#include "station/staff/staff.h"
 #include "station/store/audit.h"
 #include "station/store/connection.h"
 #include "station/store/schema.h"
@@ -39,12 +38,6 @@ struct Found {
   Customer customer;
   std::vector<Vessel> vessels;
   std::optional<Instant> last_visit;
-};
-
-// A try at a PIN: how long to wait first, or the hash it is to be laid beside.
-struct PinTry {
-  std::int64_t wait_s = 0;
-  std::string hash;
 };
 
 class Store {
@@ -85,12 +78,6 @@ class Store {
                                             const std::string& subject = {});
   // The work of that id, whole and once, however often it is asked for.
   Stored<void> once(const std::string& id, const std::function<Stored<void>()>& work);
-
-  // A try counts as wrong from its beginning, so that nothing is gained by breaking it off.
-  Stored<std::vector<StaffMember>> staff();
-  Stored<void> keep_staff(const StaffMember& member);  // one keeper must stay
-  Stored<PinTry> begin_pin_try(const std::string& id);
-  Stored<void> end_pin_try(const std::string& id, bool right);
 
   // Overnight tests: a visit has one at a time, its last counts. `begin_overnight` gives it its number;
   // `edit` is handed the test as it is stored now, so that two counters lose nothing of each other's.

@@ -15,7 +15,8 @@ enum class StoreTrouble {
   full,         // the disk is full; nothing of the refused change was stored
   damaged,      // what is stored cannot be read
   busy,         // another program holds it
-  refused       // the change breaks a rule of the store
+  refused,      // the change breaks a rule of the store
+  conflicting   // somebody else has changed the same thing meanwhile
 };
 
 struct StoreError {

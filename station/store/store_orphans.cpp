@@ -2,7 +2,7 @@
 // Readings without a bottle; settling one is in store_visits.cpp, beside what puts a reading into a visit.
 #include <nlohmann/json.hpp>
 
-#include "station/store/store.h"
+#include "station/store/waiting_work.h"
 #include "station/visit_json.h"
 
 namespace brimline {
@@ -33,6 +33,23 @@ Stored<void> Store::keep_orphan(const OrphanReading& orphan) {
         "orphan_readings",
         {Connection::value(orphan.id), Connection::value(orphan.heard_at.text()),
          Connection::value(orphan.sample), Connection::value(reading_to_json(orphan.reading).dump())});
+  });
+}
+
+Stored<bool> mirror(Store& store, const OrphanReading& orphan, bool waits) {
+  Connection& c = store.connection();
+  return c.transact(Access::write, [&] {
+    const QVariant id = Connection::value(orphan.id);
+    if (!c.ask("SELECT id FROM waiting_work WHERE subject = ? OR content LIKE ? LIMIT 1",
+               {id, Connection::value("%\"orphan\":\"" + orphan.id + "\"%")})
+             .empty())
+      return false;
+    const Rows here = c.ask("SELECT settled FROM orphan_readings WHERE id = ?", {id});
+    if (here.empty() && waits) return store.keep_orphan(orphan).has_value();
+    if (here.empty() || here[0][0].isNull() == waits) return false;
+    c.tell(std::string("UPDATE orphan_readings SET settled = ") + (waits ? "NULL" : "''") + " WHERE id = ?",
+           {id});
+    return true;
   });
 }
 

@@ -3,7 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "station/overnight/overnight_json.h"
-#include "station/store/store.h"
+#include "station/store/waiting_work.h"
 
 namespace brimline {
 
@@ -81,6 +81,22 @@ Stored<OvernightTest> Store::change_overnight(const std::string& visit_id,
       c.tell("UPDATE overnight_tests SET open = ?, content = ? WHERE visit_id = ? AND number = ?",
              {open_mark(*test), content_of(*test), Connection::value(visit_id), test->number});
     return *test;
+  });
+}
+
+Stored<bool> mirror(Store& store, const OvernightTest& test) {
+  Connection& c = store.connection();
+  return c.transact(Access::write, [&] {
+    const QVariant visit = Connection::value(test.visit);
+    if (!c.ask("SELECT id FROM waiting_work WHERE subject = ? LIMIT 1", {visit}).empty() ||
+        c.ask("SELECT id FROM visits WHERE id = ?", {visit}).empty() || last_of(c, test.visit) == test)
+      return false;
+    c.tell(
+        "INSERT INTO overnight_tests (visit_id, number, open, content) VALUES (?, ?, ?, ?) ON CONFLICT "
+        "(visit_id, "
+        "number) DO UPDATE SET open = excluded.open, content = excluded.content",
+        {visit, test.number, open_mark(test), content_of(test)});
+    return true;
   });
 }
 

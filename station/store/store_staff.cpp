@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Staff, and the tries at their PINs.
-#include "station/store/store.h"
+#include "station/store/staff_book.h"
 
 namespace brimline {
 
@@ -56,12 +56,12 @@ bool keeper_left(Connection& c) {
 
 }  // namespace
 
-Stored<std::vector<StaffMember>> Store::staff() {
-  return connection_->transact(Access::read, [&] { return all_of(*connection_); });
+Stored<std::vector<StaffMember>> staff(Store& store) {
+  return store.connection().transact(Access::read, [&] { return all_of(store.connection()); });
 }
 
-Stored<void> Store::keep_staff(const StaffMember& now) {
-  Connection& c = *connection_;
+Stored<void> keep_staff(Store& store, const StaffMember& now) {
+  Connection& c = store.connection();
   return c.transact(Access::write, [&] {
     const auto before = member(c, now.id);
     if (now.id.empty() || now.name.empty() || now.pin_hash.empty())
@@ -76,7 +76,7 @@ Stored<void> Store::keep_staff(const StaffMember& now) {
       return c.fail({StoreTrouble::refused, "one keeper must stay: nobody could let others in"});
     const auto changed = [&](const char* field, std::optional<std::string> was,
                              std::optional<std::string> is) {
-      if (was != is) write_note({"staff", now.id, field, std::move(was), std::move(is), std::nullopt});
+      if (was != is) (void)store.note({"staff", now.id, field, std::move(was), std::move(is), std::nullopt});
     };
     const auto of = [&](auto read) {
       return before ? std::optional<std::string>(read(*before)) : std::nullopt;
@@ -86,14 +86,14 @@ Stored<void> Store::keep_staff(const StaffMember& now) {
     changed("gone", of([](const StaffMember& m) { return std::string(m.gone ? "yes" : "no"); }),
             now.gone ? "yes" : "no");
     if (before && before->pin_hash != now.pin_hash) {
-      write_note({"staff", now.id, "pin", std::nullopt, std::nullopt, std::nullopt});
+      (void)store.note({"staff", now.id, "pin", std::nullopt, std::nullopt, std::nullopt});
       put_tries(c, {now.id, now.name, now.role, now.pin_hash, now.gone, 0, std::nullopt});
     }
   });
 }
 
-Stored<PinTry> Store::begin_pin_try(const std::string& id) {
-  Connection& c = *connection_;
+Stored<PinTry> begin_pin_try(Store& store, const std::string& id) {
+  Connection& c = store.connection();
   return c.transact(Access::write, [&] {
     PinTry out;
     auto found = member(c, id);
@@ -101,7 +101,7 @@ Stored<PinTry> Store::begin_pin_try(const std::string& id) {
       c.fail({StoreTrouble::refused, "there is no such member of staff"});
       return out;
     }
-    const std::int64_t now = signature().at.utc.time_since_epoch().count();
+    const std::int64_t now = store.signature().at.utc.time_since_epoch().count();
     out.wait_s = seconds_to_wait(*found, now);
     if (out.wait_s > 0) return out;
     out.hash = found->pin_hash;
@@ -112,15 +112,15 @@ Stored<PinTry> Store::begin_pin_try(const std::string& id) {
   });
 }
 
-Stored<void> Store::end_pin_try(const std::string& id, bool right) {
-  Connection& c = *connection_;
+Stored<void> end_pin_try(Store& store, const std::string& id, bool right) {
+  Connection& c = store.connection();
   return c.transact(Access::write, [&] {
     auto found = member(c, id);
     if (!found) return;
     if (!right) {
       if (wait_after(found->failures) > 0)
-        write_note({"staff", id, "wrong PIN", std::nullopt, std::to_string(found->failures) + " in a row",
-                    std::nullopt});
+        (void)store.note({"staff", id, "wrong PIN", std::nullopt,
+                          std::to_string(found->failures) + " in a row", std::nullopt});
       return;
     }
     found->failures = 0;

@@ -8,7 +8,7 @@
 #include "station/plan_json.h"
 #include "station/store/people.h"
 #include "station/store/row.h"
-#include "station/store/store.h"
+#include "station/store/waiting_work.h"
 #include "station/visit_json.h"
 
 namespace brimline {
@@ -219,6 +219,20 @@ Stored<Kept> Store::keep(const Visit& visit) {
     for (const AuditNote& note : differences(visit_to_json(*earlier), visit_to_json(visit), visit.id, true))
       write_note(note);
     return Kept::revised;
+  });
+}
+
+Stored<bool> mirror(Store& store, const Visit& visit, bool finished) {
+  Connection& c = store.connection();
+  return c.transact(Access::write, [&] {
+    if (!c.ask("SELECT id FROM waiting_work WHERE subject = ? LIMIT 1", {id_value(visit.id)}).empty() ||
+        c.failed())
+      return false;
+    const auto state = state_of(c, visit.id);
+    const auto earlier = state ? load(c, visit.id) : std::nullopt;
+    if (earlier && *earlier == visit && state->finished == finished) return false;
+    put_whole(c, visit, nullptr, state ? state->revision : 1, finished);
+    return true;
   });
 }
 

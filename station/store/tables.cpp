@@ -28,7 +28,8 @@ constexpr StoredTable kTables[] = {
     {"lot_curves", "id, lot, wavelength_nm, at_s, measured_at, points", 6},
     {"staff", "id, name, role, pin_hash, gone, failures, wait_until_s", 7},
     {"audit_trail", "number, at_s, at, who, what, subject, field, before, after, reason", 10},
-    {"done_work", "id, at_s", 2}};
+    {"done_work", "id, at_s", 2},
+    {"waiting_work", "number, id, kind, subject, content, who, at, refusal", 8}};
 }  // namespace
 
 std::span<const StoredTable> stored_tables() {

@@ -39,6 +39,21 @@ CREATE TABLE done_work (
   at_s BIGINT NOT NULL
 );
 
+-- In a counter's own journal: work that the shared store has not got yet, in its order, in JSON; `refusal` says why
+-- that store would not take it, until somebody has chosen.
+CREATE TABLE waiting_work (
+  number BIGINT NOT NULL PRIMARY KEY,
+  id TEXT NOT NULL UNIQUE,
+  kind TEXT NOT NULL,
+  subject TEXT NOT NULL,
+  content TEXT NOT NULL,
+  who TEXT NOT NULL,
+  at TEXT NOT NULL,
+  refusal TEXT
+);
+
+CREATE INDEX waiting_work_of ON waiting_work (subject);
+
 -- A customer's name goes out of the revisions when the customer is erased, and only then: there is a row here
 -- while that is done.
 CREATE TABLE erasing (

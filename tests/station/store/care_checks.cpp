@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Who changed what, who may, and what is known of people: guarded, and gone when it is to go.
+#include "station/store/staff_book.h"
 #include "tests/station/store/shared_checks.h"
 #include "tests/station/store/workshop.h"
 
@@ -108,40 +109,40 @@ void check_staff(Store& store) {
   sign(store, "Ana");
   StaffMember ana{"S-1", "Ana", StaffRole::keeper, hash_of_pin("2468").value(), false, 0, std::nullopt};
   StaffMember ben{"S-2", "Ben", StaffRole::clerk, hash_of_pin("1357").value(), false, 0, std::nullopt};
-  EXPECT_FALSE(store.keep_staff(ben));  // a keeper first
-  ASSERT_TRUE(store.keep_staff(ana));
-  ASSERT_TRUE(store.keep_staff(ben));
-  EXPECT_THAT(store.staff().value(), ElementsAre(ana, ben));
+  EXPECT_FALSE(keep_staff(store, ben));  // a keeper first
+  ASSERT_TRUE(keep_staff(store, ana));
+  ASSERT_TRUE(keep_staff(store, ben));
+  EXPECT_THAT(staff(store).value(), ElementsAre(ana, ben));
   StaffMember left = ana;
   left.gone = true;
-  EXPECT_FALSE(store.keep_staff(left));
+  EXPECT_FALSE(keep_staff(store, left));
   left = ana;
   left.role = StaffRole::clerk;
-  EXPECT_FALSE(store.keep_staff(left));
-  EXPECT_THAT(store.staff().value(), ElementsAre(ana, ben));
-  EXPECT_FALSE(store.begin_pin_try("S-9"));
+  EXPECT_FALSE(keep_staff(store, left));
+  EXPECT_THAT(staff(store).value(), ElementsAre(ana, ben));
+  EXPECT_FALSE(begin_pin_try(store, "S-9"));
   // Two wrong ones cost nothing, the third five seconds, whoever asks; a try broken off counts.
   for (int i = 0; i < 3; ++i) {
-    const auto tried = store.begin_pin_try("S-2").value();
+    const auto tried = begin_pin_try(store, "S-2").value();
     EXPECT_EQ(tried.wait_s, 0) << i;
     EXPECT_EQ(tried.hash, ben.pin_hash);
   }
-  const auto fourth = store.begin_pin_try("S-2").value();
+  const auto fourth = begin_pin_try(store, "S-2").value();
   EXPECT_EQ(fourth.wait_s, 5);
   EXPECT_TRUE(fourth.hash.empty());
   sign(store, "Ana", "2026-06-20T10:00:05-05:00");
-  EXPECT_EQ(store.begin_pin_try("S-2")->wait_s, 0);
-  ASSERT_TRUE(store.end_pin_try("S-2", false));
-  EXPECT_EQ(store.begin_pin_try("S-2")->wait_s, 10);
+  EXPECT_EQ(begin_pin_try(store, "S-2")->wait_s, 0);
+  ASSERT_TRUE(end_pin_try(store, "S-2", false));
+  EXPECT_EQ(begin_pin_try(store, "S-2")->wait_s, 10);
   // The right one ends it; a new PIN too.
   sign(store, "Ana", "2026-06-20T10:01:00-05:00");
-  ASSERT_EQ(store.begin_pin_try("S-2")->wait_s, 0);
-  ASSERT_TRUE(store.end_pin_try("S-2", true));
-  EXPECT_EQ(store.staff()->back().failures, 0);
-  for (int i = 0; i < 4; ++i) (void)store.begin_pin_try("S-2");
+  ASSERT_EQ(begin_pin_try(store, "S-2")->wait_s, 0);
+  ASSERT_TRUE(end_pin_try(store, "S-2", true));
+  EXPECT_EQ(staff(store)->back().failures, 0);
+  for (int i = 0; i < 4; ++i) (void)begin_pin_try(store, "S-2");
   ben.pin_hash = hash_of_pin("97531").value();
-  ASSERT_TRUE(store.keep_staff(ben));
-  EXPECT_EQ(store.begin_pin_try("S-2")->wait_s, 0);
+  ASSERT_TRUE(keep_staff(store, ben));
+  EXPECT_EQ(begin_pin_try(store, "S-2")->wait_s, 0);
   EXPECT_THAT(notes_of(store, "S-2"), Contains("staff S-2 pin"));
   EXPECT_THAT(notes_of(store, "S-2"), Contains("staff S-2 wrong PIN: - -> 4 in a row"));
   EXPECT_EQ(whole_trail(store).find("argon2"), std::string::npos);

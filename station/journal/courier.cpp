@@ -1,0 +1,192 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "station/journal/courier.h"
+
+#include <algorithm>
+
+#include "station/journal/pull.h"
+#include "station/journal/work.h"
+
+namespace brimline {
+
+using std::chrono::milliseconds;
+using std::chrono::steady_clock;
+
+namespace {
+constexpr milliseconds kBooksPace{10000};
+constexpr milliseconds kRetry{1000};  // before the server is tried again
+}  // namespace
+
+Courier::Courier(Setup setup) : setup_(std::move(setup)), thread_([this] { run(); }) {}
+
+Courier::~Courier() {
+  {
+    const std::lock_guard lock(mutex_);
+    stop_ = true;
+  }
+  woken_.notify_all();
+  thread_.join();
+}
+
+void Courier::wake() {
+  {
+    const std::lock_guard lock(mutex_);
+    work_ = true;
+  }
+  woken_.notify_all();
+}
+
+CourierState Courier::state() const {
+  const std::lock_guard lock(mutex_);
+  return state_;
+}
+
+bool Courier::carried_within(milliseconds time) {
+  wake();
+  std::unique_lock lock(mutex_);
+  settled_.wait_for(lock, time,
+                    [this] { return !work_ && !state_.away && state_.waiting == state_.refused; });
+  return state_.waiting == 0 && !work_;
+}
+
+void Courier::tell_state() {
+  const auto waiting = waiting_work(*own_, 100000);
+  CourierState now;
+  {
+    const std::lock_guard lock(mutex_);
+    now = state_;
+  }
+  const CourierState before = now;
+  if (waiting) {
+    now.waiting = static_cast<int>(waiting->size());
+    now.refused = 0;
+    for (const WaitingWork& work : *waiting) now.refused += work.refusal ? 1 : 0;
+  }
+  {
+    const std::lock_guard lock(mutex_);
+    state_.waiting = now.waiting;
+    state_.refused = now.refused;
+  }
+  settled_.notify_all();
+  if (!(now == before) && setup_.state_changed) setup_.state_changed();
+}
+
+void Courier::set_away(const StoreError& wrong) {
+  shared_.reset();
+  bool told = false;
+  {
+    const std::lock_guard lock(mutex_);
+    told = !state_.away || state_.why != wrong.text;
+    state_.away = true;
+    state_.why = wrong.text;
+  }
+  next_try_ = steady_clock::now() + kRetry;
+  if (told && setup_.state_changed) setup_.state_changed();
+}
+
+bool Courier::reach() {
+  if (shared_) return true;
+  if (steady_clock::now() < next_try_) return false;
+  auto store = Store::open(setup_.shared, Opening::existing);
+  if (!store) {
+    set_away(store.error());
+    return false;
+  }
+  shared_ = std::make_unique<Store>(std::move(*store));
+  shared_->sign_as([signature = signature_] { return *signature; });
+  bool told = false;
+  {
+    const std::lock_guard lock(mutex_);
+    told = state_.away;
+    state_.away = false;
+    state_.why.clear();
+  }
+  next_look_ = next_books_ = {};
+  if (told && setup_.state_changed) setup_.state_changed();
+  return true;
+}
+
+void Courier::answer() {
+  std::deque<std::function<void(Store*)>> questions;
+  {
+    const std::lock_guard lock(mutex_);
+    questions.swap(questions_);
+  }
+  if (questions.empty()) return;
+  reach();
+  for (const auto& question : questions) question(shared_.get());
+}
+
+// In order; work on what was refused waits behind the refusal, so that nothing overtakes.
+void Courier::carry() {
+  const auto waiting = waiting_work(*own_);
+  if (!waiting || waiting->empty()) return;
+  std::vector<std::string> held;
+  for (const WaitingWork& work : *waiting) {
+    {
+      const std::lock_guard lock(mutex_);
+      if (stop_ || !questions_.empty()) break;
+    }
+    if (work.refusal) held.push_back(work.subject);
+    if (std::find(held.begin(), held.end(), work.subject) != held.end()) continue;
+    if (!reach()) return;
+    *signature_ = work.by;
+    const auto done = shared_->once(work.id, [&] { return do_work(*shared_, work); });
+    if (done) {
+      (void)drop_work(*own_, work.id);
+      continue;
+    }
+    switch (done.error().trouble) {
+      case StoreTrouble::unreachable:
+      case StoreTrouble::full:
+      case StoreTrouble::busy:
+        return set_away(done.error());
+      default:
+        (void)refuse_work(*own_, work.id, done.error().text);
+        held.push_back(work.subject);
+    }
+  }
+}
+
+void Courier::look() {
+  const auto now = steady_clock::now();
+  if (!reach()) return;
+  bool changed = false;
+  const auto pull = [&](steady_clock::time_point& next, milliseconds pace, auto how) {
+    if (!shared_ || now < next) return;
+    const auto pulled = how(*shared_, *own_);
+    if (!pulled && pulled.error().trouble == StoreTrouble::unreachable) return set_away(pulled.error());
+    next = now + pace;
+    changed = changed || (pulled && *pulled);
+  };
+  pull(next_books_, kBooksPace, pull_books);
+  pull(next_look_, setup_.pace, pull_bottles);
+  if (changed && setup_.changed) setup_.changed();
+}
+
+void Courier::run() {
+  auto own = Store::open(setup_.own);
+  if (!own) {
+    const std::lock_guard lock(mutex_);
+    state_.away = true;
+    state_.why = own.error().text;
+    return;
+  }
+  own_ = std::make_unique<Store>(std::move(*own));
+  while (true) {
+    {
+      std::unique_lock lock(mutex_);
+      woken_.wait_for(lock, setup_.pace, [this] { return stop_ || work_; });
+      if (stop_) break;
+      work_ = false;
+    }
+    answer();
+    carry();
+    look();
+    tell_state();
+  }
+  answer();
+  shared_.reset();
+  own_.reset();
+}
+
+}  // namespace brimline
