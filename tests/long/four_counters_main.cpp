@@ -13,7 +13,7 @@ int main(int count, char** words) {
   const QCoreApplication application(count, words);
   const int visits = count > 1 ? static_cast<int>(std::strtol(words[1], nullptr, 10)) : 10000;
   brimline::testing::ScratchFolder folder;
-  const auto tally = brimline::tests::work_at_counters(folder / "shop", 4, visits, 20261127);
+  const auto tally = brimline::tests::work_at_counters(folder / "", 4, visits, 20261127);
   std::cout << brimline::tests::table_of(tally);
   return tally.missing + tally.readings_lost + tally.readings_doubled + tally.edits_lost + tally.left +
                      tally.faults ==

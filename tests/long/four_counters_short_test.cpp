@@ -18,7 +18,7 @@ TEST(FourCounters, EveryVisitIsThereOnce) {
   static const QCoreApplication application(count, words);
   ASSERT_TRUE(brimline::testing::PostgresqlServer::installed()) << "PostgreSQL 15 is not installed";
   brimline::testing::ScratchFolder folder;
-  const CountersTally tally = work_at_counters(folder / "shop", 4, 100, 7);
+  const CountersTally tally = work_at_counters(folder / "", 4, 100, 7);
   SCOPED_TRACE(table_of(tally));
   EXPECT_GT(tally.cuts, 0);
   EXPECT_GE(tally.written, 4 * 100 * 6);
