@@ -14,6 +14,13 @@ using std::chrono::steady_clock;
 namespace {
 constexpr milliseconds kBooksPace{10000};
 constexpr milliseconds kRetry{1000};  // before the server is tried again
+constexpr int kMostAtOnce = 25;       // pieces of work in one transaction
+
+bool is_away(const StoreError& wrong) {
+  return wrong.trouble == StoreTrouble::unreachable || wrong.trouble == StoreTrouble::full ||
+         wrong.trouble == StoreTrouble::busy;
+}
+
 }  // namespace
 
 Courier::Courier(Setup setup) : setup_(std::move(setup)), thread_([this] { run(); }) {}
@@ -118,31 +125,53 @@ void Courier::answer() {
 
 // In order; work on what was refused waits behind the refusal, so that nothing overtakes.
 void Courier::carry() {
-  const auto waiting = waiting_work(*own_);
+  const auto waiting = waiting_work(*own_, kMostAtOnce);
   if (!waiting || waiting->empty()) return;
+  std::vector<WaitingWork> free;
   std::vector<std::string> held;
   for (const WaitingWork& work : *waiting) {
-    {
-      const std::lock_guard lock(mutex_);
-      if (stop_ || !questions_.empty()) break;
-    }
     if (work.refusal) held.push_back(work.subject);
+    if (std::find(held.begin(), held.end(), work.subject) == held.end()) free.push_back(work);
+  }
+  if (free.empty() || !reach()) return;
+  // All in one transaction, which is one wait for the server's disk; one by one where something is refused.
+  const auto all = shared_->connection().transact(Access::write, [&] {
+    for (const WaitingWork& work : free)
+      if (const auto done = carry_one(work); !done) return shared_->connection().fail(done.error());
+  });
+  if (all)
+    forget(free);
+  else if (is_away(all.error()))
+    return set_away(all.error());
+  else
+    one_by_one(free);
+  if (static_cast<int>(waiting->size()) == kMostAtOnce) wake();
+}
+
+Stored<void> Courier::carry_one(const WaitingWork& work) {
+  *signature_ = work.by;
+  return shared_->once(work.id, [&] { return do_work(*shared_, work); });
+}
+
+// It is in the shared store by its id: were this lost, it would be carried again and found done.
+void Courier::forget(const std::vector<WaitingWork>& carried) {
+  (void)own_->connection().transact(Access::write, [&] {
+    for (const WaitingWork& work : carried) (void)drop_work(*own_, work.id);
+  });
+}
+
+void Courier::one_by_one(const std::vector<WaitingWork>& free) {
+  std::vector<std::string> held;
+  for (const WaitingWork& work : free) {
     if (std::find(held.begin(), held.end(), work.subject) != held.end()) continue;
-    if (!reach()) return;
-    *signature_ = work.by;
-    const auto done = shared_->once(work.id, [&] { return do_work(*shared_, work); });
+    const auto done = carry_one(work);
     if (done) {
-      (void)drop_work(*own_, work.id);
-      continue;
-    }
-    switch (done.error().trouble) {
-      case StoreTrouble::unreachable:
-      case StoreTrouble::full:
-      case StoreTrouble::busy:
-        return set_away(done.error());
-      default:
-        (void)refuse_work(*own_, work.id, done.error().text);
-        held.push_back(work.subject);
+      forget({work});
+    } else if (is_away(done.error())) {
+      return set_away(done.error());
+    } else {
+      (void)refuse_work(*own_, work.id, done.error().text);
+      held.push_back(work.subject);
     }
   }
 }

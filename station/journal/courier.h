@@ -14,7 +14,7 @@
 #include <string>
 #include <thread>
 
-#include "station/store/store.h"
+#include "station/store/waiting_work.h"
 
 namespace brimline {
 
@@ -69,6 +69,9 @@ class Courier {
   bool reach();
   void answer();
   void carry();
+  Stored<void> carry_one(const WaitingWork& work);
+  void forget(const std::vector<WaitingWork>& carried);
+  void one_by_one(const std::vector<WaitingWork>& free);
   void look();
   void set_away(const StoreError& wrong);
   void tell_state();

@@ -22,6 +22,7 @@ namespace {
 using Clock = std::chrono::steady_clock;
 
 const Instant kNoon = Instant::parse("2026-06-20T12:00:00-05:00").value();
+constexpr int kCommonEvery = 50;
 constexpr int kCards = 20;                   // customers that every counter edits
 constexpr const char* kCommon = "V-common";  // the bottle that every counter reads
 
@@ -116,7 +117,7 @@ struct Counter {
       write(work::update(visit, known));
       for (const Reading& reading : told.bottle.readings) write(work::reading(visit.id, reading));
       write(work::tell(visit.id, *told.plan_as_told));
-      if (i % 10 == 0) write(work::reading(kCommon, common_reading(number, i)));
+      if (i % kCommonEvery == 0) write(work::reading(kCommon, common_reading(number, i)));
       if (i % 5 == 0) {
         const int card = static_cast<int>(random() % kCards);
         const Customer seen = own.customer(card_of(card).id).value().value();
@@ -126,7 +127,7 @@ struct Counter {
         last_edit[card] = i;
       }
     }
-    for (int tries = 0; tries < 600 && !courier.carried_within(std::chrono::seconds(1)); ++tries) {
+    for (int tries = 0; tries < 5400 && !courier.carried_within(std::chrono::seconds(1)); ++tries) {
     }
     left = static_cast<std::int64_t>(waiting_work(own, 1000000)->size());
   }
@@ -150,7 +151,7 @@ void compare(CountersTally& tally, Store& shared, const std::vector<Counter>& co
   const auto common = shared.visit(kCommon).value().value();
   for (const Reading& reading : common.bottle.readings) ++seen[reading.value];
   for (const Counter& counter : counters) {
-    for (int i = 0; i < tally.visits_each; i += 10) {
+    for (int i = 0; i < tally.visits_each; i += kCommonEvery) {
       const int count = seen[common_reading(counter.number, i).value];
       tally.readings_lost += count == 0 ? 1 : 0;
       tally.readings_doubled += count > 1 ? 1 : 0;
