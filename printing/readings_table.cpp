@@ -54,6 +54,12 @@ void add_context(SheetRow& row, const AnalyteId& analyte, const Visit& visit, co
                  const Words& words, const std::map<AnalyteId, Target>& targets) {
   if (const auto target = target_of(visit, analyte, targets))
     row.target = target_words(words, analyte, *target);
+  // The checked panel's error, as the findings tell it.
+  if (visit.plan_as_told && !row.spread.empty())
+    for (const Finding& finding : visit.plan_as_told->findings)
+      if (finding.analyte == analyte && finding.sd && finding.id != kRatio &&
+          finding.id != "combined_chlorine_high")
+        row.spread = spread_words(words, analyte, *finding.sd);
   if (earlier)
     if (const Reading* last = standing_reading(earlier->bottle, analyte))
       row.last = clipped_words(words, *last);
@@ -215,8 +221,6 @@ std::vector<SheetRow> readings_table(const Visit& visit, const Visit* earlier, c
   };
   if (visit.plan_as_told)
     for (const auto& [analyte, expected] : visit.plan_as_told->predicted) add_unread(analyte);
-  if (visit.bottle.fill_water)
-    for (const Reading& reading : *visit.bottle.fill_water) add_unread(reading.analyte);
   return rows;
 }
 

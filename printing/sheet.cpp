@@ -169,7 +169,7 @@ void add_new(std::vector<std::string>& lines, const std::vector<std::string>& mo
 
 void add_plan(Sheet& sheet, const Visit& visit, const Visit* earlier, const Words& words) {
   const Plan& plan = *visit.plan_as_told;
-  sheet.answer = swim_answer(words, plan, visit.home_at);
+  sheet.answer = swim_answer(words, plan, visit.home_at, visit.vessel);
   if (!plan.home_plan)
     sheet.why_not =
         plan.why_not.value_or(words.say(kContext, phrase("sheet", "No plan for home can be given.")));
@@ -191,6 +191,12 @@ void add_plan(Sheet& sheet, const Visit& visit, const Visit* earlier, const Word
     std::erase_if(cautions, [&](const std::string& line) {
       return std::find(dosing.begin(), dosing.end(), line) != dosing.end();
     });
+  // What this water must never get comes before all else.
+  std::vector<std::string> first;
+  const std::string label = dosing.front();
+  const auto standing = std::find(cautions.begin(), cautions.end(), label);
+  if (standing != cautions.end()) first.assign(cautions.begin(), standing);
+  sheet.before.insert(sheet.before.begin(), first.begin(), first.end());
   add_new(sheet.before, cautions);
 }
 
@@ -201,6 +207,8 @@ bool has_waterline(const std::vector<Sentence>& sentences) {
   });
 }
 
+constexpr double kShock = 5;  // mg/L that no plan leaves standing but a shock
+
 std::string rows_note_of(const Visit& visit, const Words& words) {
   std::string out = words.say(kContext, phrase("sheet",
                                                "± is one standard deviation: about two readings in three "
@@ -209,6 +217,17 @@ std::string rows_note_of(const Visit& visit, const Words& words) {
     out = words.say(kContext, phrase("sheet", "Read at %1 °C."),
                     {words.number(visit.bottle.sample_temperature->celsius(), 0)}) +
           " " + out;
+  // A shock stands overnight: what is predicted is read before it is used up.
+  double chlorine = 0;
+  if (visit.plan_as_told)
+    if (const auto found = visit.plan_as_told->predicted.find("free_chlorine");
+        found != visit.plan_as_told->predicted.end())
+      chlorine = found->second.value;
+  if (chlorine > kShock)
+    out += " " + words.say(kContext,
+                           phrase("sheet",
+                                  "Free chlorine and pH are shown before the chlorine is used up: both come "
+                                  "down after."));
   return out;
 }
 

@@ -72,7 +72,9 @@ void add_who(SlabBuilder& out, const Sheet& sheet) {
   if (frame.stacked())
     for (const Labelled& row : sheet.who)
       label_width = std::max(label_width, width_of(QString::fromStdString(row.label), label) + 8);
-  const double width = frame.width - label_width - (narrow ? 0 : 84);
+  const double caption =
+      width_of(QString::fromStdString(sheet.titles.scan), frame.type(7.4, false, Ink::quiet));
+  const double width = frame.width - label_width - (narrow ? 0 : std::max(84.0, caption + 14));
   Slab slab;
   double y = 0;
   for (const Labelled& row : sheet.who) {

@@ -155,8 +155,8 @@ StaffCopy make_staff_copy(const Visit& visit, const ShopDetails& shop, const Wor
   for (const Reading& reading : visit.bottle.readings) copy.readings.push_back(reading_of(reading, words));
   if (!visit.plan_as_told) return copy;
   const Plan& plan = *visit.plan_as_told;
-  copy.answer =
-      words.say("sheet", phrase("sheet", "May we swim?")) + " " + swim_answer(words, plan, visit.home_at);
+  copy.answer = words.say("sheet", phrase("sheet", "May we swim?")) + " " +
+                swim_answer(words, plan, visit.home_at, visit.vessel);
   if (!plan.home_plan) copy.answer += " " + plan.why_not.value_or("");
   for (const Step& step : plan.steps)
     if (plan.home_plan || step.action != Action::add)

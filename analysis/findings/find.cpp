@@ -113,7 +113,7 @@ class Finder {
     // Perhaps bleached: that it cannot be believed is what counts, and closes the water too.
     if (low && k->doubtful && sanitizer_analyte(s_.vessel) == row.analyte) return;
     // What keeps everybody out does so without waiting to be sure.
-    const bool corrosive = is_ph && low && k->value < 7.0, closing = is_ph && !low && k->value > 8.0;
+    const bool corrosive = is_ph && low && k->value <= 7.0, closing = is_ph && !low && k->value > 8.0;
     const bool safe_side = corrosive || closing || closes_water(low ? row.low_id : row.high_id);
     if (!safe_side && found != Standing::below && found != Standing::above)
       return add_edge(row.analyte, row.analyte, k->measured(), t);

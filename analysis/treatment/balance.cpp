@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "analysis/findings/edge.h"
 #include "analysis/treatment/dose_choice.h"
 #include "analysis/treatment/planner.h"
 #include "analysis/water/doses.h"
@@ -15,9 +16,10 @@ namespace {
 constexpr double kTenDays = 240;  // what comes later waits for another bottle
 constexpr double kAerateHours = 24;
 constexpr int kMostPasses = 3;
-constexpr int kMostSteps = 16;  // of doses in one plan
-constexpr int kMostAir = 2;     // rounds of acid and air in one plan; then another bottle
-constexpr double kWorth = 0.3;  // of what a step could hold: less waits for a better moment
+constexpr int kMostSteps = 16;     // of doses in one plan
+constexpr int kMostAir = 2;        // rounds of acid and air in one plan; then another bottle
+constexpr double kVeryLow = 6.95;  // below it even chlorine waits for pH
+constexpr double kWorth = 0.3;     // of what a step could hold: less waits for a better moment
 
 enum class Role { alkali, acid, air, chlorine, calcium, salt, stabilizer, other };
 
@@ -76,19 +78,28 @@ class Sequence {
   bool settled(const ChosenDose& c) const {
     const double whole = told_.at({c.supply, c.substance});
     if (c.mmol < 0.01 * whole) return true;
-    if (c.mmol > 0.15 * whole) return false;
+    const bool moves_ph = role_of(c.substance) == Role::acid || role_of(c.substance) == Role::alkali;
+    if (c.mmol > 0.15 * whole && !moves_ph) return false;
     switch (role_of(c.substance)) {
       case Role::calcium:
-        return inside("calcium_hardness", 1) && inside("si_calcite", 0);
+        return inside("calcium_hardness", c.mmol < 0.05 * whole ? -0.05 : 1) && inside("si_calcite", 0);
       case Role::stabilizer:
         return inside("cyanuric_acid", 0.5);
       case Role::acid:
       case Role::alkali:
-        return left_.size() == 1 && inside("ph", 0.02) && inside("total_alkalinity", 0.5) &&
-               inside("si_calcite", 0);
+        return alone(c) && inside("ph", 0.02) && inside("total_alkalinity", 0.5) && inside("si_calcite", 0);
       default:
         return false;
     }
+  }
+
+  // Whether nothing that is still to come moves pH the other way.
+  bool alone(const ChosenDose& c) const {
+    return std::all_of(left_.begin(), left_.end(), [&](const ChosenDose& x) {
+      const Role role = role_of(x.substance);
+      return &x == &c || role == Role::calcium || role == Role::salt ||
+             (role == Role::stabilizer && role_of(c.substance) == Role::acid);
+    });
   }
 
   // Once a shock is used up.
@@ -122,7 +133,7 @@ class Sequence {
     const auto turn = [&](Role r) {
       if (std::find(out.begin(), out.end(), r) == out.end()) out.push_back(r);
     };
-    if (ph < std::max(7.0, low - 0.2)) turn(Role::alkali);
+    if (ph < std::max(kVeryLow, low - 0.25)) turn(Role::alkali);
     if (ph > (order_.shock ? 7.65 : order_.chlorine_first ? std::max(high, kNearPh) : high)) turn(Role::acid);
     if (order_.chlorine_first) turn(Role::chlorine);
     if (ph < low) turn(Role::alkali);
@@ -171,7 +182,7 @@ class Sequence {
     const double carbon = std::min(carbon_for_ph(d_, target), c.mmol * 1e-3);
     if (carbon < 1e-6) return false;
     d_.act(Action::aerate, "aerate", {"total_alkalinity_high", "ph_low", "si_low"}, kAerateHours,
-           Change{"", 0, 0, carbon});
+           Change{"", 0, 0, carbon, target});
     c.mmol -= carbon * 1e3;
     ++aired_;
     return true;
@@ -260,6 +271,20 @@ bool chlorine_stands(const Draft& d) {
 
 }  // namespace
 
+// High alkalinity with low pH: acid would take pH lower still, so air comes first. It wants no volume.
+void plan_urgent_air(Draft& d) {
+  const auto ph = d.ph_with(d.totals);
+  const auto aim = d.aim("ph"), alkalinity = d.aim("total_alkalinity");
+  const Known* read = d.s.fresh("total_alkalinity");
+  if (!ph || !aim || !aim->range.low || *ph >= *aim->range.low || !read || !alkalinity || !may_balance(d))
+    return;
+  if (standing(read->measured(), alkalinity->range) != Standing::above) return;
+  const double carbon = carbon_for_ph(d, aim->range.high.value_or(7.8) - 0.1);
+  if (carbon > 1e-6)
+    d.act(Action::aerate, "aerate", {"ph_low", "total_alkalinity_high", "si_low"}, kAerateHours,
+          Change{"", 0, 0, carbon, aim->range.high.value_or(7.8) - 0.1});
+}
+
 // Hypochlorous acid is 55 % of free chlorine at pH 7.5 and 28 % at 8.0 (CDC MAHC annex 5.7.3.1.2.2): where
 // chlorine must not wait, acid comes before it. What else the water wants is chosen from there.
 void plan_urgent_acid(Draft& d, double high) {
@@ -291,7 +316,7 @@ void plan_doses(Draft& d, const DoseOrder& order) {
   for (int pass = 0; pass < kMostPasses && d.may_dose(); ++pass) {
     const ChlorineGoal chlorine{now.chlorine, now.exactly_mg_l};
     const DoseChoice choice = choose_doses(d, chlorine, now.stabilizer, now.salt);
-    if (pass == 0) d.weighed = choice.weighed;
+    if (!d.weighed) d.weighed = choice.weighed;
     for (const std::string& id : choice.no_product) d.not_sold.insert(id);
     if (choice.doses.empty()) break;
     const size_t before = d.steps.size();

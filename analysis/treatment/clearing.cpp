@@ -35,8 +35,6 @@ void plan_clearing(Draft& d) {
     d.act(Action::clean_filter, "clean_filter", {"green_water", "slimy_walls"}, 1);
     return;
   }
-  if (s.vessel.plaster_age_days && *s.vessel.plaster_age_days < kPlasterCures)
-    d.act(Action::brush, "brush_plaster", {}, 1);
   if (s.has(Sign::cloudy)) {
     clarify(d);
     d.act(Action::filter, "filter_on", {"cloudy"}, 24);

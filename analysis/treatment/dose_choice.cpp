@@ -205,7 +205,7 @@ class Chooser {
     refine_from(guess, columns, best, best_weighed);
     if (!best.empty() && goals_.balance()) refine_from(middle_of(guess, best), columns, best, best_weighed);
     // Something stays outside: perhaps only so, and another product leads elsewhere.
-    if (goals_.balance() && !best.empty() && best_weighed > kSeemsOutside) {
+    if (goals_.balance() && !best.empty() && (best_weighed > kSeemsOutside || chlorine_.exactly)) {
       const std::vector<double> first = best;
       for (size_t j = 0; j < columns.size(); ++j) {
         if (first[j] <= 1e-5) continue;

@@ -6,6 +6,7 @@
 
 #include "analysis/findings/edge.h"
 #include "analysis/treatment/errors.h"
+#include "analysis/treatment/outcome.h"
 #include "analysis/water/doses.h"
 
 namespace brimline {
@@ -71,8 +72,8 @@ void DoseGoals::collect() {
     ph_goal();
     linear("total_alkalinity", 2);
   }
-  linear("calcium_hardness", 2);
-  linear("borate", 0.5);
+  if (!d_.new_water_likely) linear("calcium_hardness", 2);
+  if (!d_.new_water_likely) linear("borate", 0.5);
   linear("cyanuric_acid", 0.5);
   if (salt_) linear("salt", 10);
   if (!d_.s.chlorine()) linear("total_bromine", 0.02, sd_volume);
@@ -135,6 +136,10 @@ void DoseGoals::linear(const char* analyte, double margin, double relative_error
   }
   Target range = shrunk(aim->range, margin), wanted = middle(aim->range, aim->aim);
   const bool falls = std::string_view(analyte) == "total_alkalinity";
+  // Acid on young plaster does more harm than alkalinity a little high.
+  const Known* read = d_.s.fresh(analyte);
+  if (falls && plaster_cures(d_.s) && range.high && now < *range.high + kSureSds * read->sd)
+    range.high = wanted.high = *range.high + 2 * kSureSds * read->sd;
   if (!stabilizer_ && std::string_view(analyte) == "cyanuric_acid") range.low = wanted.low = std::nullopt;
   if (!falls && range.high && now > *range.high) range.high = wanted.high = now;
   if (wanted.high) wanted.high = std::max(*wanted.high, range.low.value_or(*wanted.high));

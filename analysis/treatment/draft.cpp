@@ -17,6 +17,8 @@ constexpr double kLeastShare = 0.03;
 constexpr double kPoolTurnover = 8, kSpaTurnover = 0.5;
 constexpr double kPhHarmLow = 7.0, kPhHarmHigh = 8.2;  // beyond these is harm, of the contract
 constexpr double kDeviates = 2.4;                      // 1 % of a normal error lies beyond
+// Bromine tablets weigh 15 to 20 g (common practice, no source): less is poured as grains.
+constexpr double kTabletGrams = 15;
 
 // Largest x in [0, most] for which `fits`, where `fits` holds up to some x only.
 template <class Fits>
@@ -43,55 +45,6 @@ Totals linear_totals(const Situation& s) {
   t.bromine = value("total_bromine") / weight::kBromine;
   t.borate = value("borate") / weight::kBoron;
   return t;
-}
-
-double base_amount(const AtHome& have) {
-  const double v = have.amount.value_or(0);
-  return have.unit == "mL" || have.unit == "g" ? v / 1000 : v;
-}
-
-Supply supply_at_home(Product product, const AtHome& have) {
-  Supply out{std::move(product), true, {}, {}};
-  if (!have.amount) return out;
-  if (const auto per_unit = moles_per_unit(out.product))
-    out.stock_mol = base_amount(have) * *per_unit;
-  else
-    out.stock_label = base_amount(have);
-  return out;
-}
-
-// What is at home, with the strength of its own label; it is the shelf's product only where the strengths
-// agree.
-std::vector<Supply> supplies_at_home(const Situation& s, std::span<const Product> shelf) {
-  std::vector<Supply> out;
-  for (const AtHome& have : s.bottle.at_home) {
-    const Substance* sub = find_substance(have.chemical);
-    const auto assay = have.assay ? parse_assay(*have.assay) : std::nullopt;
-    if (!sub || (have.assay && !assay)) continue;  // a label that cannot be read is not dosed from
-    const bool liquid = have.unit && (*have.unit == "L" || *have.unit == "mL");
-    const auto same = std::find_if(shelf.begin(), shelf.end(), [&](const Product& p) {
-      return p.substance == have.chemical && (!assay || p.assay == *assay) &&
-             (!have.unit || p.liquid == liquid);
-    });
-    if (same != shelf.end()) {
-      out.push_back(supply_at_home(*same, have));
-    } else if (assay && have.unit) {
-      Product own{"",
-                  sub->name + ", " + *have.assay,
-                  have.chemical,
-                  *assay,
-                  liquid,
-                  {},
-                  {},
-                  0,
-                  "label at home",
-                  {},
-                  {},
-                  {}};
-      if (moles_per_unit(own)) out.push_back(supply_at_home(std::move(own), have));
-    }
-  }
-  return out;
 }
 
 }  // namespace
@@ -188,11 +141,6 @@ double Draft::wait_of(const Substance& sub) const {
   return sub.waits_turnover ? std::max(wait, turnover_h()) : wait;
 }
 
-double Supply::price_a_mol() const {
-  const auto per_unit = moles_per_unit(product);
-  return per_unit && *per_unit > 0 ? product.price / *per_unit : 0;
-}
-
 // Of this vessel, and meeting no chemical of the plan it must never meet.
 bool Draft::may_pour(const Product& p) const {
   const Substance* sub = find_substance(p.substance);
@@ -282,7 +230,21 @@ bool Draft::waits_for_dusk(const Substance& sub) const {
   return sub.is("chlorine") && s.vessel.place != Place::indoor && kind_of(s.vessel) == VesselKind::pool;
 }
 
+int Draft::grains_instead(int supply, double mol) const {
+  const Product& product = supplies_[supply].product;
+  const auto amount = product.tablets ? amount_of(product, mol) : std::nullopt;
+  if (!amount || amount->unit != "g" || amount->value >= kTabletGrams) return supply;
+  for (int i = 0; i < static_cast<int>(supplies_.size()); ++i) {
+    const Supply& x = supplies_[i];
+    if (x.product.substance == product.substance && !x.product.tablets && may_pour(x.product) &&
+        x.stock_mol.value_or(mol) >= mol)
+      return i;
+  }
+  return supply;
+}
+
 double Draft::add(int supply, double mol_per_kgw, const AddOptions& o) {
+  supply = grains_instead(supply, mol_per_kgw * kilograms());
   Supply& from = supplies_[supply];
   const Substance* sub = find_substance(from.product.substance);
   if (!sub || !may_dose() || mol_per_kgw <= 0) return 0;
@@ -334,6 +296,12 @@ void Draft::finish_dose(int supply, const Substance& sub, Step step, Change chan
   step.cautions = sub.cautions;
   step.cautions.insert(step.cautions.end(), from.product.cautions.begin(), from.product.cautions.end());
   if (o.whole && s.vessel.place == Place::indoor) step.cautions.push_back("cover_off");
+  if (o.whole && s.vessel.place != Place::indoor && kind_of(s.vessel) != VesselKind::pool)
+    step.cautions.push_back("vapour");
+  // Grains spoil what is soft or painted; plaster, tile and acrylic not.
+  const bool hard = s.vessel.surface == Surface::plaster || s.vessel.surface == Surface::tile ||
+                    s.vessel.surface == Surface::acrylic;
+  if (hard) std::erase(step.cautions, "grains");
   const double chloride = totals.chloride;
   const auto before = water();
   totals = changed(totals, change, kilograms(), nullptr);
@@ -345,22 +313,37 @@ void Draft::finish_dose(int supply, const Substance& sub, Step step, Change chan
   step.order = static_cast<int>(steps.size()) + 1;
   step.after = after();
   clock_h = step.start_h + (step.portions - 1) * step.portion_gap_h + step.wait_h;
-  steps.push_back(
-      {std::move(step), std::move(change), o.note, from.product.name, sub.swim_wait_h, supply, o.whole, {}});
+  steps.push_back({std::move(step),
+                   std::move(change),
+                   o.note,
+                   from.product.name,
+                   sub.swim_wait_h,
+                   supply,
+                   o.whole,
+                   {},
+                   from.product.tablets,
+                   from.product.liquid ? std::nullopt : from.product.density,
+                   {},
+                   0});
 }
 
 void Draft::act(Action action, std::string note, std::vector<std::string> for_findings, double hours,
-                Change change) {
+                Change change, std::vector<std::string> cautions) {
   if (steps.size() >= most_steps && action != Action::retest) return;
   Step step;
   step.action = action;
   step.order = static_cast<int>(steps.size()) + 1;
-  step.start_h = Timetable(s.home_at).start(clock_h, 1, 0);
+  const Timetable table(s.home_at);
+  step.start_h = action == Action::retest ? table.shop_hours(clock_h) : table.start(clock_h, 1, 0);
   step.wait_h = hours;
   step.for_findings = std::move(for_findings);
+  step.cautions = std::move(cautions);
   if (change.drained > 0) {
     step.fraction = change.drained;
-    step.cautions = {"power_off", "drain_lift", "drain_discharge"};
+    step.cautions = {"power_off", "drain_discharge"};
+    // An acrylic tub that stands on the ground neither floats nor has a liner.
+    if (!s.is_spa() || s.vessel.in_ground.value_or(false))
+      step.cautions.insert(step.cautions.begin() + 1, "drain_lift");
     if (s.fill) {
       for (auto& [analyte, value] : others)
         if (const auto brought = in_fill(s, analyte)) value += (*brought - value) * change.drained;
@@ -371,7 +354,8 @@ void Draft::act(Action action, std::string note, std::vector<std::string> for_fi
   }
   if ((change.drained > 0 && s.fill) || change.carbon_lost > 0) step.after = after();
   clock_h = step.start_h + hours;
-  steps.push_back({std::move(step), std::move(change), std::move(note), "", 0, -1, false, {}});
+  steps.push_back(
+      {std::move(step), std::move(change), std::move(note), "", 0, -1, false, {}, false, {}, {}, 0});
 }
 
 After Draft::after() const {

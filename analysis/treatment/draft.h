@@ -24,6 +24,7 @@ struct Change {
   double mol = 0;          // of it, into the whole vessel
   double drained = 0;      // share of the volume replaced by fill water
   double carbon_lost = 0;  // mol/kgw of CO2 driven out
+  double to_ph = 0;        // where a test tells the customer to stop the air; 0: no air
 };
 // `kilograms`: of water in the vessel. Nothing is changed by a chemical dosed by label only.
 Totals changed(const Totals& before, const Change& change, double kilograms, const Totals* fill);
@@ -37,6 +38,12 @@ struct DraftStep {
   int supply = -1;                   // of Draft::supplies(), for a dose
   bool whole = false;                // all or nothing
   std::optional<double> label_dose;  // mL or g a cubic metre, where it is not the product's own
+  bool tablets = false;
+  std::optional<double> density;  // kg/L of a liquid that is dosed by weight
+  // Of the same product, an evening, where free chlorine has fallen below so many mg/L before the next
+  // bottle.
+  std::optional<ProductAmount> hold;
+  double hold_below = 0;
 };
 
 // A product the plan may pour: of the shelf, or what stands at home.
@@ -47,6 +54,10 @@ struct Supply {
   std::optional<double> stock_label;  // the same of what is dosed by label, L or kg
   double price_a_mol() const;         // in the shop's money; 0 where it holds none
 };
+
+// What is at home, with the strength of its own label; it is the shelf's product only where the strengths
+// agree.
+std::vector<Supply> supplies_at_home(const Situation& s, std::span<const Product> shelf);
 
 // How a dose is put down.
 struct AddOptions {
@@ -67,8 +78,11 @@ class Draft {
   size_t most_steps = 99;  // beyond these the proof lets nothing but a retest
   bool cut = false;        // the proof has shortened a dose
   double shock_ph = 7.8;   // acid comes before a shock above this
+  double near_ph = 7.9;    // and before a dose that raises chlorine
   std::map<AnalyteId, std::string, std::less<>> held_back;  // what waits for another bottle, and why
-  double weighed = 0, to_buy = 0;                           // of the chosen doses
+  std::optional<double> weighed;                            // of the chosen doses
+  double to_buy = 0;                                        // likewise
+  bool new_water_likely = false;                            // a reading to be taken again may call for it
   std::set<std::string> not_sold;                           // chemicals wanted and neither sold nor at home
   double clock_h = 0;                                       // when the next step may start
   std::vector<DraftStep> steps;
@@ -99,7 +113,8 @@ class Draft {
   bool add_by_label(int supply, const AddOptions& options, std::optional<double> label_dose = {});
   // Puts down anything that is not a dose; `hours` until the next step may start.
   void act(Action action, std::string note, std::vector<std::string> for_findings, double hours,
-           Change change = {});
+           Change change = {}, std::vector<std::string> cautions = {});
+  double safe_high() const { return safe_high_; }  // computed pH that a step may lead to
 
   bool may_pour(const Product& product) const;  // in this vessel, beside what is planned so far
   double turnover_h() const;
@@ -108,6 +123,8 @@ class Draft {
   bool waits_for_dusk(const Substance& substance) const;
 
  private:
+  // Less than one tablet is poured as grains of the same, where there are any.
+  int grains_instead(int supply, double mol) const;
   double earliest(const Substance& substance) const;
   After after() const;
   void finish_dose(int supply, const Substance& substance, Step step, Change change,
@@ -132,6 +149,8 @@ class Timetable {
   double start(double hours, int portions, double gap_h) const;
   // The first dusk (20:00 to 22:00) from `hours` on.
   double dusk(double hours) const;
+  // The first hour from `hours` on at which a shop is open: 9:00 to 17:00.
+  double shop_hours(double hours) const;
 
  private:
   double hour_of_day(double hours) const;

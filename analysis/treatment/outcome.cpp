@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "analysis/findings/find.h"
+#include "analysis/water/doses.h"
 
 namespace brimline {
 
@@ -13,6 +14,17 @@ constexpr double kRoutineRetest = 168, kRetest = 24;  // hours
 
 double end_of(const DraftStep& d) {
   return d.step.start_h + (d.step.portions - 1) * d.step.portion_gap_h + d.step.wait_h;
+}
+
+// The first hour from `hour` on in which nothing has just been poured.
+double clear_of_doses(const DraftedPlan& plan, double hour, bool spa) {
+  const double shut = spa ? 1 : 4;
+  for (const DraftStep& d : plan.steps)
+    for (int portion = 0; d.step.action == Action::add && portion < d.step.portions; ++portion) {
+      const double poured = d.step.start_h + portion * d.step.portion_gap_h;
+      if (hour > poured - 0.5 && hour < poured + shut) hour = poured + shut;
+    }
+  return hour;
 }
 
 void set_swim(DraftedPlan& plan, const Draft& d) {
@@ -25,15 +37,18 @@ void set_swim(DraftedPlan& plan, const Draft& d) {
   for (const DraftStep& step : plan.steps) {
     const bool dose = step.step.action == Action::add;
     // Peroxide is poured after the sanitizer and keeps everybody out as well.
-    if (step.note == "raise_chlorine" || step.note == "raise_biguanide" || (biguanide && dose)) last = &step;
-    slow = slow || step.note == "raise_bromine";
+    if (step.note == "raise_chlorine" || step.note == "raise_biguanide" || (biguanide && dose) ||
+        (step.note == "raise_bromine" && !step.tablets))
+      last = &step;
+    slow = slow || (step.note == "raise_bromine" && step.tablets);
   }
   const bool gated = needs_retest_to_open(d.s, plan.findings) || slow || d.ends || plan.steps.empty() ||
                      !d.s.fresh(sanitizer_analyte(d.s.vessel).value_or("free_chlorine"));
   if (!gated && last) {
     plan.swim.after_step = last->step.order;
-    plan.swim.not_before_h =
-        last->step.start_h + std::max(last->swim_wait_h, d.s.is_spa() ? 1.0 : last->step.wait_h);
+    plan.swim.not_before_h = clear_of_doses(
+        plan, last->step.start_h + std::max(last->swim_wait_h, d.s.is_spa() ? 1.0 : last->step.wait_h),
+        d.s.is_spa());
     return;
   }
   if (plan.steps.empty()) return;
@@ -52,11 +67,27 @@ void set_predicted(DraftedPlan& plan, const Draft& d, const ProofResult& proof) 
   }
 }
 
+// Whether the proof made a dose smaller that moves this reading, or ended the plan before one.
+bool was_cut(const Draft& d, const std::string& analyte) {
+  if (d.scales.empty()) return true;
+  const std::string name = analyte == "free_chlorine" || analyte == "total_chlorine" ? "chlorine"
+                           : analyte == "total_bromine"                              ? "bromine"
+                           : analyte == "calcium_hardness"                           ? "calcium"
+                           : analyte == "cyanuric_acid"                              ? "stabilizer"
+                           : analyte == "total_alkalinity"                           ? "alkalinity"
+                                                                                     : analyte;
+  const bool ended = d.steps.size() >= d.most_steps;
+  return ended || std::any_of(d.scales.begin(), d.scales.end(), [&](const auto& scale) {
+           return scale.first.find(name) != std::string::npos ||
+                  ((analyte == "si_calcite") && scale.first.find("ph") != std::string::npos);
+         });
+}
+
 // Why this stands outside its target when the plan is done; the sentence says what comes next.
 std::string reason_for(const Draft& d, const std::string& analyte, bool above, bool edge) {
   const Situation& s = d.s;
   if (edge) return "at_edge";
-  if (d.cut) return "cut_for_harm";
+  if (d.cut && was_cut(d, analyte)) return "cut_for_harm";
   if (!s.vessel.volume) return "volume_unknown";
   const bool drains = std::any_of(d.steps.begin(), d.steps.end(),
                                   [](const DraftStep& x) { return x.step.action == Action::drain_refill; });
@@ -68,7 +99,13 @@ std::string reason_for(const Draft& d, const std::string& analyte, bool above, b
   if (const auto k = s.known.find(analyte); k != s.known.end() && k->second.doubtful) return "reading_repeat";
   if (d.held_back.contains("repeat")) return "repeat_diluted";
   if (const auto held = d.held_back.find(analyte); held != d.held_back.end()) return held->second;
-  if (analyte == "iron" || analyte == "copper" || analyte == "manganese") return "bound_not_removed";
+  if (analyte == "iron" || analyte == "copper" || analyte == "manganese") {
+    const auto brought = in_fill(s, analyte);
+    const auto aim = d.aim(analyte);
+    return brought && aim && aim->range.high && *brought > *aim->range.high ? "tap_brings_it"
+                                                                            : "bound_not_removed";
+  }
+  if (analyte == "phosphate") return "once_clear";
   if (above && (analyte == "free_chlorine" || analyte == "total_bromine")) return "falls_by_itself";
   const bool balance = analyte == "ph" || analyte == "total_alkalinity" || analyte == "si_calcite";
   if (above && !balance) {
@@ -79,6 +116,7 @@ std::string reason_for(const Draft& d, const std::string& analyte, bool above, b
   if (analyte == "cyanuric_acid")
     return s.bottle.occasion == Occasion::closing ? "at_opening" : "once_chlorine_holds";
   if (balance && !may_balance(d)) return "read_again";
+  if (above && analyte == "total_alkalinity" && plaster_cures(s)) return "plaster_first";
   if (!d.not_sold.empty()) return "no_product";
   if (balance && !above && analyte == "total_alkalinity") return "next_bottle";
   return balance ? "lives_with_it" : "next_bottle";
@@ -111,7 +149,7 @@ bool plaster_cures(const Situation& s) {
 
 bool needs_retest_to_open(const Situation& s, const std::vector<Finding>& findings) {
   const Known* ph = s.usable("ph");
-  if (ph && (ph->value < 7.0 || ph->value > 8.0)) return true;
+  if (ph && (ph->value <= 7.0 || ph->value > 8.0)) return true;
   for (const char* analyte : {"free_chlorine", "total_bromine"})
     if (const Known* k = s.fresh(analyte); k && (k->value < 0.2 || k->value > 10)) return true;
   return std::any_of(findings.begin(), findings.end(), [](const Finding& f) {
@@ -140,12 +178,16 @@ void set_retest(DraftedPlan& plan, const Draft& d) {
   const auto want = [&](const AnalyteId& a) {
     if (std::find(again.begin(), again.end(), a) == again.end()) again.push_back(a);
   };
+  // Stabilizer that still dissolves reads low, and would be dosed twice.
+  const bool dissolves = std::any_of(plan.steps.begin(), plan.steps.end(),
+                                     [](const DraftStep& s) { return s.step.chemical == "cyanuric_acid"; });
   if (const auto sanitizer = sanitizer_analyte(d.s.vessel)) want(*sanitizer);
   if (d.s.chlorine()) want("total_chlorine");
   want("ph");
   want("total_alkalinity");
   for (const Finding& f : plan.findings)
     if (f.analyte) want(*f.analyte);
+  if (dissolves) std::erase(again, "cyanuric_acid");
   const bool drained = std::any_of(plan.steps.begin(), plan.steps.end(),
                                    [](const DraftStep& s) { return s.step.action == Action::drain_refill; });
   if (drained) want("calcium_hardness");  // what the fill water brought
@@ -156,7 +198,7 @@ void set_retest(DraftedPlan& plan, const Draft& d) {
   if (fresh_water)
     for (const char* metal : {"iron", "copper"}) want(metal);
   if ((fresh_water || occasion == Occasion::after_storm) && d.s.chlorine() &&
-      d.s.vessel.place == Place::outdoor)
+      d.s.vessel.place == Place::outdoor && !dissolves)
     want("cyanuric_acid");
   if (occasion != Occasion::routine || plaster_cures(d.s))
     plan.retest.after_h = std::min(plan.retest.after_h, occasion == Occasion::closing ? 72.0 : kRetest);
@@ -185,15 +227,37 @@ void set_remains(DraftedPlan& plan, const Draft& told) {
   if (const auto index = warm->si_calcite()) judge("si_calcite", *index, si->range);
 }
 
+// Sun and bathers use up 1 to 3 mg/L of free chlorine a day (common practice, no source): where the next
+// bottle is further off than a day, the customer is told what holds it up.
+void set_holding(DraftedPlan& plan, const Draft& d) {
+  constexpr double kHold = 1.5, kFurther = 36;  // mg/L; hours
+  const auto aim = d.aim("free_chlorine");
+  const bool outdoor_pool = d.s.vessel.place == Place::outdoor && kind_of(d.s.vessel) == VesselKind::pool;
+  if (!outdoor_pool || d.s.vessel.sanitizer != Sanitizer::chlorine || !aim || !aim->range.low) return;
+  if (d.s.bottle.occasion == Occasion::closing || plan.steps.empty()) return;
+  const double bottle = end_of(plan.steps.back()) + plan.retest.after_h;
+  for (auto step = plan.steps.rbegin(); step != plan.steps.rend(); ++step) {
+    const Substance* sub = step->step.chemical ? find_substance(*step->step.chemical) : nullptr;
+    if (!sub || !sub->is("chlorine") || step->supply < 0) continue;
+    const DoseRow* row = find_dose(sub->id);
+    if (bottle - step->step.start_h < kFurther || !row) return;
+    const double mol = kHold * 1e-3 / weight::kChlorine / row->per_mole.chlorine * d.kilograms();
+    step->hold = amount_of(d.supplies()[static_cast<size_t>(step->supply)].product, mol);
+    step->hold_below = *aim->range.low;
+    return;
+  }
+}
+
 ProofResult finish_plan(DraftedPlan& plan, const Draft& d, const PlanOptions& options) {
   ProofResult proof = prove(d, options, !needs_retest_to_open(d.s, plan.findings));
   plan.steps = d.steps;
   keep_found(plan);
   if (proof.proof.draws > 0) plan.proof = proof.proof;
   set_retest(plan, d);
+  set_holding(plan, d);
   set_predicted(plan, d, proof);
   set_remains(plan, d);
-  plan.cost = {d.to_buy, d.weighed};
+  plan.cost = {d.to_buy, d.weighed.value_or(0)};
   set_swim(plan, d);
   return proof;
 }

@@ -5,6 +5,7 @@
 
 #include "analysis/findings/find.h"
 #include "analysis/treatment/outcome.h"
+#include "analysis/water/doses.h"
 
 namespace brimline {
 
@@ -14,7 +15,8 @@ constexpr double kHarmLimit = 0.01;   // of the contract
 constexpr double kHarmAimed = 0.006;  // in the quick draws, which are fewer
 constexpr int kMostCuts = 8;
 constexpr double kLowestShockPh = 7.3, kShockPhStep = 0.2;  // how far acid is brought before a shock
-constexpr int kQuickDraws = 400;                            // while cutting
+constexpr int kQuickDraws = 300;                            // while cutting
+constexpr double kCutPh = 7.6;    // where chlorine would have to be made smaller for its pH
 constexpr double kHoldsOff = 10;  // mg/L of stabilizer from which chlorine outlasts a day of sun, from memory
 
 bool clipped_or_rejected(const Situation& s, std::string_view analyte) {
@@ -33,15 +35,19 @@ void plan_first(Draft& d, const std::vector<Finding>& findings) {
   }
   const bool pours =
       chlorine_plan(d).need == ChlorineNeed::raise || chlorine_plan(d).need == ChlorineNeed::shock;
-  if (s.has(Sign::tablets_in_use) && (pours || has_finding(findings, "cyanuric_acid_high")))
-    d.act(Action::remove_tablets, "remove_tablets", {"tablets_in_use", "cyanuric_acid_high"}, 0);
+  if (plaster_cures(s)) d.act(Action::brush, "brush_plaster", {}, 1);
+  if (s.has(Sign::tablets_in_use) && (pours || s.algae() || has_finding(findings, "cyanuric_acid_high")))
+    d.act(Action::remove_tablets, "remove_tablets", {"tablets_in_use", "cyanuric_acid_high"}, 0, {},
+          {"wet_tablets"});
   if (s.vessel.sanitizer == Sanitizer::salt_chlorine && has_finding(findings, "free_chlorine_high"))
     d.act(Action::set_generator, "generator_down", {"free_chlorine_high"}, 0);
 }
 
 void end_with(Draft& d, const ChlorinePlan& why) {
   d.held_back.emplace("free_chlorine", why.note);
-  d.act(Action::retest, why.note, why.for_findings, 0);
+  std::vector<std::string> cautions;
+  if (d.s.vessel.place == Place::indoor && combined_high(d)) cautions = {"cover_off"};
+  d.act(Action::retest, why.note, why.for_findings, 0, {}, std::move(cautions));
   d.ends = true;
 }
 
@@ -55,6 +61,30 @@ void warn_of_sun(Draft& d) {
     if (step.note == "raise_chlorine") step.step.cautions.push_back("sun_takes_it");
 }
 
+// Whether the chlorine wanted would have to be made smaller for the pH it brings.
+bool cut_for_ph(const Draft& d, const ChlorinePlan& chlorine) {
+  const double wanted = chlorine.to_add_mg_l * 1e-3 / weight::kChlorine;
+  const auto product = d.choose({"sodium_hypochlorite", "calcium_hypochlorite"}, wanted * d.kilograms());
+  const auto now = d.ph_with(d.totals);
+  if (chlorine.need != ChlorineNeed::raise || !product || !now || wanted <= 0) return false;
+  const std::string& id = d.supplies()[*product].product.substance;
+  const auto then = add(d.totals, id, wanted);
+  const auto ph = then ? d.ph_with(*then) : std::nullopt;
+  return ph && *ph > d.safe_high() && *ph > *now;
+}
+
+// A reading that is to be taken again and may call for new water: what would be dosed before goes out with
+// it.
+bool may_be_drained(const Draft& d) {
+  return std::any_of(d.s.must_repeat.begin(), d.s.must_repeat.end(), [&](const AnalyteId& analyte) {
+    static constexpr std::string_view drains[] = {"cyanuric_acid", "calcium_hardness", "salt", "tds"};
+    const Known* k = d.s.usable(analyte);
+    const auto aim = d.aim(analyte);
+    return std::find(std::begin(drains), std::end(drains), analyte) != std::end(drains) && k && aim &&
+           aim->range.high && k->value > *aim->range.high;
+  });
+}
+
 // Health comes before scale: chlorine does not wait where pH is near enough for it to work.
 void plan_in_order(Draft& d, const std::vector<Finding>& findings) {
   const Situation& s = d.s;
@@ -62,10 +92,11 @@ void plan_in_order(Draft& d, const std::vector<Finding>& findings) {
   const ChlorinePlan before = chlorine_plan(d);
   if (before.note == "repeat_diluted") {
     d.held_back.emplace("repeat", "repeat_diluted");
-    plan_clearing(d);
+    if (s.algae()) d.act(Action::brush, "brush", {"green_water", "slimy_walls"}, 1);
     return end_with(d, before);
   }
   plan_dilution(d);
+  if (!d.ends) plan_urgent_air(d);
   if (!d.may_dose()) return;
   plan_metals(d);
   const ChlorinePlan first = chlorine_plan(d);
@@ -79,19 +110,27 @@ void plan_in_order(Draft& d, const std::vector<Finding>& findings) {
   }
   order.chlorine_first =
       first.need == ChlorineNeed::raise || order.shock || has_finding(findings, "total_bromine_low");
-  order.stabilizer = !order.shock && first.need != ChlorineNeed::not_yet && stabilizer_may_rise(d);
-  order.salt = s.vessel.sanitizer == Sanitizer::salt_chlorine && !plaster_cures(s);
+  d.new_water_likely = may_be_drained(d);
+  if (d.new_water_likely)
+    for (const char* analyte : {"salt", "calcium_hardness", "cyanuric_acid", "borate"})
+      d.held_back.emplace(analyte, "reading_first");
+  order.stabilizer =
+      !order.shock && first.need != ChlorineNeed::not_yet && !d.new_water_likely && stabilizer_may_rise(d);
+  order.salt = s.vessel.sanitizer == Sanitizer::salt_chlorine && !plaster_cures(s) && !d.new_water_likely;
   if (s.vessel.sanitizer == Sanitizer::bromine || has_finding(findings, "biguanide_low")) plan_sanitizer(d);
-  if (order.chlorine_first) plan_urgent_acid(d, order.shock ? d.shock_ph : kNearPh);
+  const bool cut = has_finding(findings, "ph_high") && cut_for_ph(d, first);
+  if (order.chlorine_first)
+    plan_urgent_acid(d, order.shock ? d.shock_ph : cut ? kCutPh : std::min(d.near_ph, kNearPh));
   plan_doses(d, order);
   if (s.vessel.sanitizer == Sanitizer::biguanide && !has_finding(findings, "biguanide_low"))
     plan_sanitizer(d);
   plan_lowered_chlorine(d);
   if (first.need == ChlorineNeed::not_yet) {
-    plan_clearing(d);
+    if (s.algae()) d.act(Action::brush, "brush", {"green_water", "slimy_walls"}, 1);
     return end_with(d, first);
   }
-  if (s.vessel.sanitizer == Sanitizer::salt_chlorine && has_finding(findings, "free_chlorine_low"))
+  if (s.vessel.sanitizer == Sanitizer::salt_chlorine && has_finding(findings, "free_chlorine_low") &&
+      !d.new_water_likely)
     d.act(Action::set_generator, "generator_up", {"free_chlorine_low"}, 0);
   if (!(order.shock && s.algae())) plan_clearing(d);
   if (!order.shock) plan_phosphate(d);
@@ -109,6 +148,8 @@ class Cutter {
 
   Draft drafted() {
     draft_anew();
+    // What the doses are compared by is weighed before anything is cut: what is cut hangs on the doses.
+    const std::optional<double> weighed = draft_->weighed;
     for (; cuts_ < kMostCuts; ++cuts_) {
       const PlanOptions quick{std::min(options_.draws, kQuickDraws), options_.seed};
       ProofResult proof = prove(*draft_, quick, swims_);
@@ -119,6 +160,7 @@ class Cutter {
       }
       cut(proof);
     }
+    draft_->weighed = weighed;
     DraftedPlan probe;
     set_remains(probe, *draft_);
     if (draft_->cut && !draft_->ends && !probe.remains.empty()) {
@@ -133,6 +175,7 @@ class Cutter {
     draft_.emplace(empty_);
     draft_->scales = scales_;
     draft_->shock_ph = shock_ph_;
+    draft_->near_ph = near_ph_;
     draft_->most_steps = most_steps_;
     draft_->cut = !scales_.empty() || most_steps_ < empty_.most_steps;
     plan_in_order(*draft_, findings_);
@@ -150,6 +193,10 @@ class Cutter {
         most_steps_ = std::min(most_steps_, index);
       return draft_anew();
     }
+    if (step.note == "raise_chlorine" && near_ph_ > kCutPh && cuts_ + 2 < kMostCuts) {
+      near_ph_ = kCutPh;
+      return draft_anew();
+    }
     double& scale = scales_.emplace(step.note, 1.0).first->second;
     if (step.step.active_mol && scale > 0.5 && cuts_ + 2 < kMostCuts)
       scale *= 0.75;
@@ -165,6 +212,7 @@ class Cutter {
   std::map<std::string, double> scales_;
   size_t most_steps_;
   double shock_ph_ = empty_.shock_ph;
+  double near_ph_ = empty_.near_ph;
   int cuts_ = 0;
   std::optional<Draft> draft_;
 };

@@ -48,6 +48,7 @@ void plan_phosphate(Draft& d);
 void plan_winter(Draft& d);
 // Whether stabilizer may be raised now: outdoors, once chlorine holds and nothing is being burnt off.
 bool stabilizer_may_rise(const Draft& d);
+bool combined_high(const Draft& d);  // beyond its error, as it is thinned by now
 
 // New plaster hydrates for 28 days: a plasterers' council start-up text, second hand.
 inline constexpr double kPlasterCures = 28;
@@ -64,6 +65,7 @@ struct DoseOrder {
 };
 void plan_doses(Draft& d, const DoseOrder& order);
 constexpr double kNearPh = 7.9;  // up to here chlorine does not wait for acid; our own, from memory
+void plan_urgent_air(Draft& d);
 void plan_urgent_acid(Draft& d, double high);  // down to the aimed pH where it is above `high`
 
 // What the sanitizer part is going to do: decides the order.

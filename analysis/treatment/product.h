@@ -30,6 +30,7 @@ struct Product {
   std::string substance;  // id of analysis/substances
   Assay assay;
   bool liquid = false;               // measured by volume, else by weight
+  bool tablets = false;              // given whole, none broken
   std::optional<double> density;     // kg/L of a liquid; absent: from the assay
   std::optional<double> label_dose;  // mL or g a cubic metre, for what is dosed by label only
   double price = 0;                  // a litre or kilogram, in the shop's money

@@ -85,6 +85,29 @@ bool inside(const Target& t, double v) {
   return (!t.low || v >= *t.low) && (!t.high || v <= *t.high);
 }
 
+// Air runs until the customer's own test shows the pH wanted, or the time is over: regula falsi in the CO2
+// lost.
+Totals aired(const Totals& t, const Change& change, const Water& near) {
+  const auto after = [&](double lost) {
+    Totals out = t;
+    out.carbon = std::max(0.0, out.carbon - lost);
+    return out;
+  };
+  double low = 0, high = change.carbon_lost, ph_low = near.ph;
+  const auto most = solve(after(high), near);
+  if (!most || most->ph <= change.to_ph) return after(high);
+  double ph_high = most->ph;
+  for (int i = 0; i < 2 && ph_high - ph_low > 1e-3 && low < high; ++i) {
+    const double middle =
+        low + (high - low) * std::clamp((change.to_ph - ph_low) / (ph_high - ph_low), 0.05, 0.95);
+    const auto w = solve(after(middle), near);
+    if (!w) break;
+    (w->ph < change.to_ph ? low : high) = middle;
+    (w->ph < change.to_ph ? ph_low : ph_high) = w->ph;
+  }
+  return after(low);
+}
+
 }  // namespace
 
 ProofResult prove(const Draft& d, const PlanOptions& options, bool swim_after_dose) {
@@ -111,7 +134,8 @@ ProofResult prove(const Draft& d, const PlanOptions& options, bool swim_after_do
     for (size_t k = 0; k < d.steps.size(); ++k) {
       const DraftStep& step = d.steps[k];
       if (step.change.chemical.empty() && step.change.drained <= 0 && step.change.carbon_lost <= 0) continue;
-      t = changed(t, step.change, kilograms, d.s.fill ? &d.s.fill->totals : nullptr);
+      t = step.change.to_ph > 0 ? aired(t, step.change, near)
+                                : changed(t, step.change, kilograms, d.s.fill ? &d.s.fill->totals : nullptr);
       const auto w = solve(t, near);
       if (!w) continue;
       near = *w;

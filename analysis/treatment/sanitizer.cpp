@@ -18,9 +18,10 @@ namespace brimline {
 namespace {
 
 constexpr double kPerChlorine = 1e-3 / weight::kChlorine;
-constexpr double kAlgaeLevel = 10;  // overnight: US Army TB MED 575
-constexpr double kStepCap = 10;     // mg/L a step without a measured demand, from memory
-constexpr double kDemandCap = 30;   // with one; beyond it, dilute first. From memory
+constexpr double kAlgaeLevel = 10;    // overnight: US Army TB MED 575
+constexpr double kStepCap = 10;       // mg/L a step without a measured demand, from memory
+constexpr double kDissolvesDays = 7;  // stabilizer reads low until then; common practice, no source
+constexpr double kDemandCap = 30;     // with one; beyond it, dilute first. From memory
 
 bool repeat_wanted(const Situation& s, std::string_view analyte) {
   return std::find(s.must_repeat.begin(), s.must_repeat.end(), analyte) != s.must_repeat.end();
@@ -33,10 +34,15 @@ ChlorinePlan shock(double free, double to, std::string note, std::vector<std::st
   return {ChlorineNeed::shock, dose, std::move(note), std::move(why)};
 }
 
-bool combined_high(const Draft& d) {
-  const auto combined = d.s.combined_chlorine();
-  const auto limit = d.aim("combined_chlorine");
-  return combined && limit && standing(*combined, limit->range) == Standing::above;
+// As it was read, and thinned by what has been drained since.
+std::optional<Measured> combined_now(const Draft& d) {
+  auto combined = d.s.combined_chlorine();
+  if (combined)
+    for (const DraftStep& step : d.steps) {
+      combined->value *= 1 - step.change.drained;
+      combined->sd *= 1 - step.change.drained;
+    }
+  return combined;
 }
 
 // The bank that bromine is made from; bromine itself is one of the program's doses.
@@ -71,6 +77,12 @@ void plan_biguanide(Draft& d) {
 
 }  // namespace
 
+bool combined_high(const Draft& d) {
+  const auto combined = combined_now(d);
+  const auto limit = d.aim("combined_chlorine");
+  return combined && limit && standing(*combined, limit->range) == Standing::above;
+}
+
 double re_entry_mg_l(const Situation& s) {
   return s.is_spa() ? 5 : 4;
 }
@@ -96,8 +108,7 @@ ChlorinePlan chlorine_plan(const Draft& d) {
     return {};
   }
   const bool breakpoint = combined_high(d);
-  const double to =
-      std::max(breakpoint ? 10 * s.combined_chlorine()->value : 0.0, s.algae() ? kAlgaeLevel : 0.0);
+  const double to = std::max(breakpoint ? 10 * combined_now(d)->value : 0.0, s.algae() ? kAlgaeLevel : 0.0);
   if (breakpoint) return shock(free, to, "breakpoint", {"combined_chlorine_high"});
   if (s.algae()) return shock(free, to, "shock_algae", {"green_water", "slimy_walls"});
   if (!aim->range.low || free >= *aim->range.low) return {};
@@ -147,6 +158,9 @@ bool stabilizer_may_rise(const Draft& d) {
   if (!d.s.fresh("cyanuric_acid") || !free || d.s.vessel.place != Place::outdoor) return false;
   if (d.s.bottle.occasion == Occasion::closing) return false;
   if (combined_high(d)) return false;
+  // Not while the last one still dissolves.
+  for (const Addition& added : d.s.bottle.additions_since)
+    if (added.chemical == "cyanuric_acid" && added.days_before.value_or(0) < kDissolvesDays) return false;
   // Not before chlorine holds.
   return !d.s.algae() && !d.s.demand_dose_mg_l && free->value >= 0.5;
 }

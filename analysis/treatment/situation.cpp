@@ -59,8 +59,18 @@ void solve_fill(Situation& s) {
   if (!value_of(s.fill_known, "calcium_hardness")) return;
   auto readings = model_readings(s.fill_known, s.bottle_temperature);
   if (!readings) return;
-  if (!readings->salt && !readings->tds && !readings->conductivity) readings->background_nacl = 0;
-  if (const auto fill = water_from_readings(*readings)) s.fill = *fill;
+  const bool told = readings->salt || readings->tds || readings->conductivity;
+  if (!told) readings->background_nacl = 0;
+  auto fill = water_from_readings(*readings);
+  if (!fill && told) {
+    // A strip's salt or solids that do not fit by a little: the tap water is judged without them.
+    readings->salt.reset();
+    readings->tds.reset();
+    readings->conductivity.reset();
+    readings->background_nacl = 0;
+    fill = water_from_readings(*readings);
+  }
+  if (fill) s.fill = *fill;
 }
 
 }  // namespace

@@ -7,7 +7,8 @@ namespace brimline {
 
 namespace {
 constexpr double kMorning = 7, kDusk = 20, kNight = 22;
-}
+constexpr double kOpens = 9, kCloses = 17;  // of a shop; common practice, no source
+}  // namespace
 
 double Timetable::hour_of_day(double hours) const {
   const double at_home = static_cast<double>((home_->local().time_since_epoch()).count()) / 3600.0;
@@ -38,6 +39,13 @@ double Timetable::dusk(double hours) const {
   const double hour = hour_of_day(hours);
   if (hour >= kDusk && hour < kNight) return hours;
   return hours + std::fmod(kDusk - hour + 24, 24.0);
+}
+
+double Timetable::shop_hours(double hours) const {
+  if (!home_) return hours;
+  const double hour = hour_of_day(hours);
+  if (hour >= kOpens - 1e-9 && hour < kCloses) return hours;
+  return hours + std::fmod(kOpens - hour + 24, 24.0);
 }
 
 }  // namespace brimline

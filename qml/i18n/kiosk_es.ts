@@ -3290,10 +3290,6 @@
         <translation>El cloro libre es %1; báñese solo por debajo de %2. No agregue más y deje que baje.</translation>
     </message>
     <message>
-        <source>Total chlorine is %1 where %2 is the most for this free chlorine: spent chlorine that stings and smells is building up.</source>
-        <translation>El cloro total es %1, cuando lo máximo para este cloro libre es %2: se acumulan cloraminas (cloro ya gastado), que irritan y huelen.</translation>
-    </message>
-    <message>
         <source>Stabilizer is %1, and so little free chlorine beside it is held back too strongly to protect anybody.</source>
         <translation>El estabilizador es %1, y tan poco cloro libre a su lado queda demasiado retenido para proteger a nadie.</translation>
     </message>
@@ -3406,10 +3402,6 @@
         <translation>El índice de saturación en la piscina o spa es %1, por encima de %2: el agua deposita sarro.</translation>
     </message>
     <message>
-        <source>The water is at %1 degrees Celsius; %2 is the most that is safe to sit in.</source>
-        <translation>El agua está a %1 grados Celsius; %2 es lo máximo seguro para sentarse en ella.</translation>
-    </message>
-    <message>
         <source>The overnight test shows that this water uses up %1 of chlorine before any is left.</source>
         <translation>La prueba de un día para otro muestra que esta agua consume %1 de cloro antes de que quede algo.</translation>
     </message>
@@ -3436,10 +3428,6 @@
     <message>
         <source>Eyes smart after swimming.</source>
         <translation>Los ojos arden después de bañarse.</translation>
-    </message>
-    <message>
-        <source>The water smells strongly: that is spent chlorine, not too much of it.</source>
-        <translation>El agua huele fuerte: son cloraminas (cloro ya gastado), no exceso de cloro.</translation>
     </message>
     <message>
         <source>The water is cloudy.</source>
@@ -3506,14 +3494,6 @@
         <translation>No se conoce el volumen, así que no puede calcularse ninguna cantidad. Mida largo, ancho y profundidad media, o lea el medidor de agua al llenar.</translation>
     </message>
     <message>
-        <source>Raise pH: add %1 of %2.</source>
-        <translation>Subir el pH: agregue %1 de %2.</translation>
-    </message>
-    <message>
-        <source>Raise pH and alkalinity together: add %1 of %2.</source>
-        <translation>Subir el pH y la alcalinidad a la vez: agregue %1 de %2.</translation>
-    </message>
-    <message>
         <source>Lower pH: pour %1 of %2 slowly in front of a return, pump running.</source>
         <translation>Bajar el pH: vierta despacio %1 de %2 ante un retorno, con la bomba en marcha.</translation>
     </message>
@@ -3566,32 +3546,12 @@
         <translation>Subir el bromo: ponga %1 de %2 en su dosificador, sin romper las pastillas. Tarda un día o más en disolverse: mida el bromo antes de que entre nadie.</translation>
     </message>
     <message>
-        <source>Raise the sanitizer: add %1 of %2.</source>
-        <translation>Subir el desinfectante: agregue %1 de %2.</translation>
-    </message>
-    <message>
-        <source>Raise peroxide: add %1 of %2.</source>
-        <translation>Subir el peróxido: agregue %1 de %2.</translation>
-    </message>
-    <message>
-        <source>Bind the metals before anything else: add %1 of %2, or as its label says.</source>
-        <translation>Fijar los metales antes que nada: agregue %1 de %2, o lo que diga su etiqueta.</translation>
-    </message>
-    <message>
         <source>Help the filter: add %1 of %2, or as its label says.</source>
         <translation>Ayudar al filtro: agregue %1 de %2, o lo que diga su etiqueta.</translation>
     </message>
     <message>
         <source>Remove phosphate: add %1 of %2. The water looks worse first; clean the filter after.</source>
         <translation>Quitar el fosfato: agregue %1 de %2. Al principio el agua se ve peor; después limpie el filtro.</translation>
-    </message>
-    <message>
-        <source>Let out %5 of the water and fill up again. Pump, heater and generator off until it is full.</source>
-        <translation>Vacíe el %5 del agua y vuelva a llenar. Bomba, calentador y generador apagados hasta que esté llena.</translation>
-    </message>
-    <message>
-        <source>Let pH rise by air for about %6: turn the returns up until they break the surface; fountain, jets and air on.</source>
-        <translation>Deje subir el pH con aire durante unas %6: dirija los retornos hacia arriba hasta que rompan la superficie; fuente, chorros y aire encendidos.</translation>
     </message>
     <message>
         <source>Brush walls, steps and corners.</source>
@@ -3624,10 +3584,6 @@
     <message>
         <source>Turn the chlorine generator up one step.</source>
         <translation>Suba el generador de cloro un nivel.</translation>
-    </message>
-    <message>
-        <source>Heater off; let the water cool to 40 degrees Celsius or less before anybody gets in.</source>
-        <translation>Calentador apagado; deje enfriar el agua a 40 grados Celsius o menos antes de que entre alguien.</translation>
     </message>
     <message>
         <source>Once it is full again and well mixed, bring a bottle of it and one of the tap water: the rest of the doses hang on them.</source>
@@ -3694,10 +3650,6 @@
         <translation>Tome un frasco nuevo y lea otra vez pH, alcalinidad y estabilizador.</translation>
     </message>
     <message>
-        <source>Acid burns: goggles and gloves on, downwind of nobody.</source>
-        <translation>El ácido provoca quemaduras: use gafas y guantes de protección, con nadie viento abajo.</translation>
-    </message>
-    <message>
         <source>Always chemical into water, never water into chemical.</source>
         <translation>Siempre el químico al agua, nunca el agua al químico.</translation>
     </message>
@@ -3742,10 +3694,6 @@
         <translation>Una piscina vacía puede flotar en suelo mojado y un vinilo puede encogerse: no vacíe tras lluvias fuertes; consulte a un profesional si el agua subterránea está alta.</translation>
     </message>
     <message>
-        <source>First let chlorine fall until a strip shows none, and ask the town where the water may go.</source>
-        <translation>Antes deje bajar el cloro hasta que una tira no muestre nada y pregunte al municipio adónde puede ir el agua.</translation>
-    </message>
-    <message>
         <source>Power off before draining.</source>
         <translation>Corte la corriente antes de vaciar.</translation>
     </message>
@@ -3758,16 +3706,8 @@
         <translation>La etiqueta del producto y el reglamento local están primero.</translation>
     </message>
     <message>
-        <source>Never mix chemicals. One at a time, pump running, into the water.</source>
-        <translation>Nunca mezcle químicos. Uno por vez, con la bomba en marcha, dentro del agua.</translation>
-    </message>
-    <message>
         <source>Nobody in the water while dosing, for 4 hours after a dose (1 hour in a spa), nor before the time on this sheet.</source>
         <translation>Nadie en el agua mientras se dosifica, ni en las 4 horas siguientes a una dosis (1 hora en un spa), ni antes de la hora de esta hoja.</translation>
-    </message>
-    <message>
-        <source>Test again before the next treatment.</source>
-        <translation>Analice de nuevo antes del próximo tratamiento.</translation>
     </message>
     <message>
         <source>Trouble breathing, or chemical in eyes: fresh air, rinse for 15 minutes, call %1.</source>
@@ -3826,10 +3766,6 @@
         <translation>%1&#xa0;gal y %2&#xa0;oz líq.</translation>
     </message>
     <message>
-        <source>%1 oz</source>
-        <translation>%1&#xa0;oz</translation>
-    </message>
-    <message>
         <source>%1 lb</source>
         <translation>%1&#xa0;lb</translation>
     </message>
@@ -3880,10 +3816,6 @@
     <message>
         <source>For the winter: add %1 of %2, or as its label says.</source>
         <translation>Para el invierno: agregue %1 de %2, o lo que diga su etiqueta.</translation>
-    </message>
-    <message>
-        <source>%1 will stand at %2: a dose was cut short because the readings are not sure enough for more. Bring another bottle, then the rest.</source>
-        <translation>%1 quedará en %2: se recortó una dosis porque las mediciones no son lo bastante seguras para más. Traiga otro frasco; después, el resto.</translation>
     </message>
     <message>
         <source>%1 stays at %2: no dose without the volume. Measure it first.</source>
@@ -4022,10 +3954,6 @@
         <translation>Traiga otra muestra: hay que repetir una lectura antes de dosificar nada.</translation>
     </message>
     <message>
-        <source>Without stabilizer the sun takes it within a day. Test every evening until the next bottle, and give the same again where free chlorine is below 1.</source>
-        <translation>Sin estabilizante el sol se lo lleva en un día. Mida cada tarde hasta la próxima muestra y repita la dosis si el cloro libre está por debajo de 1.</translation>
-    </message>
-    <message>
         <source>So little working sanitizer explains it.</source>
         <translation>Lo explica tan poco desinfectante activo.</translation>
     </message>
@@ -4044,14 +3972,6 @@
     <message>
         <source>The sanitizer reads in order, which does not fit: if the water is clear and green, have iron and copper read.</source>
         <translation>El desinfectante está en orden, y eso no encaja: si el agua es verde pero clara, haga leer hierro y cobre.</translation>
-    </message>
-    <message>
-        <source>The readings show it too.</source>
-        <translation>Las lecturas también lo muestran.</translation>
-    </message>
-    <message>
-        <source>The readings show no spent chlorine, which does not fit: read free and total again.</source>
-        <translation>Las lecturas no muestran cloro gastado, y eso no encaja: vuelva a leer el libre y el total.</translation>
     </message>
     <message>
         <source>The readings explain it.</source>
@@ -4104,6 +4024,178 @@
     <message>
         <source>Raise bromine: %1 is missing of %2, so drop none in: open the feeder one mark further and test bromine tomorrow, before anybody gets in.</source>
         <translation>Subir el bromo: falta %1 de %2, así que no eche ninguna: abra el dosificador una marca más y mida el bromo mañana, antes de que entre nadie.</translation>
+    </message>
+    <message>
+        <source>Total chlorine is %1; with this free chlorine %2 is the most. The rest is spent chlorine, which stings and smells.</source>
+        <translation>El cloro total es %1; con este cloro libre lo máximo es %2. El resto es cloro gastado, que pica y huele.</translation>
+    </message>
+    <message>
+        <source>pH is %1; it should be at most %2. Eyes smart and scale can form.</source>
+        <translation>El pH es %1; debería ser como mucho %2. Los ojos escuecen y puede formarse sarro.</translation>
+    </message>
+    <message>
+        <source>pH is %1; it should be at most %2. Eyes smart, scale can form, and bromine works less.</source>
+        <translation>El pH es %1; debería ser como mucho %2. Los ojos escuecen, puede formarse sarro y el bromo actúa menos.</translation>
+    </message>
+    <message>
+        <source>Total alkalinity is %1; it should be at most %2. pH is low at once: air raises pH first, then acid takes alkalinity down.</source>
+        <translation>La alcalinidad total es %1; debería ser como mucho %2. El pH está bajo a la vez: primero el aire sube el pH, luego el ácido baja la alcalinidad.</translation>
+    </message>
+    <message>
+        <source>The water is at %1; %2 is the most that is safe to sit in.</source>
+        <translation>El agua está a %1; %2 es lo máximo para estar en ella sin peligro.</translation>
+    </message>
+    <message>
+        <source>The water smells strongly.</source>
+        <translation>El agua huele fuerte.</translation>
+    </message>
+    <message>
+        <source>%1 is %2, below %3 by less than the error of the reading: at the edge. It is mended along with the rest.</source>
+        <translation>%1: %2, por debajo de %3 en menos que el error de la lectura: en el borde. Se corrige junto con lo demás.</translation>
+    </message>
+    <message>
+        <source>%1 is %2, above %3 by less than the error of the reading: at the edge. It is mended along with the rest.</source>
+        <translation>%1: %2, por encima de %3 en menos que el error de la lectura: en el borde. Se corrige junto con lo demás.</translation>
+    </message>
+    <message>
+        <source>Raise pH: stir %1 of %2 into a bucket of pool water and pour it round the edge, pump running.</source>
+        <translation>Suba el pH: disuelva %1 de %2 en un cubo con agua de la piscina y viértalo por todo el borde, con la bomba en marcha.</translation>
+    </message>
+    <message>
+        <source>Raise pH and alkalinity together: stir %1 of %2 into a bucket of pool water and pour it round the edge, pump running.</source>
+        <translation>Suba el pH y la alcalinidad a la vez: disuelva %1 de %2 en un cubo con agua de la piscina y viértalo por todo el borde, con la bomba en marcha.</translation>
+    </message>
+    <message>
+        <source>Raise bromine: sprinkle %1 of %2 over the moving water, jets or pump on for an hour.</source>
+        <translation>Suba el bromo: espolvoree %1 de %2 sobre el agua en movimiento, con los chorros o la bomba en marcha una hora.</translation>
+    </message>
+    <message>
+        <source>Raise the sanitizer: pour %1 of %2 in front of a return, pump running.</source>
+        <translation>Suba el desinfectante: vierta %1 de %2 delante de un retorno, con la bomba en marcha.</translation>
+    </message>
+    <message>
+        <source>Raise peroxide: pour %1 of %2 slowly in front of a return, pump running.</source>
+        <translation>Suba el peróxido: vierta %1 de %2 despacio delante de un retorno, con la bomba en marcha.</translation>
+    </message>
+    <message>
+        <source>Bind the metals before any other chemical goes in: pour %1 of %2 in front of a return, or as its label says.</source>
+        <translation>Fije los metales antes de echar cualquier otro producto: vierta %1 de %2 delante de un retorno, o según su etiqueta.</translation>
+    </message>
+    <message>
+        <source>Let out %5 of the water by its drain or a sump pump and fill up again. Pump, heater and generator off before, on again once it is full.</source>
+        <translation>Saque %5 del agua por el desagüe o con una bomba de achique y vuelva a llenar. Bomba, calentador y generador apagados antes; encendidos de nuevo cuando esté llena.</translation>
+    </message>
+    <message>
+        <source>Let pH rise by air for about %6: turn the returns up until they break the surface; fountain, jets and air on. Stop as soon as a test shows pH %8.</source>
+        <translation>Deje que el pH suba con aire durante unas %6: dirija los retornos hacia arriba hasta que rompan la superficie; fuente, chorros y aire encendidos. Pare en cuanto un test muestre pH %8.</translation>
+    </message>
+    <message>
+        <source>Heater off; let the water cool to %7 or less before anybody gets in.</source>
+        <translation>Calentador apagado; deje enfriar el agua a %7 o menos antes de que entre nadie.</translation>
+    </message>
+    <message>
+        <source>Acid burns: goggles and gloves on, the wind at your back, nobody downwind of you. Never with or near chlorine.</source>
+        <translation>El ácido quema: gafas y guantes puestos, el viento a la espalda y nadie delante de usted en la dirección del viento. Nunca con cloro ni cerca de él.</translation>
+    </message>
+    <message>
+        <source>Ask the town where the water may go: many want no chlorine in it, and none wants salt water in a storm drain.</source>
+        <translation>Pregunte al municipio adónde puede ir el agua: muchos no la quieren con cloro, y ninguno quiere agua salada en el desagüe pluvial.</translation>
+    </message>
+    <message>
+        <source>Without stabilizer the sun takes it within a day.</source>
+        <translation>Sin estabilizador, el sol lo gasta en un día.</translation>
+    </message>
+    <message>
+        <source>Cover off, and stay out of the vapour over the water.</source>
+        <translation>Cubierta quitada, y no respire el vapor sobre el agua.</translation>
+    </message>
+    <message>
+        <source>Damp tablets go into a clean, dry plastic bucket by themselves, open and in the air: never into a closed box, never on another product.</source>
+        <translation>Las tabletas húmedas van solas a un cubo de plástico limpio y seco, abierto y al aire: nunca en una caja cerrada, nunca sobre otro producto.</translation>
+    </message>
+    <message>
+        <source>This water runs on biguanide: no chlorine, bromine, copper or monopersulfate may go in, not even as a shock.</source>
+        <translation>Esta agua funciona con biguanida: no debe entrar cloro, bromo, cobre ni monopersulfato, ni siquiera como choque.</translation>
+    </message>
+    <message>
+        <source>This water runs on bromine: no stabilizer, and no product that holds any.</source>
+        <translation>Esta agua funciona con bromo: nada de estabilizador ni productos que lo contengan.</translation>
+    </message>
+    <message>
+        <source>Pump and filter run from now on, day and night, until the water is clear.</source>
+        <translation>Bomba y filtro en marcha desde ahora, día y noche, hasta que el agua esté clara.</translation>
+    </message>
+    <message>
+        <source>So many small doses: emptying and filling up, power off, may be quicker. Ask us.</source>
+        <translation>Son muchas dosis pequeñas: vaciar y llenar, con la corriente cortada, puede ser más rápido. Pregúntenos.</translation>
+    </message>
+    <message>
+        <source>The hours are the earliest. Later is fine: keep the order and the hours in between.</source>
+        <translation>Las horas son las más tempranas. Más tarde también vale: respete el orden y las horas entre pasos.</translation>
+    </message>
+    <message>
+        <source>Keep everybody out until the operator of this water says otherwise.</source>
+        <translation>Que no entre nadie hasta que el responsable de esta agua diga otra cosa.</translation>
+    </message>
+    <message>
+        <source>Never mix chemicals. Each goes into the water by itself, pump running.</source>
+        <translation>No mezcle nunca productos. Cada uno va al agua por separado, con la bomba en marcha.</translation>
+    </message>
+    <message>
+        <source>Test again before any treatment that is not on this sheet.</source>
+        <translation>Analice de nuevo antes de cualquier tratamiento que no esté en esta hoja.</translation>
+    </message>
+    <message>
+        <source>about %1 gallons</source>
+        <translation>unos %1 galones</translation>
+    </message>
+    <message>
+        <source>about %1 litres</source>
+        <translation>unos %1 litros</translation>
+    </message>
+    <message>
+        <source>about %1 m³</source>
+        <translation>unos %1 m³</translation>
+    </message>
+    <message>
+        <source>%1 oz by weight</source>
+        <translation>%1 oz de peso</translation>
+    </message>
+    <message>
+        <source>Sun and bathers use chlorine up: until the next bottle test it every evening, and where it is below %1 give %2 of %3 at dusk, once an evening.</source>
+        <translation>El sol y los bañistas gastan cloro: hasta la próxima botella mídalo cada tarde y, si está por debajo de %1, añada %2 de %3 al anochecer, una vez por tarde.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: with the error of the readings more of a dose could do harm, so it was made smaller or left out. Bring another bottle, then the rest.</source>
+        <translation>%1 quedará en %2: con el error de las lecturas, más dosis podría hacer daño, así que se redujo o se dejó fuera. Traiga otra botella y luego el resto.</translation>
+    </message>
+    <message>
+        <source>%1 still reads %2, and the fill water brings it: fill through a filter for metals.</source>
+        <translation>%1 sigue en %2, y lo trae el agua de llenado: llene a través de un filtro para metales.</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2: it is taken out once chlorine holds and the water is clear.</source>
+        <translation>%1 se queda en %2: se elimina cuando el cloro aguante y el agua esté clara.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2: another reading may call for new water, and this would go out with it.</source>
+        <translation>%1 espera en %2: otra lectura puede pedir agua nueva, y esto se iría con la vieja.</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2: acid would do young plaster more harm.</source>
+        <translation>%1 se queda en %2: el ácido haría más daño al revoque joven.</translation>
+    </message>
+    <message>
+        <source>Whether the sanitizer explains it, its next reading shows.</source>
+        <translation>Si el desinfectante lo explica, lo dirá su próxima lectura.</translation>
+    </message>
+    <message>
+        <source>That is spent chlorine, not too much of it.</source>
+        <translation>Eso es cloro gastado, no exceso de cloro.</translation>
+    </message>
+    <message>
+        <source>It is mostly spent chlorine that smells, and the readings show none: read free and total again.</source>
+        <translation>Lo que huele suele ser cloro gastado, y las lecturas no lo muestran: lea de nuevo libre y total.</translation>
     </message>
 </context>
 <context>
@@ -4327,6 +4419,10 @@
         <source>Ascorbic acid 99 %</source>
         <translation>Ácido ascórbico 99&#xa0;%</translation>
     </message>
+    <message>
+        <source>Bromine grains (BCDMH 96 %)</source>
+        <translation>Bromo en granos (BCDMH 96 %)</translation>
+    </message>
 </context>
 <context>
     <name>products</name>
@@ -4433,6 +4529,10 @@
     <message>
         <source>%1 is kept. The next plan knows it.</source>
         <translation>%1 está guardado. El próximo plan lo conoce.</translation>
+    </message>
+    <message>
+        <source>It is tablets, given whole</source>
+        <translation>Son tabletas, se dan enteras</translation>
     </message>
 </context>
 <context>
@@ -4816,6 +4916,14 @@
     <message>
         <source>Still open</source>
         <translation>Queda pendiente</translation>
+    </message>
+    <message>
+        <source>No – not before %1, after step %2, and not for %3 after a later dose.</source>
+        <translation>No – no antes de %1, después del paso %2, ni durante %3 tras una dosis posterior.</translation>
+    </message>
+    <message>
+        <source>Free chlorine and pH are shown before the chlorine is used up: both come down after.</source>
+        <translation>El cloro libre y el pH se muestran antes de que el cloro se gaste: después bajan los dos.</translation>
     </message>
 </context>
 <context>

@@ -3290,10 +3290,6 @@
         <translation>Le chlore libre est de %1&#x202f;; baignade seulement en dessous de %2. N’en ajoutez pas et laissez-le baisser.</translation>
     </message>
     <message>
-        <source>Total chlorine is %1 where %2 is the most for this free chlorine: spent chlorine that stings and smells is building up.</source>
-        <translation>Le chlore total est de %1, alors que %2 est le maximum pour ce chlore libre&#xa0;: des chloramines (chlore usé), qui piquent et sentent, s’accumulent.</translation>
-    </message>
-    <message>
         <source>Stabilizer is %1, and so little free chlorine beside it is held back too strongly to protect anybody.</source>
         <translation>Le stabilisant est de %1, et si peu de chlore libre à côté est trop retenu pour protéger qui que ce soit.</translation>
     </message>
@@ -3406,10 +3402,6 @@
         <translation>L’indice de saturation dans le bassin est de %1, au-dessus de %2&#xa0;: l’eau dépose du tartre.</translation>
     </message>
     <message>
-        <source>The water is at %1 degrees Celsius; %2 is the most that is safe to sit in.</source>
-        <translation>L’eau est à %1 degrés Celsius&#x202f;; %2 est le maximum sans danger pour s’y asseoir.</translation>
-    </message>
-    <message>
         <source>The overnight test shows that this water uses up %1 of chlorine before any is left.</source>
         <translation>Le test de la nuit montre que cette eau consomme %1 de chlore avant qu’il n’en reste.</translation>
     </message>
@@ -3436,10 +3428,6 @@
     <message>
         <source>Eyes smart after swimming.</source>
         <translation>Les yeux piquent après la baignade.</translation>
-    </message>
-    <message>
-        <source>The water smells strongly: that is spent chlorine, not too much of it.</source>
-        <translation>L’eau sent fort&#xa0;: ce sont des chloramines (chlore usé), et non un excès de chlore.</translation>
     </message>
     <message>
         <source>The water is cloudy.</source>
@@ -3506,14 +3494,6 @@
         <translation>Le volume n’est pas connu, aucune quantité ne peut donc être calculée. Mesurez longueur, largeur et profondeur moyenne, ou relevez le compteur d’eau au remplissage.</translation>
     </message>
     <message>
-        <source>Raise pH: add %1 of %2.</source>
-        <translation>Remonter le pH&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;».</translation>
-    </message>
-    <message>
-        <source>Raise pH and alkalinity together: add %1 of %2.</source>
-        <translation>Remonter le pH et l’alcalinité ensemble&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;».</translation>
-    </message>
-    <message>
         <source>Lower pH: pour %1 of %2 slowly in front of a return, pump running.</source>
         <translation>Baisser le pH&#xa0;: versez lentement %1 du produit «&#xa0;%2&#xa0;» devant un refoulement, pompe en marche.</translation>
     </message>
@@ -3566,32 +3546,12 @@
         <translation>Remonter le brome&#xa0;: donnez %1 du produit «&#xa0;%2&#xa0;» par son doseur, sans casser de pastille. Il se dissout en un jour ou plus&#xa0;: mesurez le brome avant que quiconque entre.</translation>
     </message>
     <message>
-        <source>Raise the sanitizer: add %1 of %2.</source>
-        <translation>Remonter le désinfectant&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;».</translation>
-    </message>
-    <message>
-        <source>Raise peroxide: add %1 of %2.</source>
-        <translation>Remonter le peroxyde&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;».</translation>
-    </message>
-    <message>
-        <source>Bind the metals before anything else: add %1 of %2, or as its label says.</source>
-        <translation>Fixer les métaux avant tout&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;», ou selon son étiquette.</translation>
-    </message>
-    <message>
         <source>Help the filter: add %1 of %2, or as its label says.</source>
         <translation>Aider le filtre&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;», ou selon son étiquette.</translation>
     </message>
     <message>
         <source>Remove phosphate: add %1 of %2. The water looks worse first; clean the filter after.</source>
         <translation>Éliminer le phosphate&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;». L’eau paraît d’abord plus trouble&#x202f;; nettoyez ensuite le filtre.</translation>
-    </message>
-    <message>
-        <source>Let out %5 of the water and fill up again. Pump, heater and generator off until it is full.</source>
-        <translation>Videz %5 de l’eau et remplissez de nouveau. Pompe, réchauffeur et électrolyseur arrêtés jusqu’au plein.</translation>
-    </message>
-    <message>
-        <source>Let pH rise by air for about %6: turn the returns up until they break the surface; fountain, jets and air on.</source>
-        <translation>Laissez monter le pH par l’air pendant environ %6&#xa0;: tournez les refoulements vers le haut jusqu’à troubler la surface&#x202f;; fontaine, jets et air en marche.</translation>
     </message>
     <message>
         <source>Brush walls, steps and corners.</source>
@@ -3624,10 +3584,6 @@
     <message>
         <source>Turn the chlorine generator up one step.</source>
         <translation>Montez l’électrolyseur d’un cran.</translation>
-    </message>
-    <message>
-        <source>Heater off; let the water cool to 40 degrees Celsius or less before anybody gets in.</source>
-        <translation>Réchauffeur arrêté&#x202f;; laissez l’eau descendre à 40 degrés Celsius ou moins avant que quiconque n’entre.</translation>
     </message>
     <message>
         <source>Once it is full again and well mixed, bring a bottle of it and one of the tap water: the rest of the doses hang on them.</source>
@@ -3694,10 +3650,6 @@
         <translation>Prenez un nouveau flacon et remesurez pH, alcalinité et stabilisant.</translation>
     </message>
     <message>
-        <source>Acid burns: goggles and gloves on, downwind of nobody.</source>
-        <translation>L’acide provoque des brûlures&#xa0;: portez lunettes et gants de protection, personne sous le vent.</translation>
-    </message>
-    <message>
         <source>Always chemical into water, never water into chemical.</source>
         <translation>Toujours le produit dans l’eau, jamais l’eau dans le produit.</translation>
     </message>
@@ -3742,10 +3694,6 @@
         <translation>Un bassin vide peut se soulever en sol détrempé, et un liner peut rétrécir&#xa0;: pas de vidange après de fortes pluies&#x202f;; consultez un professionnel si la nappe est haute.</translation>
     </message>
     <message>
-        <source>First let chlorine fall until a strip shows none, and ask the town where the water may go.</source>
-        <translation>Laissez d’abord baisser le chlore jusqu’à ce qu’une bandelette n’en montre plus et demandez à la mairie où l’eau peut aller.</translation>
-    </message>
-    <message>
         <source>Power off before draining.</source>
         <translation>Coupez le courant avant de vidanger.</translation>
     </message>
@@ -3758,16 +3706,8 @@
         <translation>L’étiquette du produit et la réglementation locale priment.</translation>
     </message>
     <message>
-        <source>Never mix chemicals. One at a time, pump running, into the water.</source>
-        <translation>Ne mélangez jamais de produits. Un seul à la fois, pompe en marche, dans l’eau.</translation>
-    </message>
-    <message>
         <source>Nobody in the water while dosing, for 4 hours after a dose (1 hour in a spa), nor before the time on this sheet.</source>
         <translation>Personne dans l’eau pendant l’ajout, ni dans les 4 heures qui suivent une dose (1 heure dans un spa), ni avant l’heure indiquée sur cette fiche.</translation>
-    </message>
-    <message>
-        <source>Test again before the next treatment.</source>
-        <translation>Refaites une analyse avant le prochain traitement.</translation>
     </message>
     <message>
         <source>Trouble breathing, or chemical in eyes: fresh air, rinse for 15 minutes, call %1.</source>
@@ -3826,10 +3766,6 @@
         <translation>%1&#xa0;gal et %2&#xa0;oz liq.</translation>
     </message>
     <message>
-        <source>%1 oz</source>
-        <translation>%1&#xa0;oz</translation>
-    </message>
-    <message>
         <source>%1 lb</source>
         <translation>%1&#xa0;lb</translation>
     </message>
@@ -3880,10 +3816,6 @@
     <message>
         <source>For the winter: add %1 of %2, or as its label says.</source>
         <translation>Pour l’hiver&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;», ou selon son étiquette.</translation>
-    </message>
-    <message>
-        <source>%1 will stand at %2: a dose was cut short because the readings are not sure enough for more. Bring another bottle, then the rest.</source>
-        <translation>%1 restera à %2&#xa0;: une dose a été réduite, car les mesures ne sont pas assez sûres pour davantage. Apportez un autre flacon, puis le reste.</translation>
     </message>
     <message>
         <source>%1 stays at %2: no dose without the volume. Measure it first.</source>
@@ -4022,10 +3954,6 @@
         <translation>Apportez un autre flacon : une mesure est à refaire avant de doser quoi que ce soit.</translation>
     </message>
     <message>
-        <source>Without stabilizer the sun takes it within a day. Test every evening until the next bottle, and give the same again where free chlorine is below 1.</source>
-        <translation>Sans stabilisant, le soleil l&apos;emporte en un jour. Mesurez chaque soir jusqu&apos;au prochain flacon et redonnez la même dose si le chlore libre est au-dessous de 1.</translation>
-    </message>
-    <message>
         <source>So little working sanitizer explains it.</source>
         <translation>Si peu de désinfectant actif l&apos;explique.</translation>
     </message>
@@ -4044,14 +3972,6 @@
     <message>
         <source>The sanitizer reads in order, which does not fit: if the water is clear and green, have iron and copper read.</source>
         <translation>Le désinfectant est en ordre, ce qui ne concorde pas : si l&apos;eau est verte mais claire, faites mesurer fer et cuivre.</translation>
-    </message>
-    <message>
-        <source>The readings show it too.</source>
-        <translation>Les mesures le montrent aussi.</translation>
-    </message>
-    <message>
-        <source>The readings show no spent chlorine, which does not fit: read free and total again.</source>
-        <translation>Les mesures ne montrent pas de chlore usé, ce qui ne concorde pas : remesurez le libre et le total.</translation>
     </message>
     <message>
         <source>The readings explain it.</source>
@@ -4104,6 +4024,178 @@
     <message>
         <source>Raise bromine: %1 is missing of %2, so drop none in: open the feeder one mark further and test bromine tomorrow, before anybody gets in.</source>
         <translation>Monter le brome : il manque %1 de %2, n’en mettez donc aucune : ouvrez le doseur d’un cran de plus et mesurez le brome demain, avant que quiconque n’entre.</translation>
+    </message>
+    <message>
+        <source>Total chlorine is %1; with this free chlorine %2 is the most. The rest is spent chlorine, which stings and smells.</source>
+        <translation>Le chlore total est à %1 ; avec ce chlore libre, le maximum est %2. Le reste est du chlore épuisé, qui pique et sent.</translation>
+    </message>
+    <message>
+        <source>pH is %1; it should be at most %2. Eyes smart and scale can form.</source>
+        <translation>Le pH est à %1 ; il devrait être au plus à %2. Les yeux piquent et du tartre peut se former.</translation>
+    </message>
+    <message>
+        <source>pH is %1; it should be at most %2. Eyes smart, scale can form, and bromine works less.</source>
+        <translation>Le pH est à %1 ; il devrait être au plus à %2. Les yeux piquent, du tartre peut se former et le brome agit moins.</translation>
+    </message>
+    <message>
+        <source>Total alkalinity is %1; it should be at most %2. pH is low at once: air raises pH first, then acid takes alkalinity down.</source>
+        <translation>L’alcalinité totale est à %1 ; elle devrait être au plus à %2. Le pH est bas en même temps : l’air relève d’abord le pH, puis l’acide fait baisser l’alcalinité.</translation>
+    </message>
+    <message>
+        <source>The water is at %1; %2 is the most that is safe to sit in.</source>
+        <translation>L’eau est à %1 ; %2 est le maximum pour y rester sans danger.</translation>
+    </message>
+    <message>
+        <source>The water smells strongly.</source>
+        <translation>L’eau sent fort.</translation>
+    </message>
+    <message>
+        <source>%1 is %2, below %3 by less than the error of the reading: at the edge. It is mended along with the rest.</source>
+        <translation>%1 : %2, sous %3 de moins que l’erreur de la mesure : à la limite. C’est corrigé avec le reste.</translation>
+    </message>
+    <message>
+        <source>%1 is %2, above %3 by less than the error of the reading: at the edge. It is mended along with the rest.</source>
+        <translation>%1 : %2, au-dessus de %3 de moins que l’erreur de la mesure : à la limite. C’est corrigé avec le reste.</translation>
+    </message>
+    <message>
+        <source>Raise pH: stir %1 of %2 into a bucket of pool water and pour it round the edge, pump running.</source>
+        <translation>Relever le pH : diluer %1 de %2 dans un seau d’eau du bassin et verser tout autour du bord, pompe en marche.</translation>
+    </message>
+    <message>
+        <source>Raise pH and alkalinity together: stir %1 of %2 into a bucket of pool water and pour it round the edge, pump running.</source>
+        <translation>Relever ensemble le pH et l’alcalinité : diluer %1 de %2 dans un seau d’eau du bassin et verser tout autour du bord, pompe en marche.</translation>
+    </message>
+    <message>
+        <source>Raise bromine: sprinkle %1 of %2 over the moving water, jets or pump on for an hour.</source>
+        <translation>Relever le brome : répandre %1 de %2 sur l’eau en mouvement, jets ou pompe en marche une heure.</translation>
+    </message>
+    <message>
+        <source>Raise the sanitizer: pour %1 of %2 in front of a return, pump running.</source>
+        <translation>Relever le désinfectant : verser %1 de %2 devant un refoulement, pompe en marche.</translation>
+    </message>
+    <message>
+        <source>Raise peroxide: pour %1 of %2 slowly in front of a return, pump running.</source>
+        <translation>Relever le peroxyde : verser lentement %1 de %2 devant un refoulement, pompe en marche.</translation>
+    </message>
+    <message>
+        <source>Bind the metals before any other chemical goes in: pour %1 of %2 in front of a return, or as its label says.</source>
+        <translation>Fixer les métaux avant tout autre produit : verser %1 de %2 devant un refoulement, ou selon l’étiquette.</translation>
+    </message>
+    <message>
+        <source>Let out %5 of the water by its drain or a sump pump and fill up again. Pump, heater and generator off before, on again once it is full.</source>
+        <translation>Vider %5 de l’eau par la bonde ou avec une pompe vide-cave, puis remplir. Pompe, chauffage et électrolyseur arrêtés avant, remis en marche une fois plein.</translation>
+    </message>
+    <message>
+        <source>Let pH rise by air for about %6: turn the returns up until they break the surface; fountain, jets and air on. Stop as soon as a test shows pH %8.</source>
+        <translation>Laisser le pH remonter par l’air pendant environ %6 : orienter les refoulements vers le haut jusqu’à briser la surface ; fontaine, jets et air en marche. Arrêter dès qu’un test montre un pH de %8.</translation>
+    </message>
+    <message>
+        <source>Heater off; let the water cool to %7 or less before anybody gets in.</source>
+        <translation>Chauffage arrêté ; laisser l’eau refroidir à %7 ou moins avant que quiconque entre.</translation>
+    </message>
+    <message>
+        <source>Acid burns: goggles and gloves on, the wind at your back, nobody downwind of you. Never with or near chlorine.</source>
+        <translation>L’acide brûle : lunettes et gants, le vent dans le dos, personne devant vous sous le vent. Jamais avec du chlore ni près de lui.</translation>
+    </message>
+    <message>
+        <source>Ask the town where the water may go: many want no chlorine in it, and none wants salt water in a storm drain.</source>
+        <translation>Demander à la commune où l’eau peut aller : beaucoup la veulent sans chlore, et aucune ne veut d’eau salée à l’égout pluvial.</translation>
+    </message>
+    <message>
+        <source>Without stabilizer the sun takes it within a day.</source>
+        <translation>Sans stabilisant, le soleil le détruit en une journée.</translation>
+    </message>
+    <message>
+        <source>Cover off, and stay out of the vapour over the water.</source>
+        <translation>Couverture enlevée, et rester hors des vapeurs au-dessus de l’eau.</translation>
+    </message>
+    <message>
+        <source>Damp tablets go into a clean, dry plastic bucket by themselves, open and in the air: never into a closed box, never on another product.</source>
+        <translation>Les galets humides vont seuls dans un seau en plastique propre et sec, ouvert et à l’air : jamais dans une boîte fermée, jamais sur un autre produit.</translation>
+    </message>
+    <message>
+        <source>This water runs on biguanide: no chlorine, bromine, copper or monopersulfate may go in, not even as a shock.</source>
+        <translation>Cette eau est traitée à la biguanide : ni chlore, ni brome, ni cuivre, ni monopersulfate, même en choc.</translation>
+    </message>
+    <message>
+        <source>This water runs on bromine: no stabilizer, and no product that holds any.</source>
+        <translation>Cette eau est traitée au brome : pas de stabilisant, ni de produit qui en contient.</translation>
+    </message>
+    <message>
+        <source>Pump and filter run from now on, day and night, until the water is clear.</source>
+        <translation>Pompe et filtre en marche dès maintenant, jour et nuit, jusqu’à ce que l’eau soit claire.</translation>
+    </message>
+    <message>
+        <source>So many small doses: emptying and filling up, power off, may be quicker. Ask us.</source>
+        <translation>Tant de petites doses : vider et remplir, courant coupé, peut être plus rapide. Demandez-nous.</translation>
+    </message>
+    <message>
+        <source>The hours are the earliest. Later is fine: keep the order and the hours in between.</source>
+        <translation>Les heures sont les plus tôt possibles. Plus tard convient : garder l’ordre et les délais.</translation>
+    </message>
+    <message>
+        <source>Keep everybody out until the operator of this water says otherwise.</source>
+        <translation>Personne dans l’eau jusqu’à ce que l’exploitant de cette eau en décide autrement.</translation>
+    </message>
+    <message>
+        <source>Never mix chemicals. Each goes into the water by itself, pump running.</source>
+        <translation>Ne jamais mélanger de produits. Chacun va seul dans l’eau, pompe en marche.</translation>
+    </message>
+    <message>
+        <source>Test again before any treatment that is not on this sheet.</source>
+        <translation>Refaire un test avant tout traitement qui n’est pas sur cette feuille.</translation>
+    </message>
+    <message>
+        <source>about %1 gallons</source>
+        <translation>environ %1 gallons</translation>
+    </message>
+    <message>
+        <source>about %1 litres</source>
+        <translation>environ %1 litres</translation>
+    </message>
+    <message>
+        <source>about %1 m³</source>
+        <translation>environ %1 m³</translation>
+    </message>
+    <message>
+        <source>%1 oz by weight</source>
+        <translation>%1 oz en poids</translation>
+    </message>
+    <message>
+        <source>Sun and bathers use chlorine up: until the next bottle test it every evening, and where it is below %1 give %2 of %3 at dusk, once an evening.</source>
+        <translation>Le soleil et les baigneurs consomment le chlore : jusqu’au prochain flacon, le mesurer chaque soir et, s’il est sous %1, ajouter %2 de %3 à la tombée du jour, une fois par soir.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: with the error of the readings more of a dose could do harm, so it was made smaller or left out. Bring another bottle, then the rest.</source>
+        <translation>%1 restera à %2 : avec l’erreur des mesures, une dose plus forte pourrait nuire ; elle a été réduite ou omise. Apporter un autre flacon, puis le reste.</translation>
+    </message>
+    <message>
+        <source>%1 still reads %2, and the fill water brings it: fill through a filter for metals.</source>
+        <translation>%1 reste à %2, et l’eau de remplissage en apporte : remplir à travers un filtre à métaux.</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2: it is taken out once chlorine holds and the water is clear.</source>
+        <translation>%1 reste à %2 : on l’enlève une fois que le chlore tient et que l’eau est claire.</translation>
+    </message>
+    <message>
+        <source>%1 waits at %2: another reading may call for new water, and this would go out with it.</source>
+        <translation>%1 attend à %2 : une autre mesure peut demander de l’eau neuve, et ceci partirait avec l’ancienne.</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2: acid would do young plaster more harm.</source>
+        <translation>%1 reste à %2 : l’acide ferait plus de mal à l’enduit jeune.</translation>
+    </message>
+    <message>
+        <source>Whether the sanitizer explains it, its next reading shows.</source>
+        <translation>Si le désinfectant l’explique, sa prochaine mesure le dira.</translation>
+    </message>
+    <message>
+        <source>That is spent chlorine, not too much of it.</source>
+        <translation>C’est du chlore épuisé, pas un excès.</translation>
+    </message>
+    <message>
+        <source>It is mostly spent chlorine that smells, and the readings show none: read free and total again.</source>
+        <translation>C’est surtout le chlore épuisé qui sent, et les mesures n’en montrent pas : relire le libre et le total.</translation>
     </message>
 </context>
 <context>
@@ -4327,6 +4419,10 @@
         <source>Ascorbic acid 99 %</source>
         <translation>Acide ascorbique 99&#xa0;%</translation>
     </message>
+    <message>
+        <source>Bromine grains (BCDMH 96 %)</source>
+        <translation>Brome en grains (BCDMH 96 %)</translation>
+    </message>
 </context>
 <context>
     <name>products</name>
@@ -4433,6 +4529,10 @@
     <message>
         <source>%1 is kept. The next plan knows it.</source>
         <translation>%1 est gardé. Le prochain plan le connaît.</translation>
+    </message>
+    <message>
+        <source>It is tablets, given whole</source>
+        <translation>Ce sont des galets, donnés entiers</translation>
     </message>
 </context>
 <context>
@@ -4816,6 +4916,14 @@
     <message>
         <source>Still open</source>
         <translation>Reste ouvert</translation>
+    </message>
+    <message>
+        <source>No – not before %1, after step %2, and not for %3 after a later dose.</source>
+        <translation>Non – pas avant %1, après l’étape %2, ni pendant %3 après une dose ultérieure.</translation>
+    </message>
+    <message>
+        <source>Free chlorine and pH are shown before the chlorine is used up: both come down after.</source>
+        <translation>Le chlore libre et le pH sont donnés avant que le chlore soit consommé : tous deux redescendent ensuite.</translation>
     </message>
 </context>
 <context>

@@ -59,6 +59,13 @@ const char* name_of(Strength strength) {
                                                     : "weight";
 }
 
+QVariantMap blank_form() {
+  return {{"product_strength", "weight"},
+          {"product_liquid", "no"},
+          {"product_tablets", "no"},
+          {"product_there", "yes"}};
+}
+
 }  // namespace
 
 void ProductForm::show(const Product& p) {
@@ -70,6 +77,7 @@ void ProductForm::show(const Product& p) {
            {"product_percent", number(p.assay.percent)},
            {"product_strength", QString::fromLatin1(name_of(p.assay.strength))},
            {"product_liquid", p.liquid ? "yes" : "no"},
+           {"product_tablets", p.tablets ? "yes" : "no"},
            {"product_density", p.density ? number(*p.density) : QString()},
            {"product_label_dose", p.label_dose ? number(*p.label_dose) : QString()},
            {"product_price", number(p.price)},
@@ -95,6 +103,7 @@ QList<QVariantMap> ProductForm::fields() const {
           field("product_density", QT_TRANSLATE_NOOP("products", "Density, kg/L; empty: from its strength")),
           field("product_strength", QT_TRANSLATE_NOOP("products", "The percent means"), strengths()),
           field("product_liquid", QT_TRANSLATE_NOOP("products", "It is poured, not weighed"), yes_no()),
+          field("product_tablets", QT_TRANSLATE_NOOP("products", "It is tablets, given whole"), yes_no()),
           field("product_price", QT_TRANSLATE_NOOP("products", "Price of a litre or kilogram")),
           field("product_packs", QT_TRANSLATE_NOOP("products", "Packs, L or kg, with ; between")),
           field("product_label_dose", QT_TRANSLATE_NOOP("products", "Label’s dose, mL or g a m³")),
@@ -121,12 +130,13 @@ bool ProductForm::set(const QString& key, const QString& text) {
     if (const Product* product = shelf.find(text.toStdString()))
       show(*product);
     else
-      form_ = {{"product_strength", "weight"}, {"product_liquid", "no"}, {"product_there", "yes"}};
+      form_ = blank_form();
     return true;
   }
   form_[key] = text;
   return key == QLatin1String("product_chemical") || key == QLatin1String("product_strength") ||
-         key == QLatin1String("product_liquid") || key == QLatin1String("product_there");
+         key == QLatin1String("product_liquid") || key == QLatin1String("product_tablets") ||
+         key == QLatin1String("product_there");
 }
 
 bool ProductForm::show_barcode(const QString& code) {
@@ -149,7 +159,7 @@ QString ProductForm::keep() {
     const auto removed = remove_product(folder_, p.id);
     if (!removed)
       return say(QT_TRANSLATE_NOOP("products", "Not kept: %1")).arg(q(removed.error().front().text()));
-    form_ = {{"product_strength", "weight"}, {"product_liquid", "no"}, {"product_there", "yes"}};
+    form_ = blank_form();
     return say(QT_TRANSLATE_NOOP("products", "%1 is off the shelf: no plan names it.")).arg(q(p.name));
   }
   if (p.name.empty()) return say(QT_TRANSLATE_NOOP("products", "Not kept: the product’s name is missing."));
@@ -172,6 +182,7 @@ QString ProductForm::keep() {
                      : strength == QLatin1String("available_chlorine") ? Strength::available_chlorine
                                                                        : Strength::weight;
   p.liquid = text("product_liquid") == QLatin1String("yes");
+  p.tablets = text("product_tablets") == QLatin1String("yes");
   if (!text("product_barcode").isEmpty()) p.barcode = text("product_barcode").toStdString();
   for (const QString& line : text("product_cautions").split(';', Qt::SkipEmptyParts))
     p.cautions.push_back(line.trimmed().toStdString());

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "station/plan/plan_service.h"
 
+#include <algorithm>
+
 #include "station/overnight/overnight_result.h"
 #include "station/wording/overnight_words.h"
 #include "station/wording/plan_words.h"
@@ -11,35 +13,67 @@ namespace {
 
 constexpr const char* kProgram = "0.1";
 
-std::vector<std::string> sheet_cautions(const Words& words, const DraftedPlan& drafted,
+constexpr long kManyDoses = 5;  // of a tub that can be emptied
+
+std::vector<std::string> sheet_cautions(const Words& words, const DraftedPlan& drafted, const Visit& visit,
                                         const ShopSettings& shop) {
+  const Vessel& vessel = visit.vessel;
   std::vector<std::string> out;
+  const auto say = [&](bool when, const char* id) {
+    if (when) out.push_back(caution_text(words, id));
+  };
+  long doses = 0;
+  for (const DraftStep& d : drafted.steps) doses += d.step.action == Action::add ? d.step.portions : 0;
+  const bool filters = std::any_of(drafted.steps.begin(), drafted.steps.end(),
+                                   [](const DraftStep& d) { return d.note == "filter_on"; });
+  const bool tub = kind_of(vessel) != VesselKind::pool && !vessel.in_ground.value_or(false);
   for (const std::string& id : drafted.cautions) out.push_back(caution_text(words, id));
-  for (const char* id :
-       {"sheet_label", "sheet_never_mix", "sheet_nobody_in", "sheet_retest", "sheet_licensed"})
-    out.push_back(caution_text(words, id));
+  say(vessel.sanitizer == Sanitizer::biguanide, "sheet_biguanide");
+  say(vessel.sanitizer == Sanitizer::bromine, "sheet_bromine");
+  const bool unclear = std::any_of(visit.bottle.signs.begin(), visit.bottle.signs.end(), [](Sign sign) {
+    return sign == Sign::cloudy || sign == Sign::green_water;
+  });
+  say(drafted.home_plan && (filters || unclear), "sheet_filter_now");
+  say(drafted.why_not == "public_vessel" && !drafted.swim.now, "sheet_public");
+  say(true, "sheet_label");
+  say(true, "sheet_never_mix");
+  say(true, "sheet_nobody_in");
+  say(drafted.home_plan && doses > 0, "sheet_hours");
+  say(tub && doses >= kManyDoses, "sheet_small");
+  say(true, "sheet_retest");
+  say(drafted.home_plan, "sheet_licensed");
   out.push_back(caution_text(words, "sheet_emergency", shop.emergency_number));
   return out;
 }
 
+// A liquid that its label doses by weight is measured in a jug all the same.
+ProductAmount as_measured(const DraftStep& d, const ProductAmount& portion) {
+  if (!d.density || *d.density <= 0) return portion;
+  return {portion.value / *d.density, portion.unit == "kg" ? "L" : "mL"};
+}
+
 // Name and portion of what is poured; one portion, as the customer measures it.
-Step in_words(const Words& words, const DraftStep& d, Units units) {
+Step in_words(const Words& words, const DraftStep& d, const WaterCase& where) {
   Step step = d.step;
   const std::string name = d.product_name.empty() ? "" : words.say("product", d.product_name.c_str());
   if (step.amount) {
     const ProductAmount portion{step.amount->value / step.portions, step.amount->unit};
-    step.amount_household = less_than_a_tablet(d) ? words.say("plan", phrase("plan", "less than one tablet"))
-                                                  : household_amount(words, portion, units);
+    step.amount_household = less_than_a_tablet(d)
+                                ? words.say("plan", phrase("plan", "less than one tablet"))
+                                : household_amount(words, as_measured(d, portion), where.units);
   }
-  step.text = step_text(words, d, name, step.amount_household);
+  step.text = step_text(words, d, name, step.amount_household, where);
+  if (const std::string hold = holding_text(words, d, name, where.units); !hold.empty())
+    step.text += " " + hold;
   for (std::string& caution : step.cautions) caution = caution_text(words, caution);
   return step;
 }
 
 // The demand with its interval stands in the finding, not the dose alone.
-void say_findings(const Words& words, const Visit& visit, std::vector<Finding>& findings) {
+void say_findings(const Words& words, const Visit& visit, const WaterCase& where,
+                  std::vector<Finding>& findings) {
   for (Finding& f : findings) {
-    f.text = finding_text(words, f);
+    f.text = finding_text(words, f, where);
     if (visit.bottle.demand_test && (f.id == "chlorine_demand" || f.id == "demand_not_found"))
       f.text = demand_finding(words, result_of(*visit.bottle.demand_test, visit));
   }
@@ -65,15 +99,20 @@ Units units_of(const Visit& visit) {
 
 Plan plan_in_words(const DraftedPlan& drafted, const Visit& visit, const Words& words,
                    const ShopSettings& shop) {
-  const Units units = units_of(visit);
+  WaterCase where{units_of(visit), visit.vessel.volume, visit.vessel.sanitizer, std::nullopt, {}};
+  for (const DraftStep& d : drafted.steps)
+    if (d.step.action == Action::add)
+      where.dosed_for.insert(d.step.for_findings.begin(), d.step.for_findings.end());
+  for (const Reading& reading : visit.bottle.readings)
+    if (reading.analyte == "ph") where.ph = reading.value;
   Plan plan;
   plan.home_plan = drafted.home_plan;
   if (!drafted.home_plan) plan.why_not = why_not_text(words, drafted.why_not);
   plan.swim = drafted.swim;
   plan.findings = drafted.findings;
-  say_findings(words, visit, plan.findings);
+  say_findings(words, visit, where, plan.findings);
   for (const DraftStep& d : drafted.steps) {
-    plan.steps.push_back(in_words(words, d, units));
+    plan.steps.push_back(in_words(words, d, where));
     if (d.note == "demand_test_first" && shop.overnight_due)
       plan.steps.back().text =
           test_running_words(words, visit.home_at.value_or(*shop.overnight_due), *shop.overnight_due);
@@ -84,7 +123,7 @@ Plan plan_in_words(const DraftedPlan& drafted, const Visit& visit, const Words& 
   plan.remains = drafted.remains;
   for (Remains& r : plan.remains) r.text = remains_text(words, r);
   if (drafted.home_plan) plan.cost = drafted.cost;
-  plan.cautions = sheet_cautions(words, drafted, shop);
+  plan.cautions = sheet_cautions(words, drafted, visit, shop);
   return plan;
 }
 

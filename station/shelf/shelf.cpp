@@ -70,6 +70,7 @@ tl::expected<Product, std::vector<Fault>> read_product(std::string_view text, st
   p.name = f->text("name");
   p.substance = f->text("substance");
   p.liquid = f->flag("liquid");
+  p.tablets = f->has("tablets") && f->flag("tablets");
   p.assay.percent = f->number_if("percent").value_or(100);
   const std::string strength = f->text_if("strength").value_or("weight");
   if (strength == "trade")

@@ -73,7 +73,7 @@ tl::expected<Shelf, std::vector<Fault>> shop_shelf(const std::string& folder) {
 std::string product_to_toml(const Product& p) {
   std::string out = "id = " + toml_string(p.id) + "\nname = " + toml_string(p.name) +
                     "\nsubstance = " + toml_string(p.substance) +
-                    "\nliquid = " + (p.liquid ? "true" : "false") +
+                    "\nliquid = " + (p.liquid ? "true" : "false") + (p.tablets ? "\ntablets = true" : "") +
                     "\npercent = " + toml_number(p.assay.percent) +
                     "\nstrength = " + toml_string(name_of(p.assay.strength));
   if (p.density) out += "\ndensity = " + toml_number(*p.density);

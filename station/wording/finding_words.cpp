@@ -19,9 +19,10 @@ constexpr Sentence kFindings[] = {
      phrase("plan", "Free chlorine is %1; it should be at least %2. Germs and algae can grow.")},
     {"free_chlorine_high",
      phrase("plan", "Free chlorine is %1; swim only below %2. Add none and let it fall.")},
-    {"combined_chlorine_high", phrase("plan",
-                                      "Total chlorine is %1 where %2 is the most for this free chlorine: "
-                                      "spent chlorine that stings and smells is building up.")},
+    {"combined_chlorine_high",
+     phrase("plan",
+            "Total chlorine is %1; with this free chlorine %2 is the most. The rest "
+            "is spent chlorine, which stings and smells.")},
     {"stabilizer_ratio", phrase("plan",
                                 "Stabilizer is %1, and so little free chlorine beside it is held back too "
                                 "strongly to protect anybody.")},
@@ -39,6 +40,15 @@ constexpr Sentence kFindings[] = {
     {"ph_high",
      phrase("plan",
             "pH is %1; it should be at most %2. Eyes smart, scale can form, and chlorine works slowly.")},
+    {"ph_high_other", phrase("plan", "pH is %1; it should be at most %2. Eyes smart and scale can form.")},
+    {"ph_high_bromine",
+     phrase("plan",
+            "pH is %1; it should be at most %2. Eyes smart, scale can form, and bromine works less.")},
+    {"total_alkalinity_high_sour",
+     phrase(
+         "plan",
+         "Total alkalinity is %1; it should be at most %2. pH is low at once: air raises pH first, then acid "
+         "takes alkalinity down.")},
     {"total_alkalinity_low",
      phrase("plan", "Total alkalinity is %1; it should be at least %2. pH will not stay put.")},
     {"total_alkalinity_high",
@@ -78,7 +88,7 @@ constexpr Sentence kFindings[] = {
      phrase("plan", "The saturation index in the vessel is %1, below %2: the water dissolves calcium.")},
     {"si_high",
      phrase("plan", "The saturation index in the vessel is %1, above %2: the water lays down scale.")},
-    {"too_hot", phrase("plan", "The water is at %1 degrees Celsius; %2 is the most that is safe to sit in.")},
+    {"too_hot", phrase("plan", "The water is at %1; %2 is the most that is safe to sit in.")},
     {"chlorine_demand",
      phrase("plan", "The overnight test shows that this water uses up %1 of chlorine before any is left.")},
     {"demand_not_found",
@@ -92,8 +102,7 @@ constexpr Sentence kFindings[] = {
     {"green_water", phrase("plan", "The water is green: algae are growing.")},
     {"slimy_walls", phrase("plan", "The walls are slimy: algae or a film of bacteria is growing.")},
     {"eye_irritation", phrase("plan", "Eyes smart after swimming.")},
-    {"strong_smell",
-     phrase("plan", "The water smells strongly: that is spent chlorine, not too much of it.")},
+    {"strong_smell", phrase("plan", "The water smells strongly.")},
     {"cloudy", phrase("plan", "The water is cloudy.")},
     {"foam", phrase("plan",
                     "The water foams: soap, lotion or old water. Rinse off before getting in; if it goes on, "
@@ -143,17 +152,28 @@ constexpr const char* kAboveEdge = phrase(
     "%1 is %2, above %3 by less than the error of the reading: at the edge. Read it again; no treatment "
     "is begun for it alone.");
 
+constexpr const char* kBelowEdgeDosed = phrase("plan",
+                                               "%1 is %2, below %3 by less than the error of the reading: at "
+                                               "the edge. It is mended along with the rest.");
+constexpr const char* kAboveEdgeDosed = phrase("plan",
+                                               "%1 is %2, above %3 by less than the error of the reading: at "
+                                               "the edge. It is mended along with the rest.");
+
 bool is_edge(const Finding& f) {
   return f.id.ends_with("_edge");
 }
 
 // Of any reading: %1 its name, %2 the value with its error, %3 the bound it passes.
-std::string edge_text(const Words& words, const Finding& f) {
+std::string edge_text(const Words& words, const Finding& f, const WaterCase& where) {
   const AnalyteKind* kind = find_analyte(*f.analyte);
   const Measured m{f.value.value_or(0), f.sd.value_or(0)};
   const bool below = f.target && f.target->low && m.value < *f.target->low;
   const std::string name = kind ? words.say("analyte", kind->name.c_str()) : *f.analyte;
-  return words.say("plan", below ? kBelowEdge : kAboveEdge,
+  const bool dosed = where.dosed_for.contains(f.id);
+  return words.say("plan",
+                   dosed   ? (below ? kBelowEdgeDosed : kAboveEdgeDosed)
+                   : below ? kBelowEdge
+                           : kAboveEdge,
                    {name, measured_in_words(words, f.analyte, m), bound(words, f)});
 }
 
@@ -174,10 +194,23 @@ std::string measured_in_words(const Words& words, const std::optional<AnalyteId>
   return kind && !kind->unit.empty() ? both + " " + kind->unit : both;
 }
 
-std::string finding_text(const Words& words, const Finding& f) {
-  if (f.analyte && is_edge(f)) return edge_text(words, f);
-  const auto found = std::find_if(std::begin(kFindings), std::end(kFindings),
-                                  [&](const Sentence& s) { return f.id == s.id; });
+// The sentence that fits this water.
+std::string told_id(const Finding& f, const WaterCase& where) {
+  if (f.id == "ph_high" && where.sanitizer == Sanitizer::bromine) return "ph_high_bromine";
+  if (f.id == "ph_high" && where.sanitizer == Sanitizer::biguanide) return "ph_high_other";
+  if (f.id == "total_alkalinity_high" && where.ph && *where.ph < 7.2) return "total_alkalinity_high_sour";
+  return f.id;
+}
+
+std::string finding_text(const Words& words, const Finding& f, const WaterCase& where) {
+  if (f.analyte && is_edge(f)) return edge_text(words, f, where);
+  const std::string id = told_id(f, where);
+  const auto found =
+      std::find_if(std::begin(kFindings), std::end(kFindings), [&](const Sentence& s) { return id == s.id; });
+  if (f.id == "too_hot" && f.value && f.target && f.target->high)
+    return words.say("plan", found->text,
+                     {temperature_words(words, *f.value, where.units),
+                      temperature_words(words, *f.target->high, where.units)});
   if (found == std::end(kFindings)) return f.id;
   const AnalyteKind* kind = f.analyte ? find_analyte(*f.analyte) : nullptr;
   const std::string value = !f.value               ? ""

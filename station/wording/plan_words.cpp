@@ -34,8 +34,12 @@ std::vector<std::string> ids(const Sentence (&table)[N]) {
 
 // %1 portion, %2 product, %3 number of portions, %4 hours between them, %5 percent of the water, %6 how long.
 constexpr Sentence kSteps[] = {
-    {"raise_ph", phrase("plan", "Raise pH: add %1 of %2.")},
-    {"raise_ph_and_alkalinity", phrase("plan", "Raise pH and alkalinity together: add %1 of %2.")},
+    {"raise_ph",
+     phrase("plan",
+            "Raise pH: stir %1 of %2 into a bucket of pool water and pour it round the edge, pump running.")},
+    {"raise_ph_and_alkalinity", phrase("plan",
+                                       "Raise pH and alkalinity together: stir %1 of %2 into a bucket of "
+                                       "pool water and pour it round the edge, pump running.")},
     {"lower_ph", phrase("plan", "Lower pH: pour %1 of %2 slowly in front of a return, pump running.")},
     {"raise_alkalinity", phrase("plan", "Raise alkalinity: spread %1 of %2 over the water.")},
     {"alkalinity_before_acid",
@@ -68,10 +72,15 @@ constexpr Sentence kSteps[] = {
      phrase("plan",
             "Raise bromine: %1 is missing of %2, so drop none in: open the feeder one mark further and test "
             "bromine tomorrow, before anybody gets in.")},
-    {"raise_biguanide", phrase("plan", "Raise the sanitizer: add %1 of %2.")},
-    {"raise_peroxide", phrase("plan", "Raise peroxide: add %1 of %2.")},
-    {"sequester",
-     phrase("plan", "Bind the metals before anything else: add %1 of %2, or as its label says.")},
+    {"raise_bromine_grains",
+     phrase("plan", "Raise bromine: sprinkle %1 of %2 over the moving water, jets or pump on for an hour.")},
+    {"raise_biguanide",
+     phrase("plan", "Raise the sanitizer: pour %1 of %2 in front of a return, pump running.")},
+    {"raise_peroxide",
+     phrase("plan", "Raise peroxide: pour %1 of %2 slowly in front of a return, pump running.")},
+    {"sequester", phrase("plan",
+                         "Bind the metals before any other chemical goes in: pour %1 of %2 in front of a "
+                         "return, or as its label says.")},
     {"clarify", phrase("plan", "Help the filter: add %1 of %2, or as its label says.")},
     {"raise_borate", phrase("plan", "Raise borate: spread %1 of %2 over the water.")},
     {"lower_chlorine",
@@ -94,12 +103,12 @@ constexpr Sentence kSteps[] = {
     {"winter_algaecide", phrase("plan", "For the winter: add %1 of %2, or as its label says.")},
     {"remove_phosphate",
      phrase("plan", "Remove phosphate: add %1 of %2. The water looks worse first; clean the filter after.")},
-    {"drain_refill",
-     phrase("plan",
-            "Let out %5 of the water and fill up again. Pump, heater and generator off until it is full.")},
+    {"drain_refill", phrase("plan",
+                            "Let out %5 of the water by its drain or a sump pump and fill up again. Pump, "
+                            "heater and generator off before, on again once it is full.")},
     {"aerate", phrase("plan",
                       "Let pH rise by air for about %6: turn the returns up until they break the surface; "
-                      "fountain, jets and air on.")},
+                      "fountain, jets and air on. Stop as soon as a test shows pH %8.")},
     {"brush", phrase("plan", "Brush walls, steps and corners.")},
     {"vacuum", phrase("plan", "Take out leaves and vacuum the floor.")},
     {"filter_on", phrase("plan", "Run the filter day and night until the water is clear.")},
@@ -110,8 +119,7 @@ constexpr Sentence kSteps[] = {
     {"generator_down",
      phrase("plan", "Turn the chlorine generator off until free chlorine is back in range.")},
     {"generator_up", phrase("plan", "Turn the chlorine generator up one step.")},
-    {"cool",
-     phrase("plan", "Heater off; let the water cool to 40 degrees Celsius or less before anybody gets in.")},
+    {"cool", phrase("plan", "Heater off; let the water cool to %7 or less before anybody gets in.")},
     {"fill_unknown", phrase("plan",
                             "Once it is full again and well mixed, bring a bottle of it and one of the tap "
                             "water: the rest of the doses hang on them.")},
@@ -145,7 +153,9 @@ constexpr Sentence kSteps[] = {
 };
 
 constexpr Sentence kCautions[] = {
-    {"acid", phrase("plan", "Acid burns: goggles and gloves on, downwind of nobody.")},
+    {"acid", phrase("plan",
+                    "Acid burns: goggles and gloves on, the wind at your back, nobody downwind of you. Never "
+                    "with or near chlorine.")},
     {"into_water", phrase("plan", "Always chemical into water, never water into chemical.")},
     {"eyes", phrase("plan", "Irritates the eyes: goggles on.")},
     {"calcium_heat",
@@ -170,21 +180,35 @@ constexpr Sentence kCautions[] = {
     {"drain_lift", phrase("plan",
                           "An empty shell can float up in wet ground, and a liner can shrink: no draining "
                           "after heavy rain; ask a professional where the ground water is high.")},
-    {"drain_discharge",
-     phrase("plan",
-            "First let chlorine fall until a strip shows none, and ask the town where the water may go.")},
+    {"drain_discharge", phrase("plan",
+                               "Ask the town where the water may go: many want no chlorine in it, and none "
+                               "wants salt water in a storm drain.")},
     {"power_off", phrase("plan", "Power off before draining.")},
-    {"sun_takes_it", phrase("plan",
-                            "Without stabilizer the sun takes it within a day. Test every evening until the "
-                            "next bottle, and give "
-                            "the same again where free chlorine is below 1.")},
+    {"sun_takes_it", phrase("plan", "Without stabilizer the sun takes it within a day.")},
+    {"vapour", phrase("plan", "Cover off, and stay out of the vapour over the water.")},
+    {"wet_tablets", phrase("plan",
+                           "Damp tablets go into a clean, dry plastic bucket by themselves, open and in the "
+                           "air: never into a closed box, never on another product.")},
+    {"sheet_biguanide", phrase("plan",
+                               "This water runs on biguanide: no chlorine, bromine, copper or monopersulfate "
+                               "may go in, not even as a shock.")},
+    {"sheet_bromine",
+     phrase("plan", "This water runs on bromine: no stabilizer, and no product that holds any.")},
+    {"sheet_filter_now",
+     phrase("plan", "Pump and filter run from now on, day and night, until the water is clear.")},
+    {"sheet_small",
+     phrase("plan", "So many small doses: emptying and filling up, power off, may be quicker. Ask us.")},
+    {"sheet_hours",
+     phrase("plan", "The hours are the earliest. Later is fine: keep the order and the hours in between.")},
+    {"sheet_public", phrase("plan", "Keep everybody out until the operator of this water says otherwise.")},
     {"cover_off", phrase("plan", "Indoors: cover off, doors and windows open.")},
     {"sheet_label", phrase("plan", "The product's label and your local code come first.")},
-    {"sheet_never_mix", phrase("plan", "Never mix chemicals. One at a time, pump running, into the water.")},
+    {"sheet_never_mix",
+     phrase("plan", "Never mix chemicals. Each goes into the water by itself, pump running.")},
     {"sheet_nobody_in", phrase("plan",
                                "Nobody in the water while dosing, for 4 hours after a dose (1 hour in a "
                                "spa), nor before the time on this sheet.")},
-    {"sheet_retest", phrase("plan", "Test again before the next treatment.")},
+    {"sheet_retest", phrase("plan", "Test again before any treatment that is not on this sheet.")},
     {"sheet_emergency",
      phrase("plan", "Trouble breathing, or chemical in eyes: fresh air, rinse for 15 minutes, call %1.")},
     {"sheet_licensed", phrase("plan", "This is advice for a home; where in doubt ask a licensed operator.")},
@@ -239,8 +263,24 @@ std::string us_volume(const Words& words, Volume v) {
                    {words.number(whole, 0), words.number(rest, 0)});
 }
 
+// A share of the vessel, as a meter or a bucket tells it.
+std::string water_words(const Words& words, Volume volume, double share, Units units) {
+  const auto two_digits = [](double v) {
+    const double step = std::pow(10, std::max(0.0, std::floor(std::log10(v)) - 1));
+    return std::round(v / step) * step;
+  };
+  if (units == Units::us)
+    return words.say("plan", phrase("plan", "about %1 gallons"),
+                     {words.number(two_digits(volume.us_gallons() * share), 0)});
+  const double m3 = volume.cubic_metres() * share;
+  if (m3 < 1)
+    return words.say("plan", phrase("plan", "about %1 litres"), {words.number(two_digits(m3 * 1000), 0)});
+  return words.say("plan", phrase("plan", "about %1 m³"), {words.number(m3, 1)});
+}
+
 std::string us_mass(const Words& words, Mass m) {
-  if (m.ounces() < 16) return words.say("plan", phrase("plan", "%1 oz"), {rounded(words, m.ounces())});
+  if (m.ounces() < 16)
+    return words.say("plan", phrase("plan", "%1 oz by weight"), {rounded(words, m.ounces())});
   const double total = std::round(m.ounces()), pounds = std::floor(total / 16), rest = total - pounds * 16;
   if (pounds >= 20 || rest < 1)
     return words.say("plan", phrase("plan", "%1 lb"), {words.number(std::round(m.pounds()), 0)});
@@ -251,22 +291,46 @@ std::string us_mass(const Words& words, Mass m) {
 
 bool less_than_a_tablet(const DraftStep& d) {
   const auto& amount = d.step.amount;
-  return d.note == "raise_bromine" && amount && amount->unit == "g" && amount->value < kTabletGrams;
+  return d.note == "raise_bromine" && d.tablets && amount && amount->unit == "g" &&
+         amount->value < kTabletGrams;
+}
+
+std::string temperature_words(const Words& words, double celsius, Units units) {
+  if (units == Units::us) return words.number(std::round(celsius * 1.8 + 32), 0) + " °F";
+  return words.number(celsius, 0) + " °C";
 }
 
 std::string step_text(const Words& words, const DraftStep& d, std::string_view product,
-                      const std::optional<std::string>& portion) {
+                      const std::optional<std::string>& portion, const WaterCase& where) {
   const Step& s = d.step;
-  const char* text = find(kSteps, less_than_a_tablet(d) ? std::string_view("raise_bromine_little") : d.note);
+  std::string_view note = d.note;
+  if (less_than_a_tablet(d))
+    note = "raise_bromine_little";
+  else if (note == "raise_bromine" && !d.tablets)
+    note = "raise_bromine_grains";
+  const char* text = find(kSteps, note);
   if (!text) return d.note;
-  const std::string share = s.fraction ? words.number(std::round(*s.fraction * 100), 0) + " %" : "";
+  std::string share = s.fraction ? words.number(std::round(*s.fraction * 100), 0) + " %" : "";
+  if (s.fraction && where.volume)
+    share += " (" + water_words(words, *where.volume, *s.fraction, where.units) + ")";
   std::string out = words.say("plan", text,
                               {portion.value_or(""), std::string(product), std::to_string(s.portions),
-                               words.number(s.portion_gap_h, 0), share, span_words(words, s.wait_h)});
+                               words.number(s.portion_gap_h, 0), share, span_words(words, s.wait_h),
+                               temperature_words(words, 40, where.units), words.number(d.change.to_ph, 1)});
   if (s.portions > 1)
     out += " " + words.say("plan", phrase("plan", "Do this %1 times, %2 apart."),
                            {std::to_string(s.portions), span_words(words, s.portion_gap_h)});
   return out;
+}
+
+std::string holding_text(const Words& words, const DraftStep& d, std::string_view product, Units units) {
+  if (!d.hold) return {};
+  return words.say(
+      "plan",
+      phrase("plan",
+             "Sun and bathers use chlorine up: until the next bottle test it every evening, and where it "
+             "is below %1 give %2 of %3 at dusk, once an evening."),
+      {words.number(d.hold_below, 1), household_amount(words, *d.hold, units), std::string(product)});
 }
 
 std::string caution_text(const Words& words, std::string_view id, const std::string& value) {

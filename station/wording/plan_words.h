@@ -3,6 +3,7 @@
 #pragma once
 
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -16,15 +17,29 @@ namespace brimline {
 // Bromine tablets are neither weighed nor broken: what is missing is left to the feeder.
 bool less_than_a_tablet(const DraftStep& d);
 
+// Whose water is told of: what its sentences hang on.
+struct WaterCase {
+  Units units = Units::metric;
+  std::optional<Volume> volume;
+  std::optional<Sanitizer> sanitizer;
+  std::optional<double> ph;
+  std::set<std::string> dosed_for;  // findings that a dose of the plan is for
+};
+
 // One plain sentence with the reading it rests on.
-std::string finding_text(const Words& words, const Finding& finding);
+std::string finding_text(const Words& words, const Finding& finding, const WaterCase& where = {});
+// "104 °F" or "40 °C".
+std::string temperature_words(const Words& words, double celsius, Units units);
 // What the readings say of a sign the customer reported (a finding's id): its cause, or that they do not fit;
 // empty where they say nothing either way.
 std::string sign_cause(const Words& words, std::string_view sign, const std::vector<Finding>& findings,
                        const Bottle& bottle);
 // What to do; `product` is absent where nothing is dosed.
 std::string step_text(const Words& words, const DraftStep& step, std::string_view product_name,
-                      const std::optional<std::string>& portion);
+                      const std::optional<std::string>& portion, const WaterCase& where = {});
+// What holds chlorine up until the next bottle; empty where the step needs none.
+std::string holding_text(const Words& words, const DraftStep& step, std::string_view product_name,
+                         Units units);
 // A caution by its id; the id itself where it is not known.
 std::string caution_text(const Words& words, std::string_view id, const std::string& value = "");
 // Why there is no home plan, and what to do instead.

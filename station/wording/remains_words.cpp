@@ -15,9 +15,10 @@ struct Sentence {
 // %1 what is outside, %2 its value at the end.
 constexpr Sentence kRemains[] = {
     {"cut_for_harm",
-     phrase("plan",
-            "%1 will stand at %2: a dose was cut short because the readings are not sure enough for more. "
-            "Bring another bottle, then the rest.")},
+     phrase(
+         "plan",
+         "%1 will stand at %2: with the error of the readings more of a dose could do harm, so it was made "
+         "smaller or left out. Bring another bottle, then the rest.")},
     {"volume_unknown", phrase("plan", "%1 stays at %2: no dose without the volume. Measure it first.")},
     {"fill_unknown",
      phrase("plan", "%1 waits at %2 until the refilled water has been read: the fill water is not known.")},
@@ -31,6 +32,14 @@ constexpr Sentence kRemains[] = {
      phrase("plan",
             "%1 still reads %2: a binder keeps it from staining but does not take it out. Find where it "
             "comes from.")},
+    {"tap_brings_it",
+     phrase("plan", "%1 still reads %2, and the fill water brings it: fill through a filter for metals.")},
+    {"once_clear",
+     phrase("plan", "%1 stays at %2: it is taken out once chlorine holds and the water is clear.")},
+    {"reading_first",
+     phrase("plan",
+            "%1 waits at %2: another reading may call for new water, and this would go out with "
+            "it.")},
     {"falls_by_itself", phrase("plan", "%1 stands at %2 and falls by itself: add none, then read again.")},
     {"needs_drain",
      phrase("plan", "%1 stays at %2: nothing on a shelf takes it out, only other water does.")},
@@ -42,6 +51,7 @@ constexpr Sentence kRemains[] = {
             "%1 will stand at %2: one part of the water more has to be changed, after the next "
             "bottle.")},
     {"plaster_cures", phrase("plan", "%1 waits at %2 until the plaster is 28 days old.")},
+    {"plaster_first", phrase("plan", "%1 stays at %2: acid would do young plaster more harm.")},
     {"at_opening", phrase("plan", "%1 waits at %2 until the pool is opened again.")},
     {"once_chlorine_holds", phrase("plan", "%1 waits at %2 until chlorine holds overnight.")},
     {"read_again",

@@ -117,7 +117,7 @@ bool opens_after_retest(const Plan& plan) {
          *plan.swim.not_before_h + 0.01 >= plan_end_h(plan) + plan.retest->after_h;
 }
 
-std::string no_answer(const Words& words, const Plan& plan, const std::optional<Instant>& home_at) {
+std::string no_answer(const Words& words, const Plan& plan, const std::optional<Instant>& home_at, bool spa) {
   const Swim& swim = plan.swim;
   if (opens_after_retest(plan) && home_at) {
     const Instant when = by_day(later(*home_at, *swim.not_before_h));
@@ -127,10 +127,18 @@ std::string no_answer(const Words& words, const Plan& plan, const std::optional<
   if (opens_after_retest(plan))
     return words.say(kContext, phrase("sheet", "No – not until we have tested the water again."));
   const std::string step = swim.after_step ? std::to_string(*swim.after_step) : "";
+  // A step that comes after that hour shuts the water again.
+  const bool later_dose = std::any_of(plan.steps.begin(), plan.steps.end(), [&](const Step& s) {
+    return s.action == Action::add && swim.not_before_h && s.start_h >= *swim.not_before_h;
+  });
   if (swim.not_before_h && home_at) {
     const std::string when = clock_words(words, *home_at, by_day(later(*home_at, *swim.not_before_h)));
     if (step.empty()) return words.say(kContext, phrase("sheet", "No – not before %1."), {when});
-    return words.say(kContext, phrase("sheet", "No – not before %1, after step %2."), {when, step});
+    if (!later_dose)
+      return words.say(kContext, phrase("sheet", "No – not before %1, after step %2."), {when, step});
+    return words.say(kContext,
+                     phrase("sheet", "No – not before %1, after step %2, and not for %3 after a later dose."),
+                     {when, step, span_words(words, spa ? 1 : 4)});
   }
   if (swim.not_before_h) {
     const std::string span = span_words(words, *swim.not_before_h);
@@ -154,12 +162,13 @@ double plan_end_h(const Plan& plan) {
   return end;
 }
 
-std::string swim_answer(const Words& words, const Plan& plan, const std::optional<Instant>& home_at) {
+std::string swim_answer(const Words& words, const Plan& plan, const std::optional<Instant>& home_at,
+                        const Vessel& vessel) {
   if (!plan.home_plan)
     return plan.swim.now
                ? words.say(kContext, phrase("sheet", "That is for the operator of this water to say."))
                : words.say(kContext, phrase("sheet", "No."));
-  if (!plan.swim.now) return no_answer(words, plan, home_at);
+  if (!plan.swim.now) return no_answer(words, plan, home_at, kind_of(vessel) != VesselKind::pool);
   if (any_step(plan, adds))
     return words.say(kContext,
                      phrase("sheet", "Yes – but with nobody in the water while anything is being added."));
@@ -196,8 +205,8 @@ std::vector<std::string> standing_lines(const Words& words, bool with_doses) {
   std::vector<std::string> out{
       words.say("plan", phrase("plan", "The product's label and your local code come first."))};
   if (!with_doses) return out;
-  out.push_back(
-      words.say("plan", phrase("plan", "Never mix chemicals. One at a time, pump running, into the water.")));
+  out.push_back(words.say(
+      "plan", phrase("plan", "Never mix chemicals. Each goes into the water by itself, pump running.")));
   out.push_back(words.say("plan", phrase("plan",
                                          "Nobody in the water while dosing, for 4 hours after a dose (1 hour "
                                          "in a spa), nor before the time on this sheet.")));

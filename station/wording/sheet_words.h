@@ -13,7 +13,8 @@
 namespace brimline {
 
 // "No – not before tomorrow 08:00, after step 3." Without `home_at` the hours count from step 1.
-std::string swim_answer(const Words& words, const Plan& plan, const std::optional<Instant>& home_at);
+std::string swim_answer(const Words& words, const Plan& plan, const std::optional<Instant>& home_at,
+                        const Vessel& vessel);
 
 // "outdoor pool, 15,000 US gal (56.8 m³), chlorine": what is known of the vessel.
 std::string vessel_words(const Words& words, const Vessel& vessel, std::optional<Units> units);

@@ -66,13 +66,30 @@ TEST(Care, AShockIsGivenWholeOrNotAtAll) {
 
 TEST(Care, TabletsOpenNoSpa) {
   Visit v = Household(5).visit(Sanitizer::bromine, VesselKind::spa);
+  v.vessel.volume = Volume::cubic_metres(9);
   for (Reading& r : v.bottle.readings)
     if (r.analyte == "total_bromine") r.value = 1;
   const Plan plan = plan_of(v);
   ASSERT_NE(step_with(plan, "bcdmh"), nullptr);
+  EXPECT_EQ(step_with(plan, "bcdmh")->product, "bromine_tablets");
   EXPECT_FALSE(plan.swim.now);
   const Step& last = plan.steps.back();
   EXPECT_GE(plan.swim.not_before_h, last.start_h + last.wait_h + plan.retest->after_h - 1e-9);
+}
+
+// A tablet is not broken: a little bromine is poured as grains, and counts in what is predicted.
+TEST(Care, LessThanATabletIsPouredAsGrains) {
+  Visit v = Household(5).visit(Sanitizer::bromine, VesselKind::spa);
+  v.vessel.volume = Volume::cubic_metres(1.2);
+  for (Reading& r : v.bottle.readings)
+    if (r.analyte == "total_bromine") r.value = 1;
+  const Plan plan = plan_of(v);
+  const Step* bromine = step_with(plan, "bcdmh");
+  ASSERT_NE(bromine, nullptr);
+  EXPECT_EQ(bromine->product, "bromine_grains");
+  EXPECT_LT(bromine->amount->value, 15);
+  EXPECT_EQ(bromine->amount->unit, "g");
+  EXPECT_GE(plan.predicted.at("total_bromine").value, 3.0);
 }
 
 TEST(Care, PeroxideIsClearedBeforeAnybodySwims) {
