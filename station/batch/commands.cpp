@@ -18,6 +18,7 @@ int plan_command(const Arguments& arguments);
 int print_command(const Arguments& arguments);
 int profiles_command(const Arguments& arguments);
 int restore_command(const Arguments& arguments);
+int tables_command(const Arguments& arguments);
 int verify_command(const Arguments& arguments);
 int water_command(const Arguments& arguments);
 
@@ -41,6 +42,7 @@ std::span<const Command> commands() {
        print_command},
       {"profiles", "[--check FILE]", profiles_command},
       {"restore", "--from F --database URL [--replace]", restore_command},
+      {"tables", "--database URL --out FOLDER [--replace]", tables_command},
       {"verify", "--database URL", verify_command},
       {"water", "[--in F] [--out F] [--threads N] [--columns a,b,c]", water_command},
   };
