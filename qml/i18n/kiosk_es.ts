@@ -2582,6 +2582,14 @@
         <source>A metal rose: fill water, a corroding heater at low pH, or a copper product.</source>
         <translation>Subió un metal: agua de llenado, un calentador que se corroe con pH bajo o un producto de cobre.</translation>
     </message>
+    <message>
+        <source>A dose that was told does not show in the water: perhaps it was not put in, or not all of it.</source>
+        <translation>Una dosis que se dijo no se nota en el agua: quizá no se puso, o no entera.</translation>
+    </message>
+    <message>
+        <source>Perhaps: %1</source>
+        <translation>Quizá: %1</translation>
+    </message>
 </context>
 <context>
     <name>demand</name>

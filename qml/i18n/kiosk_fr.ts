@@ -2582,6 +2582,14 @@
         <source>A metal rose: fill water, a corroding heater at low pH, or a copper product.</source>
         <translation>Un métal a monté&#xa0;: eau de remplissage, réchauffeur qui se corrode à bas pH, ou produit au cuivre.</translation>
     </message>
+    <message>
+        <source>A dose that was told does not show in the water: perhaps it was not put in, or not all of it.</source>
+        <translation>Une dose annoncée ne se voit pas dans l’eau : peut-être n’a-t-elle pas été mise, ou pas entièrement.</translation>
+    </message>
+    <message>
+        <source>Perhaps: %1</source>
+        <translation>Peut-être : %1</translation>
+    </message>
 </context>
 <context>
     <name>demand</name>

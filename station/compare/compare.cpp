@@ -99,7 +99,7 @@ Comparison compare(std::span<const Visit> visits, const Words& words) {
   if (visits.size() < 2) return out;
   const Visit& later = visits.back();
   std::vector<Pair> pairs = pairs_of(visits);
-  const Inference inference = infer(visits, pairs);
+  const Inference inference = infer(visits);
   out.water_replaced = inference.replaced;
   out.volume = inference.volume;
   if (out.water_replaced) allow_for(*out.water_replaced, pairs);

@@ -108,22 +108,29 @@ void take_dose(const Addition& addition, const Vessel& vessel, Pair& pair) {
     pair.amount_missing = true;
 }
 
+// What is told of the stretches from `visits[i]` on, its own value and time among it.
+Pair told_from(std::span<const Visit> visits, size_t i, const AnalyteId& analyte, Measured before,
+               Measured now) {
+  Pair pair;
+  pair.analyte = analyte;
+  pair.before = before;
+  pair.now = now;
+  pair.days = days_between(visits[i], visits.back()).value_or(30);
+  take_fill(visits, pair);
+  for (size_t k = i; k + 1 < visits.size(); ++k) {
+    for (const Addition& addition : told_between(visits[k], visits[k + 1]))
+      take_dose(addition, visits.back().vessel, pair);
+    pair.drained = 1 - (1 - pair.drained) * (1 - drained_between(visits[k]));
+  }
+  return pair;
+}
+
 std::optional<Pair> pair_of(std::span<const Visit> visits, const CheckedValue& now) {
   if (now.clipped) return std::nullopt;
   for (size_t i = visits.size() - 1; i-- > 0;) {
     const auto before = value_in(visits[i], now.analyte);
     if (!before) continue;
-    Pair pair;
-    pair.analyte = now.analyte;
-    pair.before = *before;
-    pair.now = now.measured();
-    pair.days = days_between(visits[i], visits.back()).value_or(30);
-    take_fill(visits, pair);
-    for (size_t k = i; k + 1 < visits.size(); ++k) {
-      for (const Addition& addition : told_between(visits[k], visits[k + 1]))
-        take_dose(addition, visits.back().vessel, pair);
-      pair.drained = 1 - (1 - pair.drained) * (1 - drained_between(visits[k]));
-    }
+    Pair pair = told_from(visits, i, now.analyte, *before, now.measured());
     pair.drift_sd = drift_of(now.analyte, before->value, pair.days);
     const bool open_air =
         visits.back().vessel.place != Place::indoor && kind_of(visits.back().vessel) == VesselKind::pool;
@@ -195,16 +202,15 @@ double relative_volume_sd(const Vessel& vessel) {
   return vessel.volume_relative_sd.value_or(0.1);
 }
 
-std::vector<Pair> totals_of(std::span<const Visit> visits) {
+Pair pair_between(std::span<const Visit> visits, const AnalyteId& analyte, Measured before, Measured now) {
+  return told_from(visits, visits.size() - 2, analyte, before, now);
+}
+
+std::vector<Pair> pairs_of(std::span<const Visit> visits) {
   std::vector<Pair> pairs;
   if (visits.size() < 2) return pairs;
   for (const CheckedValue& now : unchecked_panel(visits.back().bottle.readings, visits.back().vessel).values)
     if (auto pair = pair_of(visits, now)) pairs.push_back(std::move(*pair));
-  return pairs;
-}
-
-std::vector<Pair> pairs_of(std::span<const Visit> visits) {
-  std::vector<Pair> pairs = totals_of(visits);
   if (!pairs.empty()) take_ph(visits, pairs);
   return pairs;
 }

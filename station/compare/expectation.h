@@ -44,8 +44,8 @@ inline constexpr double kEvaporatedOutdoor = 0.04, kEvaporatedIndoor = 0.01;
 
 // Every analyte of the last visit that an earlier one holds too, unclipped in both.
 std::vector<Pair> pairs_of(std::span<const Visit> visits);
-// The same without pH's expectation, which needs the whole model.
-std::vector<Pair> totals_of(std::span<const Visit> visits);
+// One analyte over the last stretch alone, from what was known before it; two visits or more.
+Pair pair_between(std::span<const Visit> visits, const AnalyteId& analyte, Measured before, Measured now);
 
 double relative_volume_sd(const Vessel& vessel);  // 0.1 where not told
 
@@ -55,12 +55,14 @@ struct Inference {
   std::optional<VolumeFound> volume;      // absent: no told dose shows it
   std::array<double, kCauses> chance{};   // of each cause, 0 to 1
   double acid_or_tablets = 0;             // of either or both
+  double not_put_in = 0;                  // that what was told was not put in
+  double nothing = 1;                     // of no cause, and what was told put in
   double of(Cause cause) const { return chance[static_cast<size_t>(cause)]; }
 };
 
 // Bayes' rule over a grid of volumes, visit after visit: each true value is carried on from stretch to
 // stretch.
-Inference infer(std::span<const Visit> visits, std::span<const Pair> pairs);
+Inference infer(std::span<const Visit> visits);
 
 // What may lie behind the changes, likeliest first.
 std::vector<Explanation> explain(std::span<const Pair> pairs, const Comparison& comparison,

@@ -39,11 +39,23 @@ struct Facts {
   bool replaced() const { return comparison.water_replaced.has_value(); }
 };
 
+// mg/L of free chlorine: the least that the US model code allows without stabilizer (MAHC 5.7.3.1.1.2)
+constexpr double kGone = 1;
+
+// A cause is what happened besides what was told; a sign of how the doses answered comes after it.
+enum class Tier { cause, sign };
+
 struct Rule {
   const char* id;
-  double (*chance)(const Facts&);  // over a half it is said
+  double (*chance)(const Facts&);  // over a half it is said; a cause also as the likeliest of all
   const char* text;
+  Tier tier = Tier::cause;
 };
+
+// Something beyond what is told and what every month does: likelier than that there is nothing.
+bool unexplained(const Facts& f) {
+  return f.inference.nothing < 0.5;
+}
 
 bool told_dose(const Facts& f) {
   for (const Pair& pair : f.pairs)
@@ -55,6 +67,7 @@ bool told_dose(const Facts& f) {
 
 // A told dose that did not show: now stands nearer to where it was than to what the dose should have made.
 bool dose_not_seen(const Facts& f) {
+  if (!unexplained(f)) return false;
   for (const Pair& pair : f.pairs) {
     const double z = f.change(pair.analyte) ? pair.now.value - pair.expected() : 0;
     if (pair.told_any && !pair.amount_missing && f.move(pair.analyte) != Move::stayed && z * pair.told < 0)
@@ -64,6 +77,7 @@ bool dose_not_seen(const Facts& f) {
 }
 
 bool dose_beyond(const Facts& f) {
+  if (!unexplained(f)) return false;
   for (const Pair& pair : f.pairs)
     if (pair.told_any && !pair.amount_missing && f.move(pair.analyte) != Move::stayed &&
         (pair.now.value - pair.expected()) * pair.told > 0)
@@ -87,8 +101,10 @@ double evaporation(const Facts& f) {
 }
 
 double chlorine_demand(const Facts& f) {
-  const bool lost = f.change("free_chlorine") && f.move("free_chlorine") == Move::down;
-  return f.chlorine() ? std::max(one_if(lost, 0.8), f.of(Cause::stabilizer_eaten)) : 0;
+  // It is fed day by day: that it is less than weeks ago says little, that it is gone does.
+  const ReadingChange* free = f.change("free_chlorine");
+  const bool lost = free && free->later < kGone && f.move("free_chlorine") == Move::down;
+  return f.chlorine() ? std::max(one_if(lost, 0.95), f.of(Cause::stabilizer_eaten)) : 0;
 }
 
 bool outgassing(const Facts& f) {
@@ -104,28 +120,16 @@ bool volume_differs(const Facts& f) {
 }
 
 constexpr Rule kRules[] = {
-    {"told_dose", [](const Facts& f) { return one_if(told_dose(f), 0.6); },
-     phrase("compare", "The doses told explain what they should: they worked.")},
     {"water_replaced", [](const Facts& f) { return one_if(f.replaced(), f.of(Cause::replaced)); },
      phrase("compare",
             "What only new water brings down fell together: about %1 % of the water was replaced (backwash, "
             "splash, a leak, rain or a drain).")},
-    {"dose_not_seen", [](const Facts& f) { return one_if(dose_not_seen(f), 0.75); },
+    {"dose_not_seen", [](const Facts& f) { return f.inference.not_put_in; },
      phrase("compare",
-            "A dose that was told moved the water less than it should: perhaps part of it was not put in, or "
-            "the volume on file is too small.")},
-    {"dose_beyond", [](const Facts& f) { return one_if(dose_beyond(f), 0.75); },
-     phrase(
-         "compare",
-         "A dose that was told moved the water more than it should: perhaps more was put in, or the volume "
-         "on file is too large.")},
-    {"volume_differs", [](const Facts& f) { return one_if(volume_differs(f), 0.7); },
-     phrase("compare",
-            "The water answers the doses like %1 m3, which the volume on file does not fit: measure the "
-            "vessel.")},
+            "A dose that was told does not show in the water: perhaps it was not put in, or not all of it.")},
     {"acid_or_tablets", [](const Facts& f) { return f.inference.acid_or_tablets; },
      phrase("compare", "Alkalinity fell and calcium did not: acid, dry acid or trichlor tablets do that.")},
-    {"tablets", [](const Facts& f) { return f.of(Cause::tablets); },
+    {"tablets", [](const Facts& f) { return 0.99 * f.of(Cause::tablets); },
      phrase("compare", "Stabilizer rose: trichlor tablets or dichlor bring it with every dose.")},
     {"calcium_hypochlorite", [](const Facts& f) { return f.of(Cause::calcium_hypochlorite); },
      phrase(
@@ -144,17 +148,37 @@ constexpr Rule kRules[] = {
          "compare",
          "Stabilizer fell alone. Water was not replaced; bacteria can turn stabilizer to ammonia. Meet the "
          "chlorine demand before stabilizer is added again.")},
-    {"outgassing", [](const Facts& f) { return one_if(outgassing(f), 0.55); },
-     phrase("compare",
-            "pH rose without alkalinity: carbon dioxide leaves the water, faster with jets, a salt cell or a "
-            "waterfall.")},
     {"alkali_added", [](const Facts& f) { return f.of(Cause::alkali); },
      phrase("compare",
             "Alkalinity rose with nothing told: bicarbonate, soda ash, fill water or dissolving plaster.")},
     {"salt_added", [](const Facts& f) { return f.of(Cause::salt_added); },
      phrase("compare", "Salt rose with nothing told: ask whether salt was added.")},
+    {"volume_differs", [](const Facts& f) { return one_if(volume_differs(f), 0.95); },
+     phrase("compare",
+            "The water answers the doses like %1 m3, which the volume on file does not fit: measure the "
+            "vessel."),
+     Tier::sign},
+    {"dose_less", [](const Facts& f) { return one_if(dose_not_seen(f), 0.75); },
+     phrase("compare",
+            "A dose that was told moved the water less than it should: perhaps part of it was not put in, or "
+            "the volume on file is too small."),
+     Tier::sign},
+    {"dose_beyond", [](const Facts& f) { return one_if(dose_beyond(f), 0.75); },
+     phrase(
+         "compare",
+         "A dose that was told moved the water more than it should: perhaps more was put in, or the volume "
+         "on file is too large."),
+     Tier::sign},
     {"metal_source", [](const Facts& f) { return one_if(metal_source(f), 0.7); },
-     phrase("compare", "A metal rose: fill water, a corroding heater at low pH, or a copper product.")}};
+     phrase("compare", "A metal rose: fill water, a corroding heater at low pH, or a copper product."),
+     Tier::sign},
+    {"told_dose", [](const Facts& f) { return one_if(told_dose(f), 0.6); },
+     phrase("compare", "The doses told explain what they should: they worked."), Tier::sign},
+    {"outgassing", [](const Facts& f) { return one_if(outgassing(f), 0.55); },
+     phrase("compare",
+            "pH rose without alkalinity: carbon dioxide leaves the water, faster with jets, a salt cell or a "
+            "waterfall."),
+     Tier::sign}};
 
 std::vector<std::string> values_for(const Rule& rule, const Comparison& comparison, const Words& words) {
   const std::string_view id = rule.id;
@@ -168,20 +192,35 @@ std::vector<std::string> values_for(const Rule& rule, const Comparison& comparis
 std::vector<Explanation> explain(std::span<const Pair> pairs, const Comparison& comparison,
                                  const Inference& inference, const Visit& later, const Words& words) {
   const Facts facts{pairs, comparison, inference, later};
-  std::vector<std::pair<double, Explanation>> found;
+  struct Said {
+    const Rule* rule;
+    double chance;
+  };
+  std::vector<Said> said;
+  double likeliest = 0;
   for (const Rule& rule : kRules) {
-    const double chance = rule.chance(facts);
-    if (chance <= 0.5) continue;
-    const std::vector<std::string> values = values_for(rule, comparison, words);
-    found.push_back({chance,
-                     {rule.id, values.empty() ? words.say("compare", rule.text)
-                                              : words.say("compare", rule.text, {values.front()})}});
+    said.push_back({&rule, rule.chance(facts)});
+    if (rule.tier == Tier::cause) likeliest = std::max(likeliest, said.back().chance);
   }
-  std::stable_sort(found.begin(), found.end(),
-                   [](const auto& a, const auto& b) { return a.first > b.first; });
+  // Over a half, or where something must have happened, the likeliest of what it may be.
+  const bool perhaps = likeliest <= 0.5 && inference.nothing < likeliest;
+  std::erase_if(said, [&](const Said& one) {
+    const bool best = perhaps && one.rule->tier == Tier::cause && one.chance == likeliest;
+    return one.chance <= 0.5 && !best;
+  });
+  std::stable_sort(said.begin(), said.end(), [](const Said& a, const Said& b) {
+    return a.rule->tier != b.rule->tier ? a.rule->tier < b.rule->tier : a.chance > b.chance;
+  });
   std::vector<Explanation> out;
-  out.reserve(found.size());
-  for (auto& [chance, explanation] : found) out.push_back(std::move(explanation));
+  out.reserve(said.size());
+  for (const Said& one : said) {
+    const std::vector<std::string> values = values_for(*one.rule, comparison, words);
+    const std::string text = values.empty() ? words.say("compare", one.rule->text)
+                                            : words.say("compare", one.rule->text, {values.front()});
+    const bool sure = one.chance > 0.5;
+    out.push_back(
+        {one.rule->id, sure ? text : words.say("compare", phrase("compare", "Perhaps: %1"), {text})});
+  }
   return out;
 }
 

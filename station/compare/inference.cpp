@@ -13,7 +13,7 @@ namespace {
 constexpr double kSure = 1.96;
 constexpr double kNotPutIn = 0.05;  // chance that told doses were not put in; common practice, no source
 constexpr size_t kMostLegs = 16;    // older ones say little that the volume on file does not hold
-constexpr double kNamed = 0.5;      // a cause likelier than not is named
+constexpr double kNamed = 0.5;      // what is likelier than not is named
 
 bool answers(std::string_view analyte) {
   for (const char* one : {"total_alkalinity", "calcium_hardness", "cyanuric_acid", "salt", "borate",
@@ -23,22 +23,32 @@ bool answers(std::string_view analyte) {
 }
 
 // What a month moves each reading that no cause explains: share of the value, units.
-double left_over(const Pair& pair) {
-  const double months = std::sqrt(std::clamp(pair.days, 1.0, 180.0) / 30);
-  if (pair.analyte == "total_alkalinity") return std::hypot(0.02 * pair.before.value, 1.5) * months;
-  if (pair.analyte == "salt") return std::hypot(0.005 * pair.before.value, 5) * months;
-  return std::hypot(0.008 * pair.before.value, 0.5) * months;
+double left_over(std::string_view analyte, double value, double days) {
+  const double months = std::sqrt(std::clamp(days, 1.0, 180.0) / 30);
+  if (analyte == "total_alkalinity") return std::hypot(0.02 * value, 2.5) * months;
+  if (analyte == "salt") return std::hypot(0.005 * value, 5) * months;
+  return std::hypot(0.008 * value, 0.5) * months;
 }
 
-Leg leg_of(std::span<const Pair> pairs, const Visit& later) {
+constexpr double kNotRead = 1e6;  // sd of a reading that was not taken
+
+using Known = std::map<std::string, Measured>;
+
+// The stretch between the last two visits; `known` holds what is carried from before, the analytes that the
+// earlier one did not read among them.
+Leg leg_of(std::span<const Visit> visits, const Known& known, const Known& read) {
+  const Visit& later = visits.back();
   Leg leg;
-  double days = 0;
-  for (const Pair& pair : pairs) {
-    if (!answers(pair.analyte) || pair.amount_missing) continue;
-    leg.readings.push_back(
-        {pair.analyte, pair.before, pair.now, pair.fill, pair.told_per_inverse, left_over(pair)});
-    leg.told_drain = std::max(leg.told_drain, pair.drained);
-    days = std::max(days, pair.days);
+  double days = 30;
+  for (const auto& [analyte, before] : known) {
+    const auto now = read.find(analyte);
+    const Pair pair = pair_between(visits, analyte, before,
+                                   now != read.end() ? now->second : Measured{before.value, kNotRead});
+    days = pair.days;
+    leg.told_drain = pair.drained;
+    if (pair.told_any && pair.amount_missing) continue;
+    leg.readings.push_back({pair.analyte, pair.before, pair.now, pair.fill, pair.told_per_inverse,
+                            left_over(analyte, before.value, days)});
   }
   const Vessel& vessel = later.vessel;
   leg.months = days / 30;
@@ -55,10 +65,10 @@ Leg leg_of(std::span<const Pair> pairs, const Visit& later) {
 // A volume that is tried, with what is believed of it.
 struct Tried {
   double volume = 0;
-  double log_width = 0;                   // of its cell, in the volume's logarithm
-  double log_prior = 0;                   // by the volume on file
-  double log_likelihood = 0;              // by the water's answers
-  std::map<std::string, Measured> truth;  // of the latest bottle, were this the volume
+  double log_width = 0;       // of its cell, in the volume's logarithm
+  double log_prior = 0;       // by the volume on file
+  double log_likelihood = 0;  // by the water's answers
+  Known truth;                // of the latest bottle, were this the volume
 };
 
 // Close around the volume on file, where most are; wide beyond, where a wrong entry lies.
@@ -122,7 +132,7 @@ bool doses_told(const Leg& leg) {
                      [](const LegReading& r) { return r.told_per_inverse != 0; });
 }
 
-Leg with_truth(Leg leg, const std::map<std::string, Measured>& truth) {
+Leg with_truth(Leg leg, const Known& truth) {
   for (LegReading& reading : leg.readings)
     if (const auto known = truth.find(reading.analyte); known != truth.end()) reading.before = known->second;
   return leg;
@@ -136,8 +146,14 @@ const Tried& likeliest(const std::vector<Tried>& volumes) {
   });
 }
 
-void pass(const Leg& told, std::vector<Tried>& volumes) {
-  if (told.readings.empty()) return;
+// What no stretch can carry on, as a dose of unknown amount moved it, starts anew with its reading.
+void carry_on(Tried& tried, const Leg& leg, const Moments& moments, const Known& read) {
+  tried.truth = read;
+  for (size_t i = 0; i < leg.readings.size(); ++i) tried.truth[leg.readings[i].analyte] = moments.truth(i);
+}
+
+// `counts`: whether what it says of the volume is not in the volume on file yet.
+void pass(const Leg& told, const Known& read, bool counts, std::vector<Tried>& volumes) {
   Moments without(told.readings.size());
   const bool doses = doses_told(told);
   if (doses)
@@ -148,8 +164,8 @@ void pass(const Leg& told, std::vector<Tried>& volumes) {
     Moments moments = without;
     weigh(leg, 1 / tried.volume, Detail::coarse, true,
           [&](const Weighed& v) { moments.add(v, std::log(doses ? 1 - kNotPutIn : 1.0)); });
-    tried.log_likelihood += moments.total.log();
-    for (size_t i = 0; i < leg.readings.size(); ++i) tried.truth[leg.readings[i].analyte] = moments.truth(i);
+    if (counts) tried.log_likelihood += moments.total.log();
+    carry_on(tried, leg, moments, read);
   }
 }
 
@@ -158,43 +174,52 @@ struct Last {
   LogSum total;
   std::array<double, kCauses> chance{};
   double either = 0;             // acid or tablets
-  double first = 0, second = 0;  // of the share, where replaced
-  void add(const Weighed& w, double log_prior) {
+  double nothing = 0;            // no cause, and what was told was put in
+  double not_put_in = 0;         // what was told
+  double first = 0, second = 0;  // of the share replaced, nought where none was
+  void add(const Weighed& w, double log_prior, bool put_in) {
     const auto [scale, weight] = total.add(w.log_weight + log_prior);
-    take(scale, weight, w.causes, w.fraction, w.fraction * w.fraction);
+    scale_by(scale);
+    for (size_t c = 0; c < kCauses; ++c)
+      if ((w.causes >> c & 1u) != 0) chance[c] += weight;
+    if ((w.causes & (bit(Cause::acid) | bit(Cause::tablets))) != 0) either += weight;
+    if (w.causes == 0 && put_in) nothing += weight;
+    if (!put_in) not_put_in += weight;
+    first += weight * w.fraction;
+    second += weight * w.fraction * w.fraction;
   }
   void add(const Last& more, double log_prior) {
     const auto [scale, weight] = total.add(more.total.log() + log_prior);
     const double share = weight / more.total.sum();
-    for (size_t c = 0; c < kCauses; ++c) chance[c] = chance[c] * scale + share * more.chance[c];
-    either = either * scale + share * more.either;
-    first = first * scale + share * more.first;
-    second = second * scale + share * more.second;
+    scale_by(scale);
+    for (size_t c = 0; c < kCauses; ++c) chance[c] += share * more.chance[c];
+    either += share * more.either;
+    nothing += share * more.nothing;
+    not_put_in += share * more.not_put_in;
+    first += share * more.first;
+    second += share * more.second;
   }
 
  private:
-  void take(double scale, double weight, CauseSet causes, double f, double ff) {
-    for (size_t c = 0; c < kCauses; ++c)
-      chance[c] = chance[c] * scale + ((causes >> c & 1u) != 0 ? weight : 0);
-    either = either * scale + ((causes & (bit(Cause::acid) | bit(Cause::tablets))) != 0 ? weight : 0);
-    first = first * scale + weight * f;
-    second = second * scale + weight * ff;
+  void scale_by(double scale) {
+    for (double& one : chance) one *= scale;
+    for (double* one : {&either, &nothing, &not_put_in, &first, &second}) *one *= scale;
   }
 };
 
-void pass_last(const Leg& told, std::vector<Tried>& volumes, Last& last) {
+void pass_last(const Leg& told, bool counts, std::vector<Tried>& volumes, Last& last) {
   const bool doses = doses_told(told);
   Last without;
   if (doses)
     weigh(with_truth(told, likeliest(volumes).truth), 0, Detail::fine, false,
-          [&](const Weighed& w) { without.add(w, std::log(kNotPutIn)); });
+          [&](const Weighed& w) { without.add(w, std::log(kNotPutIn), false); });
   for (Tried& tried : volumes) {
     const Leg leg = with_truth(told, tried.truth);
     Last here = without;
     weigh(leg, 1 / tried.volume, Detail::fine, false,
-          [&](const Weighed& w) { here.add(w, std::log(doses ? 1 - kNotPutIn : 1.0)); });
+          [&](const Weighed& w) { here.add(w, std::log(doses ? 1 - kNotPutIn : 1.0), true); });
     last.add(here, tried.log_width + tried.log_prior + tried.log_likelihood);
-    tried.log_likelihood += here.total.log();
+    if (counts) tried.log_likelihood += here.total.log();
   }
 }
 
@@ -252,42 +277,60 @@ std::optional<VolumeFound> volume_of(const std::vector<Tried>& volumes, const Ve
   return VolumeFound{both.value, both.sd, std::abs(doses.value - on_file) <= kSure * combined};
 }
 
-// The first visit whose answers the volume on file does not hold yet: what was found before the clerk
-// agreed to it is in that volume already.
-size_t first_of_volume(std::span<const Visit> visits) {
+// The visit whose bottle, and all before, the volume on file holds already: what was found before the clerk
+// agreed to it is in that volume.
+size_t held_on_file(std::span<const Visit> visits) {
   const size_t last = visits.size() - 1;
-  size_t first = last;
-  while (first > 0 && last - first < kMostLegs && visits[first].vessel.volume == visits[last].vessel.volume)
-    --first;
+  const auto same = [&](size_t i) {
+    const Vessel &one = visits[i].vessel, &other = visits[last].vessel;
+    return one.volume == other.volume && one.volume_relative_sd == other.volume_relative_sd;
+  };
+  size_t first = last - 1;
+  while (first > 0 && same(first)) --first;
   return first;
+}
+
+Known read_in(const Visit& visit) {
+  Known out;
+  for (const CheckedValue& value : unchecked_panel(visit.bottle.readings, visit.vessel).values)
+    if (!value.clipped && answers(value.analyte)) out[value.analyte] = value.measured();
+  return out;
 }
 
 }  // namespace
 
-Inference infer(std::span<const Visit> visits, std::span<const Pair> pairs) {
+Inference infer(std::span<const Visit> visits) {
   Inference out;
-  const Visit& later = visits.back();
-  const Leg leg = leg_of(pairs, later);
+  const size_t last = visits.size() - 1, held = held_on_file(visits);
+  const size_t begin = last > kMostLegs ? last - kMostLegs : 0;
+  std::vector<Tried> volumes = tried_volumes(visits[last].vessel);
+  for (Tried& tried : volumes) tried.truth = read_in(visits[begin]);
+  bool doses = false;
+  const auto leg_to = [&](size_t k, const Known& read) {
+    Leg leg = leg_of(visits.first(k + 1), likeliest(volumes).truth, read);
+    doses = doses || (k > held && doses_told(leg));
+    return leg;
+  };
+  for (size_t k = begin + 1; k < last; ++k) {
+    const Known read = read_in(visits[k]);
+    pass(leg_to(k, read), read, k > held, volumes);
+  }
+  const Leg leg = leg_to(last, read_in(visits[last]));
   if (leg.readings.empty()) return out;
-  std::vector<Tried> volumes = tried_volumes(later.vessel);
-  bool doses = doses_told(leg);
-  for (size_t k = first_of_volume(visits) + 1; k + 1 < visits.size(); ++k) {
-    const auto before = visits.first(k + 1);
-    const Leg earlier = leg_of(totals_of(before), before.back());
-    doses = doses || doses_told(earlier);
-    pass(earlier, volumes);
+  Last all;
+  pass_last(leg, true, volumes, all);
+  const double sum = all.total.sum();
+  for (size_t c = 0; c < kCauses; ++c) out.chance[c] = all.chance[c] / sum;
+  out.acid_or_tablets = all.either / sum;
+  out.nothing = all.nothing / sum;
+  out.not_put_in = all.not_put_in / sum;
+  const double likeliest = *std::max_element(out.chance.begin(), out.chance.end());
+  if (const double chance = out.of(Cause::replaced);
+      chance > kNamed || (chance == likeliest && chance > out.nothing)) {
+    const double mean = all.first / sum;
+    out.replaced = WaterReplaced{mean, std::sqrt(std::max(1e-8, all.second / sum - mean * mean))};
   }
-  if (!doses && volumes.size() > 1) volumes = {volumes[volumes.size() / 2]};
-  Last last;
-  pass_last(leg, volumes, last);
-  for (size_t c = 0; c < kCauses; ++c) out.chance[c] = last.chance[c] / last.total.sum();
-  out.acid_or_tablets = last.either / last.total.sum();
-  const double weight = last.chance[static_cast<size_t>(Cause::replaced)];
-  if (out.of(Cause::replaced) > kNamed) {
-    const double mean = last.first / weight;
-    out.replaced = WaterReplaced{mean, std::sqrt(std::max(1e-8, last.second / weight - mean * mean))};
-  }
-  if (doses) out.volume = volume_of(volumes, later.vessel);
+  if (doses) out.volume = volume_of(volumes, visits[last].vessel);
   return out;
 }
 
