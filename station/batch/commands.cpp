@@ -11,6 +11,7 @@ int demand_command(const Arguments& arguments);
 int dose_command(const Arguments& arguments);
 int export_command(const Arguments& arguments);
 int find_command(const Arguments& arguments);
+int import_command(const Arguments& arguments);
 int keep_command(const Arguments& arguments);
 int listen_command(const Arguments& arguments);
 int move_command(const Arguments& arguments);
@@ -31,6 +32,8 @@ std::span<const Command> commands() {
       {"dose", "[--in F] [--out F] [--threads N] [--columns a,b,c]", dose_command},
       {"export", "--database URL [--out F]", export_command},
       {"find", "--database URL TEXT | --batch", find_command},
+      {"import", "--database URL [--customers F]... [--readings F]... [--dry-run] [--skip-faulty]",
+       import_command},
       {"keep", "--database URL", keep_command},
       {"listen", "--port PATH --profile NAME|FILE [--record F] [--for SECONDS]", listen_command},
       {"move", "--from URL --to URL", move_command},
