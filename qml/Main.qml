@@ -60,6 +60,12 @@ ApplicationWindow {
         id: page
         anchors.fill: parent
         focus: true
+        function lockKey(event: var) {
+            if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter)
+                window.desk.lock.enter();
+            else
+                window.desk.lock.press(event.key === Qt.Key_Backspace ? "back" : event.text);
+        }
         Keys.onPressed: event => {
             if (event.key === Qt.Key_Down || event.key === Qt.Key_Right)
                 window.step(true);
@@ -67,6 +73,8 @@ ApplicationWindow {
                 window.step(false);
             else if (event.key === Qt.Key_Escape)
                 page.forceActiveFocus();
+            else if (lock.visible)
+                lockKey(event);
             else
                 event.accepted = window.desk.typeKey(event.text, event.key);
         }
@@ -79,6 +87,8 @@ ApplicationWindow {
             places: window.desk.places
             current: window.desk.place
             onPicked: place => window.desk.place = place
+            who: window.desk.lock.who
+            onLeave: window.desk.lock.lock()
             onEmergency: emergency.open()
         }
         BottleLine {
@@ -121,6 +131,15 @@ ApplicationWindow {
         }
     }
 
+    Lock {
+        id: lock
+        anchors.fill: parent
+        visible: window.desk.lock.locked && !window.desk.firstStart.shown
+        lock: window.desk.lock
+        shop: window.desk.shop
+        onEmergency: emergency.open()
+        onVisibleChanged: page.forceActiveFocus()
+    }
     Connections {
         target: window.desk
         function onPlaceChanged() {
@@ -134,6 +153,7 @@ ApplicationWindow {
             required property int index
             Shortcut {
                 sequence: "F" + (jump.index + 1)
+                enabled: !lock.visible
                 context: Qt.ApplicationShortcut
                 onActivated: window.desk.place = jump.index
             }

@@ -13,7 +13,11 @@
 
 #include <cstdio>
 
+#include "qml/models/clock_face.h"
+#include "qml/models/journal_records.h"
 #include "qml/services_of_station.h"
+#include "station/backup/schedule.h"
+#include "station/store/copy.h"
 #include "station/visit_json.h"
 
 namespace brimline {
@@ -44,17 +48,17 @@ std::string new_id(std::string_view prefix) {
 }  // namespace
 
 Kiosk::Kiosk(const KioskOptions& options) : options_(options) {}
-Kiosk::~Kiosk() = default;
+// The window goes before what it shows.
+Kiosk::~Kiosk() {
+  engine_.reset();
+}
 
 tl::expected<std::unique_ptr<Kiosk>, std::string> Kiosk::start(const KioskOptions& options) {
-  const std::string url = options.database.toStdString();
-  if (options.database.startsWith("sqlite:"))
-    QDir().mkpath(QFileInfo(options.database.mid(7)).absolutePath());
-  auto store = Store::open(url);
-  if (!store) return tl::unexpected(url + ": " + store.error().text);
   std::unique_ptr<Kiosk> kiosk(new Kiosk(options));
-  kiosk->store_ = std::make_unique<Store>(std::move(*store));
-  kiosk->records_ = std::make_unique<StoreRecords>(*kiosk->store_, url);
+  if (const auto why = kiosk->open_records()) {
+    if (kiosk->offer_rescue(*why)) return kiosk;
+    return tl::unexpected(why->text);
+  }
   const Counter::Now now = clock_from(options.clock);
   kiosk->counter_ = std::make_unique<Counter>(*kiosk->records_, now, new_id);
   kiosk->bench_ = std::make_unique<Bench>(now);
@@ -67,6 +71,7 @@ tl::expected<std::unique_ptr<Kiosk>, std::string> Kiosk::start(const KioskOption
   if (!options.theme.isEmpty()) setup.settings.theme = options.theme;
   setup.settings_file = options.settings;
   setup.services = services_of_station(options.out_dir, options.settings);
+  setup.out_dir = options.out_dir;
   setup.screen_keyboard = options.screen_keyboard;
   kiosk->desk_ = std::make_unique<Desk>(*kiosk->counter_, std::move(setup));
 
@@ -100,15 +105,109 @@ tl::expected<std::unique_ptr<Kiosk>, std::string> Kiosk::start(const KioskOption
     QTimer::singleShot(0, k->desk_.get(), [k] {
       k->speak();
       k->tell_instruments();
-      k->show(k->options_);
+      k->show();
     });
   });
+  QObject::connect(&kiosk->desk_->back()->backups(), &BackupForm::restoring, kiosk->desk_.get(),
+                   [k = kiosk.get()](const QString& backup) {
+                     k->to_restore_ = backup;
+                     k->reopen_ = true;
+                     QTimer::singleShot(0, QCoreApplication::instance(), &QCoreApplication::quit);
+                   });
   kiosk->speak();
   kiosk->listen();
   if (options.first_start) kiosk->desk_->firstStart()->begin();
-  kiosk->show(options);
+  kiosk->show();
   if (!kiosk->window_) return tl::unexpected(std::string("the window could not be made"));
   return kiosk;
+}
+
+// A server's records are kept in a journal of this counter first, beside its settings.
+std::optional<StoreError> Kiosk::open_records() {
+  const bool shared = !options_.database.startsWith("sqlite:");
+  const QString own = shared ? "sqlite:" + QFileInfo(options_.settings).absoluteDir().filePath("journal.db")
+                             : options_.database;
+  QDir().mkpath(QFileInfo(own.mid(7)).absolutePath());
+  const std::string url = own.toStdString();
+  auto store = Store::open(url);
+  if (!store) return StoreError{store.error().trouble, url + ": " + store.error().text};
+  store_ = std::make_unique<Store>(std::move(*store));
+  if (!shared) {
+    records_ = std::make_unique<StoreRecords>(*store_, url);
+    return std::nullopt;
+  }
+  const std::string there = options_.database.toStdString();
+  // A server that answers and holds something else, or a later store, is told at once.
+  if (const auto reached = Store::open(there);
+      !reached && reached.error().trouble != StoreTrouble::unreachable)
+    return reached.error();
+  const auto to_desk = [this](void (Desk::*what)()) {
+    return [this, what] {
+      QMetaObject::invokeMethod(
+          QCoreApplication::instance(),
+          [this, what] {
+            if (desk_) (desk_.get()->*what)();
+          },
+          Qt::QueuedConnection);
+    };
+  };
+  records_ = std::make_unique<JournalRecords>(
+      *store_, url, there, [] { return new_id("J"); }, to_desk(&Desk::refreshRecords),
+      to_desk(&Desk::recordsChanged));
+  return std::nullopt;
+}
+
+tl::expected<std::unique_ptr<Kiosk>, std::string> Kiosk::restored(std::unique_ptr<Kiosk> kiosk) {
+  KioskOptions options = kiosk->options_;
+  options.visit.clear();
+  const bool empty = kiosk->to_restore_.isEmpty();
+  const std::string file = kiosk->to_restore_.toStdString();
+  kiosk.reset();
+  const auto done = empty ? set_aside(options.database.toStdString())
+                          : restore(file, options.database.toStdString(), Existing::set_aside);
+  auto again = start(options);
+  if (!again) return again;
+  if (!(*again)->desk_) return again;
+  QString said = empty ? QString()
+                 : done
+                     ? QCoreApplication::translate("brimline::Kiosk", "The backup is back: %1.")
+                           .arg(QString::fromStdString(file))
+                     : QCoreApplication::translate("brimline::Kiosk", "The backup was not brought back: %1")
+                           .arg(QString::fromStdString(done.error().text));
+  if (done && *done)
+    said += QStringLiteral(" ") +
+            QCoreApplication::translate("brimline::Kiosk", "The records of before are set aside: %1.")
+                .arg(QString::fromStdString(**done));
+  (void)(*again)->records_->note(
+      {"backup", file, "restored", std::nullopt, std::nullopt, done ? std::string() : done.error().text});
+  (*again)->desk_->tell(said);
+  return again;
+}
+
+bool Kiosk::offer_rescue(const StoreError& why) {
+  const bool unreadable = why.trouble == StoreTrouble::damaged || why.trouble == StoreTrouble::not_a_store;
+  if (!unreadable || !options_.database.startsWith("sqlite:") || !options_.shots.isEmpty()) return false;
+  rescue_ = std::make_unique<RescueDesk>();
+  rescue_->why = QString::fromStdString(why.text);
+  QString folder = load_settings(options_.settings).backup_folder;
+  if (folder.isEmpty()) folder = QFileInfo(options_.database.mid(7)).absoluteDir().filePath("backups");
+  for (const BackupFile& file : backups_in(folder.toStdString())) {
+    const auto there = look_into(file.path);
+    if (!there) continue;
+    rescue_->backup = QString::fromStdString(file.path);
+    rescue_->backup_line = QCoreApplication::translate(
+                               "brimline::Kiosk", "The newest sound backup is of %1 and holds %2 visits.")
+                               .arg(date_line(file.at))
+                               .arg(there->visits);
+    break;
+  }
+  QObject::connect(rescue_.get(), &RescueDesk::chosen, rescue_.get(), [this](const QString& backup) {
+    to_restore_ = backup;
+    reopen_ = true;
+    QTimer::singleShot(0, QCoreApplication::instance(), &QCoreApplication::quit);
+  });
+  show_window("Rescue", {{"desk", QVariant::fromValue(rescue_.get())}});
+  return window_ != nullptr;
 }
 
 std::string Kiosk::put_on_counter(const QString& file) {
@@ -169,17 +268,17 @@ void Kiosk::speak() {
   desk_->retell();
 }
 
-void Kiosk::show(const KioskOptions& options) {
+void Kiosk::show_window(const QString& page, const QVariantMap& properties) {
   window_ = nullptr;
   engine_ = std::make_unique<QQmlApplicationEngine>();
   engine_->addImportPath("qrc:/qt/qml");
-  engine_->setInitialProperties({{"desk", QVariant::fromValue(desk_.get())}});
-  engine_->load(QUrl("qrc:/qt/qml/Counter/Main.qml"));
+  engine_->setInitialProperties(properties);
+  engine_->load(QUrl("qrc:/qt/qml/Counter/" + page + ".qml"));
   if (engine_->rootObjects().isEmpty()) return;
   window_ = qobject_cast<QQuickWindow*>(engine_->rootObjects().first());
   if (!window_) return;
-  if (options.windowed || !options.shots.isEmpty()) {
-    window_->resize(options.size);
+  if (options_.windowed || !options_.shots.isEmpty()) {
+    window_->resize(options_.size);
     window_->show();
   } else {
     // Where nobody manages windows, full screen alone does not resize one.
@@ -187,6 +286,11 @@ void Kiosk::show(const KioskOptions& options) {
     window_->showFullScreen();
   }
   window_->requestActivate();
+}
+
+void Kiosk::show() {
+  show_window("Main", {{"desk", QVariant::fromValue(desk_.get())}});
+  if (window_) window_->installEventFilter(desk_->lock());
 }
 
 }  // namespace brimline

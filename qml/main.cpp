@@ -31,5 +31,13 @@ int main(int argc, char** argv) {
     return 2;
   }
   if (!(*options)->shots.isEmpty()) return brimline::make_shots(**kiosk, (*options)->shots) ? 0 : 1;
-  return QGuiApplication::exec();
+  while (true) {
+    const int code = QGuiApplication::exec();
+    if (!(*kiosk)->to_reopen()) return code;
+    kiosk = brimline::Kiosk::restored(std::move(*kiosk));
+    if (!kiosk) {
+      std::fprintf(stderr, "brimline: %s\n", kiosk.error().c_str());
+      return 2;
+    }
+  }
 }

@@ -49,6 +49,21 @@ constexpr ShelfRow kShelves[] = {
     {"records", QT_TRANSLATE_NOOP("back", "Records"),
      QT_TRANSLATE_NOOP(
          "back", "Where visits are kept. A reading is shown as kept only once it is safe on the disk.")},
+    {"backups", QT_TRANSLATE_NOOP("back", "Backups"),
+     QT_TRANSLATE_NOOP(
+         "back",
+         "One a day, opened and counted before it counts; of the old ones seven days, four weeks and "
+         "twelve months are kept. Best on a stick that is not always plugged in.")},
+    {"staff", QT_TRANSLATE_NOOP("back", "Staff"),
+     QT_TRANSLATE_NOOP(
+         "back",
+         "With nobody written down the counter is open to all. The first one must be able to let "
+         "others in.")},
+    {"people", QT_TRANSLATE_NOOP("back", "People"),
+     QT_TRANSLATE_NOOP("back",
+                       "What is known of one customer, as a file for them, or forgotten when they ask.")},
+    {"trail", QT_TRANSLATE_NOOP("back", "Audit trail"),
+     QT_TRANSLATE_NOOP("back", "Who changed what, when, and why. Nothing here is ever changed or removed.")},
     {"products", QT_TRANSLATE_NOOP("back", "Shelf list"),
      QT_TRANSLATE_NOOP("back", "What the shop sells. A plan names only what stands here.")},
     {"targets", QT_TRANSLATE_NOOP("back", "Targets"),
@@ -113,6 +128,12 @@ const FieldRow kFields[] = {
     {"screen", "motion", QT_TRANSLATE_NOOP("back", "Motion"),
      [](const Settings& s) { return s.motion ? QStringLiteral("on") : QStringLiteral("off"); },
      [](Settings& s, const QString& t) { s.motion = t == QLatin1String("on"); }},
+    {"screen", "hide_names", QT_TRANSLATE_NOOP("back", "Customers on Arrivals"),
+     [](const Settings& s) { return s.hide_names ? QStringLiteral("on") : QStringLiteral("off"); },
+     [](Settings& s, const QString& t) { s.hide_names = t == QLatin1String("on"); }},
+    {"screen", "idle_minutes", QT_TRANSLATE_NOOP("back", "A PIN is asked for again after"),
+     [](const Settings& s) { return QString::number(s.idle_minutes); },
+     [](Settings& s, const QString& t) { s.idle_minutes = t.toInt(); }},
     {"shop", "units", QT_TRANSLATE_NOOP("back", "A new customer measures in"),
      [](const Settings& s) { return s.units; }, [](Settings& s, const QString& t) { s.units = t; }},
     {"shop", "paper", QT_TRANSLATE_NOOP("back", "Paper"), [](const Settings& s) { return s.paper; },
@@ -132,13 +153,19 @@ QVariantList options_of(const FieldRow& field) {
 
 }  // namespace
 
-BackDesk::BackDesk(Settings& settings, QString file, Counter& counter, QObject* parent)
+BackDesk::BackDesk(Settings& settings, QString file, QString out_dir, Counter& counter, LockDesk& lock,
+                   QObject* parent)
     : QObject(parent),
       settings_(settings),
       file_(std::move(file)),
       counter_(counter),
       product_form_(QFileInfo(file_).dir().filePath("shelf").toStdString()),
       target_form_(QFileInfo(file_).dir().filePath("targets.toml").toStdString()),
+      lock_(lock),
+      staff_form_(counter, lock),
+      backup_form_(counter, settings),
+      people_form_(counter, settings, std::move(out_dir)),
+      trail_form_(counter),
       profiles_(QFileInfo(file_).dir().filePath("profiles")),
       listener_(settings_, profiles_),
       fields_({"key", "label", "value", "options"}),
@@ -150,7 +177,31 @@ BackDesk::BackDesk(Settings& settings, QString file, Counter& counter, QObject* 
     emit changed();
     emit saysChanged();
   });
+  connect(&staff_form_, &StaffForm::said, this, &BackDesk::say);
+  connect(&backup_form_, &BackupForm::said, this, &BackDesk::say);
   refresh();
+}
+
+void BackDesk::say(const QString& sentence) {
+  says_ = sentence;
+  refresh();
+  emit saysChanged();
+}
+
+BackForm* BackDesk::form() const {
+  auto* self = const_cast<BackDesk*>(this);
+  if (shelf_ == QLatin1String("staff")) return &self->staff_form_;
+  if (shelf_ == QLatin1String("backups")) return &self->backup_form_;
+  if (shelf_ == QLatin1String("people")) return &self->people_form_;
+  if (shelf_ == QLatin1String("trail")) return &self->trail_form_;
+  return nullptr;
+}
+
+// Reagents, checks and the listener are the clerk's own work; so is a look.
+bool BackDesk::may_change() const {
+  static constexpr const char* kClerks[] = {"reagents", "checks", "charts", "listener", "trail", "screen"};
+  return lock_.keeper() || std::any_of(std::begin(kClerks), std::end(kClerks),
+                                       [&](const char* key) { return shelf_ == QLatin1String(key); });
 }
 
 bool BackDesk::scan(const QString& code) {
@@ -173,6 +224,7 @@ void BackDesk::setShelf(const QString& key) {
   listener_.stop();
   shelf_ = key;
   says_.clear();
+  if (BackForm* page = form()) page->shown();
   refresh();
   emit saysChanged();
 }
@@ -184,6 +236,7 @@ QString BackDesk::intro() const {
 }
 
 QString BackDesk::actWord() const {
+  if (const BackForm* page = form()) return page->act_word();
   if (SupplyForm::is_ours(shelf_)) return supply_form_.act_word(shelf_);
   if (shelf_ == QLatin1String("listener")) return listener_.act_word();
   return shelf_ == QLatin1String("instrument") ? tr("Listen here") : tr("Keep");
@@ -202,6 +255,7 @@ void BackDesk::refresh() {
   if (shelf_ == QLatin1String("products")) fields = product_form_.fields();
   if (shelf_ == QLatin1String("targets")) fields = target_form_.fields();
   if (shelf_ == QLatin1String("listener")) fields = listener_.fields(line_);
+  if (BackForm* page = form()) fields = page->fields();
   fields_.replace({});
   fields_.replace(fields);
   refreshRows();
@@ -223,10 +277,15 @@ void BackDesk::refreshRows() {
              {"detail", QString::fromStdString(counter_.records().place())},
              {"number", QString()}},
             {{"name", tr("Settings")}, {"detail", file_}, {"number", QString()}}};
+  if (BackForm* page = form()) rows = page->rows();
   rows_.replace(rows);
 }
 
 void BackDesk::setValue(const QString& key, const QString& text) {
+  if (BackForm* page = form()) {
+    if (page->set(key, text)) refresh();
+    return;
+  }
   if (SupplyForm::is_ours(shelf_)) {
     if (supply_form_.set(key, text, counter_)) refresh();
     return;
@@ -259,6 +318,13 @@ void BackDesk::setValue(const QString& key, const QString& text) {
 }
 
 void BackDesk::apply() {
+  if (!may_change()) return say(tr("Only a keeper may change this."));
+  if (BackForm* page = form()) {
+    const QString said = page->act();
+    const bool kept = save_settings(settings_, file_);
+    say(kept ? said : tr("The settings’ file cannot be written: %1").arg(file_));
+    return;
+  }
   if (shelf_ == QLatin1String("products") || shelf_ == QLatin1String("targets")) {
     says_ = shelf_ == QLatin1String("products") ? product_form_.keep() : target_form_.keep();
     refresh();
@@ -282,6 +348,9 @@ void BackDesk::apply() {
     says_ = tr("The settings’ file cannot be written: %1").arg(file_);
   else if (shelf_ != QLatin1String("listener"))
     says_ = tr("Kept.");
+  (void)counter_.records().note(
+      {"settings", shelf_.toStdString(), std::nullopt, std::nullopt, std::nullopt, std::nullopt});
+  lock_.refresh();
   emit saysChanged();
   emit applied();
 }

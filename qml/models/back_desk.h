@@ -6,12 +6,16 @@
 #include <QObject>
 #include <QVariantList>
 
+#include "qml/models/backup_form.h"
 #include "qml/models/listener_form.h"
+#include "qml/models/people_form.h"
 #include "qml/models/product_form.h"
 #include "qml/models/row_model.h"
 #include "qml/models/settings.h"
+#include "qml/models/staff_form.h"
 #include "qml/models/supply_form.h"
 #include "qml/models/target_form.h"
+#include "qml/models/trail_form.h"
 
 namespace brimline {
 
@@ -28,7 +32,9 @@ class BackDesk : public QObject {
   Q_PROPERTY(brimline::RowModel* rows READ rows CONSTANT)
 
  public:
-  BackDesk(Settings& settings, QString file, Counter& counter, QObject* parent = nullptr);
+  // `out_dir`: where a customer's file goes.
+  BackDesk(Settings& settings, QString file, QString out_dir, Counter& counter, LockDesk& lock,
+           QObject* parent = nullptr);
 
   QVariantList shelves() const;
   QString shelf() const { return shelf_; }
@@ -43,6 +49,7 @@ class BackDesk : public QObject {
   // A product's barcode while the shelf list is open; false: nothing took it.
   bool scan(const QString& code);
   ListenerForm& listener() { return listener_; }
+  BackupForm& backups() { return backup_form_; }
   void refresh();
   Q_INVOKABLE void apply();  // keeps what was written and uses it
 
@@ -53,6 +60,9 @@ class BackDesk : public QObject {
 
  private:
   void refreshRows();
+  void say(const QString& sentence);
+  BackForm* form() const;  // of the page, where it is one
+  bool may_change() const;
 
   Settings& settings_;
   QString file_;
@@ -60,6 +70,11 @@ class BackDesk : public QObject {
   SupplyForm supply_form_;
   ProductForm product_form_;
   TargetForm target_form_;
+  LockDesk& lock_;
+  StaffForm staff_form_;
+  BackupForm backup_form_;
+  PeopleForm people_form_;
+  TrailForm trail_form_;
   QString profiles_;  // the folder of the shop's own
   ListenerForm listener_;
   QString shelf_ = QStringLiteral("instrument");

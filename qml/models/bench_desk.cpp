@@ -237,6 +237,19 @@ QString BenchDesk::orphanHere() const {
   return tr("Of %1").arg(q(counter_.visit().bottle.code));
 }
 
+QString BenchDesk::takeBackWord() const {
+  if (!anyKept()) return {};
+  const Reading& last = counter_.visit().bottle.readings.back();
+  const AnalyteKind* kind = find_analyte(last.analyte);
+  return tr("Take back %1 %2")
+      .arg(names_in_words({last.analyte}), q(counter_.words().number(last.value, kind ? kind->decimals : 2)));
+}
+
+void BenchDesk::takeBack() {
+  const auto kept = counter_.take_back_reading();
+  setTrouble(kept ? QString() : q(kept.error()));
+}
+
 void BenchDesk::settleOrphan(bool into_bottle) {
   const auto kept = counter_.settle_orphan(into_bottle);
   setTrouble(kept ? QString() : q(kept.error()));

@@ -34,6 +34,8 @@ class BenchDesk : public QObject {
   Q_PROPERTY(QVariantMap how READ how NOTIFY padChanged)               // method, clip, dilution
   Q_PROPERTY(bool canKeep READ canKeep NOTIFY padChanged)
   Q_PROPERTY(bool anyKept READ anyKept NOTIFY changed)
+  Q_PROPERTY(
+      QString takeBackWord READ takeBackWord NOTIFY changed)  // of the last reading; empty: there is none
 
  public:
   explicit BenchDesk(Counter& counter, QObject* parent = nullptr);
@@ -61,6 +63,8 @@ class BenchDesk : public QObject {
   Q_INVOKABLE void press(const QString& key);  // "0" to "9", "point", "back"
   Q_INVOKABLE void setHow(const QString& fact, const QString& key);
   Q_INVOKABLE void keep();
+  QString takeBackWord() const;
+  Q_INVOKABLE void takeBack();  // the last reading; it stays in the audit trail
   Q_INVOKABLE void settleOrphan(bool into_bottle);
 
  public slots:

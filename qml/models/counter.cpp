@@ -147,6 +147,30 @@ Records::Kept Counter::add_reading(const Reading& reading) {
   return settle(next, {});
 }
 
+Records::Kept Counter::take_back_reading() {
+  if (!visit_ || visit_->bottle.readings.empty())
+    return tl::unexpected(tr("There is no reading to take back.").toStdString());
+  Visit next = *visit_;
+  next.bottle.readings.pop_back();
+  return settle(next, records_.correct(next.id, next.bottle.readings, tr("taken back").toStdString()));
+}
+
+void Counter::sign_as(std::function<std::string()> who) {
+  records_.sign_as([this, who = std::move(who)] {
+    std::string name = who();
+    return Signature{name.empty() ? "counter" : std::move(name), now_()};
+  });
+}
+
+void Counter::reload() {
+  if (visit_)
+    if (auto found = records_.visit(visit_->id)) visit_ = std::move(*found);
+  orphans_ = records_.orphans();
+  readSupplies();
+  refresh();
+  emit orphansChanged();
+}
+
 std::optional<Records::Kept> Counter::add_reading_to(const std::string& bottle, const Reading& reading) {
   const auto found =
       std::find_if(waiting_.begin(), waiting_.end(), [&](const Visit& v) { return v.bottle.code == bottle; });

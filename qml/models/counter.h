@@ -59,6 +59,11 @@ class Counter : public QObject {
   Records::Kept open(const std::string& visit_id);
   Records::Kept change(const std::function<void(Visit&)>& edit);
   Records::Kept add_reading(const Reading& reading);
+  // The last reading of the bottle is taken back; it stays in the audit trail.
+  Records::Kept take_back_reading();
+  // Who signs what is kept; empty: nobody has said.
+  void sign_as(std::function<std::string()> who);
+  void reload();  // the bottle and what waits, as the records have them now
   // For a bottle that waits but is not on the counter; nothing if there is none of that label.
   std::optional<Records::Kept> add_reading_to(const std::string& bottle, const Reading& reading);
   // Readings that came in and belong to no bottle that waits.

@@ -12,6 +12,15 @@ QString q(const std::string& text) {
   return QString::fromStdString(text);
 }
 
+// Where customers see the screen, the first letter of each word.
+QString shown_name(const Customer& customer, bool hidden) {
+  const QString name = q(customer.name.value_or(""));
+  if (!hidden) return name;
+  QStringList letters;
+  for (const QString& word : name.split(' ', Qt::SkipEmptyParts)) letters.append(word.left(1) + '.');
+  return letters.join(' ');
+}
+
 // One, many or none of something; none says nothing.
 QString some(qsizetype n, const QString& one, const QString& many) {
   return n == 0 ? QString() : n == 1 ? one : many.arg(n);
@@ -26,13 +35,14 @@ Desk::Desk(Counter& counter, Setup setup, QObject* parent)
       places_({"key", "title", "line"}),
       arrivals_({"visitId", "code", "who", "vessel", "taken", "standing", "here"}),
       overnights_({"visitId", "code", "who", "due", "calls", "phone", "result"}),
+      lock_(counter, settings_),
       ticket_(counter, settings_),
       bench_(counter),
       overnight_(counter, settings_, setup.services),
       plan_(counter, settings_, setup.services),
       hand_(counter, settings_, setup.services, plan_),
       then_(counter, setup.services),
-      back_(settings_, std::move(setup.settings_file), counter),
+      back_(settings_, std::move(setup.settings_file), std::move(setup.out_dir), counter, lock_),
       first_start_(back_),
       charts_(counter),
       screen_keyboard_(setup.screen_keyboard) {
@@ -48,6 +58,10 @@ Desk::Desk(Counter& counter, Setup setup, QObject* parent)
   connect(&clock_, &QTimer::timeout, this, &Desk::refreshOvernights);
   connect(&clock_, &QTimer::timeout, &overnight_, &OvernightDesk::refresh);
   clock_.start();
+  house_.setInterval(600000);
+  connect(&house_, &QTimer::timeout, this, &Desk::keepHouse);
+  house_.start();
+  QTimer::singleShot(60000, this, &Desk::keepHouse);  // not while the counter opens
   refreshArrivals();
 }
 
@@ -84,15 +98,16 @@ void Desk::refreshArrivals() {
     const bool here = counter_.open() && counter_.visit().id == visit.id;
     const auto& taken = visit.bottle.taken_at;
     const size_t read = visit.bottle.readings.size();
-    rows.append({{"visitId", q(visit.id)},
-                 {"code", q(visit.bottle.code)},
-                 {"who", visit.customer ? q(visit.customer->name.value_or("")) : tr("Not said whose")},
-                 {"vessel", vessel_words_of(counter_.words(), visit)},
-                 {"taken", taken ? tr("taken %1").arg(when_words(counter_.now(), *taken)) : QString()},
-                 {"standing", read == 0 ? tr("nothing read yet")
-                                        : some(static_cast<qsizetype>(read), tr("1 reading kept"),
-                                               tr("%1 readings kept"))},
-                 {"here", here}});
+    rows.append(
+        {{"visitId", q(visit.id)},
+         {"code", q(visit.bottle.code)},
+         {"who", visit.customer ? shown_name(*visit.customer, settings_.hide_names) : tr("Not said whose")},
+         {"vessel", vessel_words_of(counter_.words(), visit)},
+         {"taken", taken ? tr("taken %1").arg(when_words(counter_.now(), *taken)) : QString()},
+         {"standing", read == 0
+                          ? tr("nothing read yet")
+                          : some(static_cast<qsizetype>(read), tr("1 reading kept"), tr("%1 readings kept"))},
+         {"here", here}});
   }
   arrivals_.replace(rows);
   refreshOvernights();
@@ -135,6 +150,46 @@ void Desk::settle(const Records::Kept& kept, int next) {
   says_ = kept ? QString() : q(kept.error());
   emit saysChanged();
   if (kept) setPlace(next);
+}
+
+QString Desk::away() const {
+  return q(counter_.records().away());
+}
+
+QString Desk::choiceAsked() const {
+  const auto refused = counter_.records().refused();
+  if (refused.empty()) return {};
+  return tr("Another counter changed the same meanwhile. %1. Which is right?")
+      .arg(q(refused.front().refusal.value_or("")));
+}
+
+void Desk::chooseOurs(bool ours) {
+  const auto refused = counter_.records().refused();
+  if (refused.empty()) return;
+  const auto settled = counter_.records().settle_refused(refused.front().id, ours);
+  says_ = settled ? QString() : q(settled.error());
+  emit saysChanged();
+  refreshRecords();
+}
+
+void Desk::refreshRecords() {
+  counter_.reload();
+  emit recordsChanged();
+}
+
+void Desk::keepHouse() {
+  back_.backups().make_if_due();
+  if (settings_.keep_months <= 0) return;
+  const Instant now = counter_.now();
+  const Instant day{now.utc - std::chrono::hours(24 * 365 * settings_.keep_months / 12), now.offset};
+  for (const std::string& id : counter_.records().people_unseen_since(day))
+    (void)counter_.records().erase_customer(
+        id, tr("not seen for %1 months").arg(settings_.keep_months).toStdString());
+}
+
+void Desk::tell(const QString& sentence) {
+  says_ = sentence;
+  emit saysChanged();
 }
 
 void Desk::startBottle() {

@@ -13,6 +13,7 @@
 #include "qml/models/chart_desk.h"
 #include "qml/models/first_start.h"
 #include "qml/models/hand_desk.h"
+#include "qml/models/lock_desk.h"
 #include "qml/models/overnight_desk.h"
 #include "qml/models/plan_desk.h"
 #include "qml/models/then_desk.h"
@@ -46,11 +47,16 @@ class Desk : public QObject {
   Q_PROPERTY(brimline::BackDesk* back READ back CONSTANT)
   Q_PROPERTY(brimline::FirstStart* firstStart READ firstStart CONSTANT)
   Q_PROPERTY(brimline::ChartDesk* charts READ charts CONSTANT)
+  Q_PROPERTY(brimline::LockDesk* lock READ lock CONSTANT)
+  Q_PROPERTY(QString away READ away NOTIFY recordsChanged)  // the shared records are; empty: they are not
+  Q_PROPERTY(
+      QString choiceAsked READ choiceAsked NOTIFY recordsChanged)  // ours or another counter's; empty: none
 
  public:
   struct Setup {
     Settings settings;
     QString settings_file;
+    QString out_dir;  // where papers and files go
     Services services;
     bool screen_keyboard = false;
   };
@@ -81,10 +87,16 @@ class Desk : public QObject {
   BackDesk* back() { return &back_; }
   FirstStart* firstStart() { return &first_start_; }
   ChartDesk* charts() { return &charts_; }
+  LockDesk* lock() { return &lock_; }
+  QString away() const;
+  QString choiceAsked() const;
+  void refreshRecords();  // the records may have changed from outside, or be away
   const Settings& settings() const { return settings_; }
   void retell();  // everything said anew, after the language has changed
 
+  void tell(const QString& sentence);  // on Arrivals
   Q_INVOKABLE void startBottle();
+  Q_INVOKABLE void chooseOurs(bool ours);  // of what `choiceAsked` says
   Q_INVOKABLE void openVisit(const QString& id);
   Q_INVOKABLE void openOvernight(const QString& visit);  // the visit, at its overnight test
   // A label as read by the scanner: the bottle that waits under it, else a new one of that label.
@@ -102,8 +114,10 @@ class Desk : public QObject {
   void clockChanged();
   void scanningChanged();
   void saysChanged();
+  void recordsChanged();
 
  private:
+  void keepHouse();  // once in a while: backups, and people nobody has seen for long
   void refreshArrivals();
   void refreshOvernights();
   void refreshPlaces();
@@ -114,6 +128,7 @@ class Desk : public QObject {
   Counter& counter_;
   Settings settings_;
   RowModel places_, arrivals_, overnights_;
+  LockDesk lock_;
   Ticket ticket_;
   BenchDesk bench_;
   OvernightDesk overnight_;
@@ -124,7 +139,7 @@ class Desk : public QObject {
   FirstStart first_start_;
   ChartDesk charts_;
   AbsorbanceEdge absorbances_;
-  QTimer clock_;
+  QTimer clock_, house_;
   int place_ = Arrivals;
   bool screen_keyboard_;
   QString scanning_, says_;

@@ -14,6 +14,8 @@
 #include "station/orphan_reading.h"
 #include "station/overnight/overnight_test.h"
 #include "station/quality/quality_book.h"
+#include "station/store/staff_book.h"
+#include "station/store/waiting_work.h"
 #include "station/visit.h"
 
 namespace brimline {
@@ -51,13 +53,36 @@ class Records {
   virtual Kept add_measurement(const CheckMeasurement& measurement) = 0;
   virtual Kept add_clearance(const Clearance& clearance) = 0;
   virtual Kept add_curve(const LotCurve& curve) = 0;
-  virtual std::vector<Visit> waiting() = 0;  // no plan told yet, oldest first
+  // The readings of a visit put right, with the reason; what they were stays in the audit trail.
+  virtual Kept correct(const std::string& visit, const std::vector<Reading>& readings,
+                       const std::string& reason) = 0;
+  // A card edited from what was seen. The card as another counter left it, where both changed the same field:
+  // nothing is kept then.
+  virtual tl::expected<std::optional<Customer>, std::string> edit_customer(const Customer& seen,
+                                                                           const Customer& now) = 0;
+  virtual Kept erase_customer(const std::string& id, const std::string& reason) = 0;
+  virtual std::vector<std::string> people_unseen_since(const Instant& day) = 0;
+  virtual std::vector<StaffMember> staff() = 0;
+  virtual Kept keep_staff(const StaffMember& member) = 0;
+  virtual tl::expected<PinTry, std::string> begin_pin_try(const std::string& id) = 0;
+  virtual Kept end_pin_try(const std::string& id, bool right) = 0;
+  virtual std::vector<AuditRow> audit_trail(int most, std::int64_t before) = 0;  // the newest first
+  virtual Kept note(const AuditNote& note) = 0;
+  virtual void sign_as(std::function<Signature()> sign) = 0;
+  virtual std::pair<std::int64_t, std::int64_t> contents() = 0;  // visits, customers
+  virtual std::vector<Visit> waiting() = 0;                      // no plan told yet, oldest first
   virtual std::optional<Visit> visit(const std::string& id) = 0;
   virtual std::vector<Visit> visits_of_vessel(const std::string& vessel) = 0;  // oldest first
   virtual std::vector<FoundCustomer> customers(const std::string& text) = 0;   // best first
   virtual std::vector<Vessel> vessels_of(const std::string& customer) = 0;
   virtual std::string next_bottle() = 0;  // a label nobody has
   virtual std::string place() const = 0;  // where the records are, as a database address
+  virtual std::string shared_place() const { return place(); }  // those of all counters
+  // Where the records are away: what is said of it, else empty. And work of ours that others' work stands
+  // against.
+  virtual std::string away() { return {}; }
+  virtual std::vector<WaitingWork> refused() { return {}; }
+  virtual Kept settle_refused(const std::string&, bool /*ours*/) { return {}; }
 };
 
 }  // namespace brimline

@@ -32,6 +32,10 @@ Settings load_settings(const QString& file) {
   out.theme = ini.value("screen/theme", out.theme).toString();
   out.motion = ini.value("screen/motion", out.motion).toBool();
   out.printer = ini.value("sheet/printer").toString();
+  out.backup_folder = ini.value("records/backup_folder").toString();
+  out.keep_months = ini.value("records/keep_months", out.keep_months).toInt();
+  out.idle_minutes = ini.value("screen/idle_minutes", out.idle_minutes).toInt();
+  out.hide_names = ini.value("screen/hide_names", out.hide_names).toBool();
   out.code = ini.value("targets/public_code").toString();
   return out;
 }
@@ -61,6 +65,10 @@ bool save_settings(const Settings& settings, const QString& file) {
   ini.setValue("screen/motion", settings.motion);
   ini.setValue("sheet/printer", settings.printer);
   ini.setValue("targets/public_code", settings.code);
+  ini.setValue("records/backup_folder", settings.backup_folder);
+  ini.setValue("records/keep_months", settings.keep_months);
+  ini.setValue("screen/idle_minutes", settings.idle_minutes);
+  ini.setValue("screen/hide_names", settings.hide_names);
   ini.sync();
   return ini.status() == QSettings::NoError;
 }

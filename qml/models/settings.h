@@ -24,8 +24,12 @@ struct Settings {
   QString units = QStringLiteral("us");     // of a new customer: us or metric
   QString theme = QStringLiteral("light");  // light, dark or contrast
   bool motion = true;
-  QString printer;  // queue's name; empty: the machine's usual one
-  QString code;     // target set for public water; empty: the shop's own targets
+  QString printer;          // queue's name; empty: the machine's usual one
+  QString backup_folder;    // empty: beside the records
+  int keep_months = 0;      // names and addresses, after the last bottle; 0: as long as they are not erased
+  int idle_minutes = 10;    // before the counter asks for a PIN again; 0: never
+  bool hide_names = false;  // on Arrivals, where customers see the screen
+  QString code;             // target set for public water; empty: the shop's own targets
 };
 
 // Missing keys keep their defaults; a missing file is all defaults.

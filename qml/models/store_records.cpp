@@ -120,12 +120,69 @@ std::vector<FoundCustomer> StoreRecords::customers(const std::string& text) {
   return out;
 }
 
+std::string bottle_label(std::int64_t number) {
+  std::string digits = std::to_string(number);
+  while (digits.size() < 4) digits.insert(0, "0");
+  return "B-" + digits;
+}
+
 std::string StoreRecords::next_bottle() {
-  const std::map<std::string, std::int64_t> counts = or_empty(store_.counts());
-  const auto visits = counts.find("visits");
-  std::string number = std::to_string(1 + (visits == counts.end() ? 0 : visits->second));
-  while (number.size() < 4) number.insert(0, "0");
-  return "B-" + number;
+  return bottle_label(store_.next_bottle_number().value_or(1));
+}
+
+Records::Kept StoreRecords::correct(const std::string& visit, const std::vector<Reading>& readings,
+                                    const std::string& reason) {
+  return told(store_.correct_readings(visit, readings, reason));
+}
+
+tl::expected<std::optional<Customer>, std::string> StoreRecords::edit_customer(const Customer& seen,
+                                                                               const Customer& now) {
+  auto edited = store_.edit_customer(seen, now);
+  if (!edited) return tl::unexpected(edited.error().text);
+  return std::move(*edited);
+}
+
+Records::Kept StoreRecords::erase_customer(const std::string& id, const std::string& reason) {
+  return told(store_.erase_customer(id, reason));
+}
+
+std::vector<std::string> StoreRecords::people_unseen_since(const Instant& day) {
+  return or_empty(store_.customers_unseen_since(day));
+}
+
+std::vector<StaffMember> StoreRecords::staff() {
+  return or_empty(brimline::staff(store_));
+}
+
+Records::Kept StoreRecords::keep_staff(const StaffMember& member) {
+  return told(brimline::keep_staff(store_, member));
+}
+
+tl::expected<PinTry, std::string> StoreRecords::begin_pin_try(const std::string& id) {
+  auto begun = brimline::begin_pin_try(store_, id);
+  if (!begun) return tl::unexpected(begun.error().text);
+  return std::move(*begun);
+}
+
+Records::Kept StoreRecords::end_pin_try(const std::string& id, bool right) {
+  return told(brimline::end_pin_try(store_, id, right));
+}
+
+std::vector<AuditRow> StoreRecords::audit_trail(int most, std::int64_t before) {
+  return or_empty(store_.audit_trail(most, before));
+}
+
+Records::Kept StoreRecords::note(const AuditNote& note) {
+  return told(store_.note(note));
+}
+
+std::pair<std::int64_t, std::int64_t> StoreRecords::contents() {
+  const auto count = [&](const char* sql) -> std::int64_t {
+    const auto rows =
+        store_.connection().transact(Access::read, [&] { return store_.connection().run(sql); });
+    return rows && !rows->empty() ? (*rows)[0][0].toLongLong() : 0;
+  };
+  return {count("SELECT COUNT(*) FROM visits"), count("SELECT COUNT(*) FROM customers")};
 }
 
 }  // namespace brimline

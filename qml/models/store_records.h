@@ -7,6 +7,9 @@
 
 namespace brimline {
 
+// "B-0042".
+std::string bottle_label(std::int64_t number);
+
 class StoreRecords : public Records {
  public:
   StoreRecords(Store& store, std::string url) : store_(store), url_(std::move(url)) {}
@@ -30,6 +33,20 @@ class StoreRecords : public Records {
   Kept add_measurement(const CheckMeasurement& measurement) override;
   Kept add_clearance(const Clearance& clearance) override;
   Kept add_curve(const LotCurve& curve) override;
+  Kept correct(const std::string& visit, const std::vector<Reading>& readings,
+               const std::string& reason) override;
+  tl::expected<std::optional<Customer>, std::string> edit_customer(const Customer& seen,
+                                                                   const Customer& now) override;
+  Kept erase_customer(const std::string& id, const std::string& reason) override;
+  std::vector<std::string> people_unseen_since(const Instant& day) override;
+  std::vector<StaffMember> staff() override;
+  Kept keep_staff(const StaffMember& member) override;
+  tl::expected<PinTry, std::string> begin_pin_try(const std::string& id) override;
+  Kept end_pin_try(const std::string& id, bool right) override;
+  std::vector<AuditRow> audit_trail(int most, std::int64_t before) override;
+  Kept note(const AuditNote& note) override;
+  void sign_as(std::function<Signature()> sign) override { store_.sign_as(std::move(sign)); }
+  std::pair<std::int64_t, std::int64_t> contents() override;
   std::vector<Visit> waiting() override;
   std::optional<Visit> visit(const std::string& id) override;
   std::vector<Visit> visits_of_vessel(const std::string& vessel) override;
@@ -37,6 +54,9 @@ class StoreRecords : public Records {
   std::vector<Vessel> vessels_of(const std::string& customer) override;
   std::string next_bottle() override;
   std::string place() const override { return url_; }
+
+ protected:
+  Store& store() { return store_; }
 
  private:
   Store& store_;

@@ -11,6 +11,7 @@ FocusScope {
     property alias hint: input.placeholderText
     property alias inputMethodHints: input.inputMethodHints
     property string name
+    property bool secret: false  // not for others' eyes
     property string value  // what is known; shown until something else is written
     signal accepted
     signal edited(string text)   // with every letter
@@ -43,6 +44,7 @@ FocusScope {
         placeholderTextColor: Ink.pale
         selectionColor: Ink.ink
         selectedTextColor: Ink.paper
+        echoMode: field.secret ? TextInput.Password : TextInput.Normal
         selectByMouse: true
         Accessible.name: field.label.length > 0 ? field.label : placeholderText
         onAccepted: field.accepted()

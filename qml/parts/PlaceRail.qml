@@ -12,7 +12,9 @@ Item {
     property var places: null
     property int current: 0
     signal picked(int place)
+    property string who  // at the counter; empty: nobody has said
     signal emergency
+    signal leave
 
     implicitWidth: Ink.px(212)
 
@@ -123,6 +125,15 @@ Item {
         color: Ink.rule
     }
     Act {
+        objectName: "lock_now"
+        visible: rail.who.length > 0
+        anchors { left: parent.left; right: parent.right; bottom: urgent.top; margins: Ink.px(24); leftMargin: Ink.px(28); bottomMargin: Ink.px(8) }
+        text: rail.who
+        Accessible.name: qsTr("%1 leaves the counter").arg(rail.who)
+        onClicked: rail.leave()
+    }
+    Act {
+        id: urgent
         objectName: "emergency"
         anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Ink.px(24); leftMargin: Ink.px(28) }
         implicitHeight: Ink.px(60)

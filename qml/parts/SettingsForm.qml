@@ -35,6 +35,7 @@ ColumnLayout {
                     width: parent.width
                     name: "set_" + entry.key
                     label: entry.label
+                    secret: entry.key === "pin"
                     value: entry.value
                     onEdited: text => form.back.setValue(entry.key, text)
                 }

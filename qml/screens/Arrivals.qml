@@ -43,6 +43,8 @@ Item {
             }
         }
 
+        RecordsLine { Layout.fillWidth: true; desk: screen.desk }
+        Prose { objectName: "arrivals_says"; visible: text.length > 0; Layout.fillWidth: true; text: screen.desk.says }
         OvernightTests {
             visible: screen.desk.overnights.count > 0
             Layout.fillWidth: true

@@ -15,19 +15,27 @@ Item {
         anchors { fill: parent; margins: Ink.margin; topMargin: Ink.px(24); bottomMargin: Ink.px(16) }
         spacing: Ink.px(40)
 
-        Column {
-            Layout.alignment: Qt.AlignTop
+        ColumnLayout {
+            Layout.fillHeight: true
             Layout.preferredWidth: Ink.px(190)
             spacing: Ink.px(2)
             Title {
-                width: Ink.px(190)
+                Layout.preferredWidth: Ink.px(190)
                 text: qsTr("Back room")
                 bottomPadding: Ink.px(14)
                 fontSizeMode: Text.HorizontalFit
                 minimumPixelSize: Ink.px(20)
                 wrapMode: Text.NoWrap
             }
-            Repeater {
+            ListView {
+                objectName: "back_shelves"
+                Layout.fillHeight: true
+                Layout.preferredWidth: Ink.px(190)
+                clip: true
+                spacing: Ink.px(2)
+                boundsBehavior: Flickable.StopAtBounds
+                ScrollBar.vertical: ScrollBar {}
+                cacheBuffer: Ink.px(2000)
                 model: screen.back.shelves
                 delegate: AbstractButton {
                     id: entry

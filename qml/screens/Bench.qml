@@ -43,14 +43,23 @@ Item {
     Item {
         id: foot
         anchors { left: head.left; right: head.right; bottom: parent.bottom; bottomMargin: Ink.px(16) }
-        height: Math.max(instrument.implicitHeight, overnight.visible ? overnight.height : 0)
+        height: Math.max(instrument.implicitHeight, overnight.visible ? overnight.height : 0, back.visible ? back.height : 0)
         Line {
             id: instrument
             anchors.verticalCenter: parent.verticalCenter
-            width: parent.width - (overnight.visible ? overnight.width + Ink.room : 0)
+            width: (back.visible ? back.x : overnight.visible ? overnight.x : parent.width) - Ink.room
             text: screen.bench.instrumentLine
             font.pixelSize: Ink.small
             pale: true
+        }
+        Act {
+            id: back
+            objectName: "take_back"
+            anchors { right: overnight.visible ? overnight.left : parent.right; rightMargin: overnight.visible ? Ink.px(10) : 0; verticalCenter: parent.verticalCenter }
+            width: Math.min(implicitWidth, Ink.px(290))
+            visible: text.length > 0
+            text: screen.bench.takeBackWord
+            onClicked: screen.bench.takeBack()
         }
         Act {
             id: overnight

@@ -99,7 +99,6 @@ bool Courier::reach() {
     return false;
   }
   shared_ = std::make_unique<Store>(std::move(*store));
-  shared_->sign_as([signature = signature_] { return *signature; });
   bool told = false;
   {
     const std::lock_guard lock(mutex_);
@@ -149,7 +148,7 @@ void Courier::carry() {
 }
 
 Stored<void> Courier::carry_one(const WaitingWork& work) {
-  *signature_ = work.by;
+  shared_->sign_as([by = work.by] { return by; });
   return shared_->once(work.id, [&] { return do_work(*shared_, work); });
 }
 

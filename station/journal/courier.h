@@ -78,7 +78,6 @@ class Courier {
 
   Setup setup_;
   std::unique_ptr<Store> own_, shared_;
-  std::shared_ptr<Signature> signature_ = std::make_shared<Signature>();
   mutable std::mutex mutex_;
   std::condition_variable woken_, settled_;
   std::deque<std::function<void(Store*)>> questions_;

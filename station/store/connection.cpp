@@ -151,7 +151,7 @@ std::optional<StoreError> Connection::begin(Access access) {
     if (access == Access::write) run("SELECT pg_advisory_xact_lock(19121)");
   }
   auto wrong = take_error();
-  if (wrong && engine_ == Engine::postgresql) QSqlQuery(database_).exec("ROLLBACK");
+  if (wrong && engine_ == Engine::postgresql && database_.isOpen()) QSqlQuery(database_).exec("ROLLBACK");
   if (!wrong) depth_ = 1;
   return wrong;
 }
@@ -161,7 +161,7 @@ std::optional<StoreError> Connection::end() {
   if (!error_) run("COMMIT");
   if (!error_) return std::nullopt;
   // A full disk may have rolled back already; then this says so and changes nothing.
-  QSqlQuery(database_).exec("ROLLBACK");
+  if (database_.isOpen()) QSqlQuery(database_).exec("ROLLBACK");
   return take_error();
 }
 

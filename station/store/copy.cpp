@@ -5,6 +5,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
@@ -226,6 +227,23 @@ Stored<void> back_up(Store& from, const std::string& file) {
   }
   if (auto sound = prove(part.url(), counts->at("visits")); !sound) return sound;
   return give_name(part.path(), file);
+}
+
+Stored<std::optional<std::string>> set_aside(const std::string& url) {
+  const std::string path = url.substr(std::min(url.size(), kSqlite.size()));
+  if (!url.starts_with(kSqlite) || !is_there(path)) return std::optional<std::string>();
+  auto aside = set_aside_file(path);
+  if (!aside) return tl::unexpected(aside.error());
+  return std::optional(std::move(*aside));
+}
+
+Stored<void> keep_before_step(Connection& from, int step) {
+  const std::string path = from.file().toStdString() + ".before-step-" + std::to_string(step);
+  if (is_there(path)) return {};
+  const Part part(path);
+  if (!part.made()) return tl::unexpected(file_error(path));
+  if (auto done = vacuum_into(from, part.path()); !done) return done;
+  return give_name(part.path(), path);
 }
 
 Stored<std::optional<std::string>> restore(const std::string& file, const std::string& url,

@@ -15,7 +15,13 @@ Stored<void> copy_store(Store& from, Store& to);
 // plain file may have had. Counters may go on working meanwhile.
 Stored<void> back_up(Store& from, const std::string& file);
 
+// Before a schema step of a SQLite store that holds something: FILE.before-step-N, once.
+Stored<void> keep_before_step(Connection& from, int step);
+
 enum class Existing { refuse, set_aside };
+
+// A SQLite store, sound or not, gets another name, which is returned; nothing: there was none.
+Stored<std::optional<std::string>> set_aside(const std::string& url);
 
 // The store in `file` to `url`. A store that is there is refused, or set aside under another name,
 // which is returned; nothing returned: there was none.

@@ -3,8 +3,10 @@
 
 #include <algorithm>
 #include <charconv>
+#include <utility>
 
 #include "analysis/embedded.h"
+#include "station/store/copy.h"
 
 namespace brimline {
 
@@ -104,8 +106,12 @@ Stored<void> bring_up_to_date(Connection& connection, const std::vector<SchemaSt
   const auto version = known_version(connection, steps.empty() ? 0 : steps.back().version);
   if (!version) return tl::unexpected(version.error());
   if (auto ready = connection.make_durable(); !ready) return ready;
+  const bool filled = *version > 0 && connection.engine() == Engine::sqlite;
+  bool kept = false;
   for (const SchemaStep& step : steps) {
     if (step.version <= *version) continue;
+    if (filled && !std::exchange(kept, true))
+      if (auto backed_up = keep_before_step(connection, step.version); !backed_up) return backed_up;
     const auto done = connection.transact(Access::write, [&] {
       // Another counter may have run the step while this one waited for its turn.
       if (version_of(connection) >= step.version) return;

@@ -77,6 +77,20 @@ TEST_F(SqliteStore, ErasureLeavesNoNameInTheFile) {
       EXPECT_EQ(contents_of(path(name)).find(person), std::string::npos) << name;
 }
 
+// What was there before a schema step stays beside it, whole, in the step's name.
+TEST_F(SqliteStore, IsBackedUpBeforeASchemaStep) {
+  auto steps = schema_steps(Engine::sqlite);
+  {
+    Store store = open();
+    ASSERT_TRUE(store.keep(whole_visit()));
+  }
+  steps.push_back({900, "900_more", "CREATE TABLE more (x INTEGER);\n"});
+  ASSERT_TRUE(Store::open(url(), Opening::existing, steps));
+  Store before = Store::open(url("shop.db.before-step-900")).value();
+  EXPECT_EQ(before.visit("V-1").value(), whole_visit());
+  EXPECT_THAT(before.faults().value(), testing::IsEmpty());
+}
+
 TEST_F(SqliteStore, NewFileIsItsOwnersAlone) {
   Store store = open();
   store.keep(whole_visit()).value();

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The Back room's form for staff: a name, what they may, a PIN.
+#pragma once
+
+#include <QObject>
+#include <QThreadPool>
+
+#include "qml/models/back_form.h"
+#include "qml/models/lock_desk.h"
+
+namespace brimline {
+
+class StaffForm : public QObject, public BackForm {
+  Q_OBJECT
+
+ public:
+  StaffForm(Counter& counter, LockDesk& lock, QObject* parent = nullptr);
+  ~StaffForm() override;
+
+  QList<QVariantMap> fields() override;
+  QList<QVariantMap> rows() override;
+  bool set(const QString& key, const QString& text) override;
+  QString act() override;
+  QString act_word() const override;
+
+ signals:
+  void said(const QString& sentence);  // once the PIN has been hashed
+
+ private:
+  void keep(StaffMember member, const std::optional<std::string>& hash);
+
+  Counter& counter_;
+  LockDesk& lock_;
+  QVariantMap form_;
+  QThreadPool pool_;  // one thread
+};
+
+}  // namespace brimline

@@ -1,0 +1,270 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Who is at the counter, what is taken back, backups brought back, people forgotten, a server that is away:
+// through the real window and its desks.
+#include <QDir>
+
+#include "tests/qml/counter_fixture.h"
+#include "tests/support/cut_proxy.h"
+#include "tests/support/postgresql_server.h"
+#include "tests/support/run_program.h"
+
+namespace brimline::test {
+namespace {
+
+class CareAtTheCounter : public CounterTest {
+ protected:
+  BackDesk& back() const { return *kiosk_->desk().back(); }
+  LockDesk& lock() const { return *kiosk_->desk().lock(); }
+  void SetUp() override { open_counter("2026-06-14T09:00:00-05:00"); }
+
+  void act(const QString& shelf, const QList<std::pair<QString, QString>>& values) const {
+    back().setShelf(shelf);
+    for (const auto& [key, value] : values) back().setValue(key, value);
+    back().apply();
+  }
+  bool said(const QString& part) const {
+    return Hand::wait_for([&] { return back().says().contains(part); }, 10000);
+  }
+  void write_down(const QString& name, const QString& pin, const QString& role) const {
+    act("staff", {{"staff", ""}, {"staff_name", name}, {"pin", pin}, {"staff_role", role}});
+    ASSERT_TRUE(said(name + " is kept.")) << back().says().toStdString();
+  }
+  void type_pin(const QString& pin) {
+    for (const QChar digit : pin) ASSERT_TRUE(hand_->touch("pad_" + QString(digit)));
+    ASSERT_TRUE(hand_->touch("lock_enter"));
+    ASSERT_TRUE(Hand::wait_for([&] { return !lock().busy(); }, 10000));
+  }
+  void begin_customer(const std::string& name) const {
+    kiosk_->desk().startBottle();
+    ASSERT_TRUE(kiosk_->counter().change([&](Visit& v) {
+      Customer customer;
+      customer.id = "C-" + name;
+      customer.name = name;
+      v.customer = customer;
+      v.vessel.id = "W-" + name;
+    }));
+  }
+  Records::Kept read(const std::string& analyte, double value) const {
+    Reading reading;
+    reading.analyte = analyte;
+    reading.value = value;
+    reading.method = Method::photometer;
+    return kiosk_->counter().add_reading(reading);
+  }
+};
+
+TEST_F(CareAtTheCounter, OpensToAPinAndSignsWhatIsDone) {
+  EXPECT_FALSE(lock().locked());
+  act("staff", {{"staff_name", "Ana"}, {"pin", "1234"}, {"staff_role", "keeper"}});
+  EXPECT_TRUE(back().says().contains("guess")) << back().says().toStdString();
+  write_down("Ana", "2468", "keeper");
+  EXPECT_FALSE(lock().locked());  // who writes the first one down is not shut out
+  write_down("Ben", "1357", "clerk");
+  lock().lock();
+  ASSERT_TRUE(hand_->find("lock_page"));
+  EXPECT_TRUE(small_targets(kiosk_->window()).isEmpty())
+      << small_targets(kiosk_->window()).join(", ").toStdString();
+  ASSERT_TRUE(hand_->touch("lock_person_1"));  // Ben
+  type_pin("1111");
+  EXPECT_TRUE(lock().locked());
+  EXPECT_TRUE(lock().says().contains("not the PIN"));
+  type_pin("1357");
+  EXPECT_FALSE(lock().locked()) << lock().says().toStdString();
+  EXPECT_EQ(lock().who(), "Ben");
+  // A clerk tests and writes reagents down, and changes nothing the shop is set to.
+  act("shop", {{"name", "Another shop"}});
+  EXPECT_TRUE(back().says().contains("Only a keeper")) << back().says().toStdString();
+  begin_customer("Invented");
+  ASSERT_TRUE(read("ph", 7.9));
+  ASSERT_TRUE(read("total_alkalinity", 90));
+  kiosk_->desk().setPlace(Desk::Bench);
+  ASSERT_TRUE(hand_->touch("take_back"));
+  EXPECT_EQ(kiosk_->counter().visit().bottle.readings.size(), 1u);
+  const auto trail = kiosk_->counter().records().audit_trail(1, 0);
+  ASSERT_EQ(trail.size(), 1u);
+  EXPECT_EQ(trail[0].by.who, "Ben");
+  EXPECT_EQ(trail[0].note.field, "total_alkalinity");
+  EXPECT_EQ(trail[0].note.after, std::nullopt);
+  back().setShelf("trail");
+  ASSERT_GT(back().rows()->count(), 0);
+  EXPECT_EQ(back().rows()->row(0).value("name").toString(), "Total alkalinity");
+  EXPECT_TRUE(back().rows()->row(0).value("number").toString().startsWith("Ben"));
+  // Closed again, by hand and after a restart; the emergency page is one touch away all the same.
+  ASSERT_TRUE(hand_->touch("lock_now"));
+  EXPECT_TRUE(lock().locked());
+  ASSERT_TRUE(hand_->touch("lock_emergency"));
+  EXPECT_TRUE(hand_->find("emergency_close"));
+  close_counter();
+  open_counter("2026-06-14T09:10:00-05:00");
+  EXPECT_TRUE(lock().locked());
+  // By the keyboard, too. Ana is a keeper.
+  lock().choose(lock().people().front().toMap().value("key").toString());
+  hand_->type("2468");
+  hand_->key(Qt::Key_Return);
+  ASSERT_TRUE(Hand::wait_for([&] { return !lock().locked(); }, 10000));
+  act("shop", {{"name", "Another shop"}});
+  EXPECT_EQ(kiosk_->desk().shop(), "Another shop");
+}
+
+TEST_F(CareAtTheCounter, WrongPinsCostTimeAlsoAfterARestart) {
+  write_down("Ana", "2468", "keeper");
+  lock().lock();
+  const QString ana = lock().people().front().toMap().value("key").toString();
+  for (int i = 0; i < 3; ++i) {
+    lock().choose(ana);
+    type_pin("9753");
+  }
+  close_counter();
+  open_counter("2026-06-14T09:00:00-05:00");
+  lock().choose(ana);
+  type_pin("2468");
+  EXPECT_TRUE(lock().locked());
+  EXPECT_TRUE(lock().says().contains("wait")) << lock().says().toStdString();
+}
+
+TEST_F(CareAtTheCounter, ABackupIsLookedIntoAndBroughtBack) {
+  begin_customer("Before");
+  ASSERT_TRUE(read("ph", 7.4));
+  act("backups", {});
+  ASSERT_TRUE(said("Backed up")) << back().says().toStdString();
+  begin_customer("After");
+  back().setShelf("shop");
+  back().setShelf("backups");
+  const QString file =
+      back().fields()->row(1).value("options").toList().last().toMap().value("key").toString();
+  ASSERT_TRUE(QFileInfo::exists(file)) << file.toStdString();
+  back().setValue("backup_file", file);
+  EXPECT_TRUE(back().rows()->row(0).value("number").toString().contains("1 visits, 1 customers"));
+  EXPECT_TRUE(back().rows()->row(1).value("number").toString().contains("2 visits, 2 customers"));
+  back().apply();
+  ASSERT_EQ(kiosk_->to_restore(), file);
+  hand_.reset();
+  auto again = Kiosk::restored(std::move(kiosk_));
+  ASSERT_TRUE(again) << again.error();
+  kiosk_ = std::move(*again);
+  EXPECT_EQ(kiosk_->counter().waiting().size(), 1u);
+  EXPECT_TRUE(kiosk_->desk().says().contains("set aside")) << kiosk_->desk().says().toStdString();
+  EXPECT_TRUE(QFileInfo::exists(path("counter.db.replaced")));
+}
+
+TEST_F(CareAtTheCounter, ACustomerIsHandedTheirFileAndForgotten) {
+  begin_customer("Forgetme");
+  ASSERT_TRUE(read("ph", 7.4));
+  back().setShelf("people");
+  back().setValue("person_search", "forgetme");
+  back().apply();
+  back().setValue("person", "C-Forgetme");
+  back().apply();
+  EXPECT_TRUE(back().says().contains("customer-C-Forgetme.json")) << back().says().toStdString();
+  QFile file(path("sheets/customer-C-Forgetme.json"));
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+  EXPECT_TRUE(file.readAll().contains("\"ph\""));
+  EXPECT_EQ(file.permissions() & (QFileDevice::ReadOther | QFileDevice::ReadGroup),
+            QFileDevice::Permissions());
+  back().setValue("person_act", "forget");
+  back().apply();
+  EXPECT_TRUE(back().says().contains("say why"));
+  back().setValue("person_reason", "asked for it");
+  back().apply();
+  EXPECT_TRUE(back().says().contains("Forgotten")) << back().says().toStdString();
+  EXPECT_TRUE(kiosk_->counter().records().customers("forgetme").empty());
+}
+
+// A file that is no store any more: set aside, and the newest sound backup offered.
+TEST_F(CareAtTheCounter, DamagedRecordsAreSetAsideAndABackupOffered) {
+  begin_customer("Before");
+  act("backups", {});
+  ASSERT_TRUE(said("Backed up"));
+  close_counter();
+  for (const char* end : {"-wal", "-shm"}) QFile::remove(path("counter.db") + end);
+  QFile file(path("counter.db"));
+  ASSERT_TRUE(file.open(QIODevice::ReadWrite));
+  const QByteArray broken(40000, 'x');
+  file.write(broken);
+  file.close();
+  open_counter("2026-06-14T09:10:00-05:00");
+  ASSERT_TRUE(hand_->find("rescue_why"));
+  ASSERT_TRUE(hand_->touch("rescue_bring"));
+  ASSERT_TRUE(Hand::wait_for([&] { return kiosk_->to_reopen(); }, 5000));
+  hand_.reset();
+  auto again = Kiosk::restored(std::move(kiosk_));
+  ASSERT_TRUE(again) << again.error();
+  kiosk_ = std::move(*again);
+  EXPECT_EQ(kiosk_->counter().waiting().size(), 1u);
+  QFile aside(path("counter.db.replaced"));
+  ASSERT_TRUE(aside.open(QIODevice::ReadOnly));
+  EXPECT_EQ(aside.read(broken.size()), broken);
+}
+
+// A name that would lead elsewhere stays in its folder.
+TEST_F(CareAtTheCounter, PathTricksLeadNowhere) {
+  kiosk_->desk().scan("../../../tmp/evil");
+  ASSERT_TRUE(kiosk_->counter().change([](Visit& v) {
+    Customer customer;
+    customer.id = "../../evil";
+    customer.name = "../../evil'; DROP TABLE visits; --";
+    v.customer = customer;
+    v.vessel.id = "W-evil";
+  }));
+  back().setShelf("people");
+  back().setValue("person_search", "evil");
+  back().setValue("person", "../../evil");
+  back().apply();
+  EXPECT_FALSE(QFileInfo::exists(path("../evil.json")));
+  EXPECT_EQ(QDir(path("sheets")).entryList(QDir::Files).size(), 1) << back().says().toStdString();
+  EXPECT_EQ(kiosk_->counter().waiting().size(), 1u);
+}
+
+class CareOnAServer : public CareAtTheCounter {
+ protected:
+  void SetUp() override {
+    ASSERT_TRUE(brimline::testing::PostgresqlServer::installed()) << "PostgreSQL 15 is not installed";
+    CounterTest::SetUpTestSuite();
+    server_ = std::make_unique<brimline::testing::PostgresqlServer>(scratch_ / "");
+    auto base = Connection::open(server_->url("postgres"), Opening::existing).value();
+    base->run("CREATE DATABASE shop");
+    wire_ = std::make_unique<brimline::testing::CutProxy>(server_->port());
+    KioskOptions options;
+    options.database = QString::fromStdString(server_->url("shop", wire_->port()));
+    options.settings = path("shop.ini");
+    options.out_dir = path("sheets");
+    options.windowed = true;
+    options.clock = Instant::parse("2026-06-14T09:00:00-05:00");
+    auto started = Kiosk::start(options);
+    ASSERT_TRUE(started) << started.error();
+    kiosk_ = std::move(*started);
+    hand_ = std::make_unique<Hand>(kiosk_->window());
+  }
+  brimline::testing::ScratchFolder scratch_;
+  std::unique_ptr<brimline::testing::PostgresqlServer> server_;
+  std::unique_ptr<brimline::testing::CutProxy> wire_;
+};
+
+TEST_F(CareOnAServer, TheCounterGoesOnWhileItIsAway) {
+  begin_customer("Shared");
+  ASSERT_TRUE(read("ph", 7.4));
+  Store shared = Store::open(server_->url("shop")).value();
+  ASSERT_TRUE(Hand::wait_for([&] { return shared.open_bottles()->size() == 1; }, 10000));
+  EXPECT_EQ(kiosk_->counter().visit().bottle.code, "B-0001");
+  wire_->cut();
+  ASSERT_TRUE(read("total_alkalinity", 80));
+  ASSERT_TRUE(Hand::wait_for([&] { return !kiosk_->desk().away().isEmpty(); }, 15000));
+  kiosk_->desk().setPlace(Desk::Arrivals);
+  EXPECT_TRUE(Hand::wait_for([&] { return hand_->text_of("records_text").contains("joined later"); }, 5000));
+  begin_customer("Alone");  // a whole new bottle without the server
+  ASSERT_TRUE(read("ph", 7.9));
+  EXPECT_EQ(kiosk_->counter().waiting().size(), 2u);
+  wire_->mend();
+  ASSERT_TRUE(Hand::wait_for([&] { return shared.open_bottles()->size() == 2; }, 20000));
+  ASSERT_TRUE(Hand::wait_for([&] { return kiosk_->desk().away().isEmpty(); }, 10000));
+  // What another counter does comes in.
+  Reading reading;
+  reading.analyte = "calcium_hardness";
+  reading.value = 250;
+  const std::string id = kiosk_->counter().visit().id;
+  ASSERT_TRUE(shared.add_reading(id, reading));
+  ASSERT_TRUE(Hand::wait_for([&] { return kiosk_->counter().visit().bottle.readings.size() == 2; }, 15000));
+}
+
+}  // namespace
+}  // namespace brimline::test
