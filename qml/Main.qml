@@ -81,7 +81,7 @@ ApplicationWindow {
 
         PlaceRail {
             id: rail
-            visible: !window.desk.firstStart.shown
+            visible: !window.desk.firstStart.shown && !lock.visible
             anchors { left: parent.left; top: parent.top; bottom: parent.bottom }
             shop: window.desk.shop
             places: window.desk.places
@@ -134,7 +134,7 @@ ApplicationWindow {
     Lock {
         id: lock
         anchors.fill: parent
-        visible: window.desk.lock.locked && !window.desk.firstStart.shown
+        visible: (window.desk.lock.locked || shownAlways) && !window.desk.firstStart.shown
         lock: window.desk.lock
         shop: window.desk.shop
         onEmergency: emergency.open()

@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <QElapsedTimer>
+#include <QQuickItem>
 
 namespace brimline {
 namespace {
@@ -67,6 +68,11 @@ void each_page(Kiosk& kiosk, const std::function<void(const QString& name)>& see
       desk.firstStart()->leave();
     else
       desk.firstStart()->next();
+  }
+  if (auto* lock = kiosk.window()->findChild<QQuickItem*>("lock_page")) {
+    lock->setProperty("shownAlways", true);
+    rest_and_see("lock");
+    lock->setProperty("shownAlways", false);
   }
   QMetaObject::invokeMethod(kiosk.window(), "openEmergency");
   rest_and_see("emergency");

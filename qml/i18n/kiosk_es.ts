@@ -348,6 +348,41 @@
     </message>
 </context>
 <context>
+    <name>Lock</name>
+    <message>
+        <source>The counter is closed</source>
+        <translation>El mostrador está cerrado</translation>
+    </message>
+    <message>
+        <source>Who is at the counter?</source>
+        <translation>¿Quién está en el mostrador?</translation>
+    </message>
+    <message>
+        <source>Emergency</source>
+        <translation>Emergencia</translation>
+    </message>
+    <message>
+        <source>Choose a name, then type the PIN.</source>
+        <translation>Elija un nombre y escriba el PIN.</translation>
+    </message>
+    <message>
+        <source>One moment ...</source>
+        <translation>Un momento ...</translation>
+    </message>
+    <message>
+        <source>PIN</source>
+        <translation>PIN</translation>
+    </message>
+    <message>
+        <source>%1 digits typed</source>
+        <translation>%1 cifras escritas</translation>
+    </message>
+    <message>
+        <source>Open the counter</source>
+        <translation>Abrir el mostrador</translation>
+    </message>
+</context>
+<context>
     <name>NumberList</name>
     <message>
         <source>Behind ± stands one standard deviation: of a hundred such readings about sixty-eight lie that near.</source>
@@ -546,6 +581,10 @@
         <source>Emergency</source>
         <translation>Emergencia</translation>
     </message>
+    <message>
+        <source>%1 leaves the counter</source>
+        <translation>%1 deja el mostrador</translation>
+    </message>
 </context>
 <context>
     <name>QObject</name>
@@ -560,6 +599,36 @@
     <message>
         <source>%1 instruments: their readings come in by themselves</source>
         <translation>%1 instrumentos: sus lecturas llegan solas</translation>
+    </message>
+</context>
+<context>
+    <name>RecordsLine</name>
+    <message>
+        <source>Ours</source>
+        <translation>El nuestro</translation>
+    </message>
+    <message>
+        <source>Theirs</source>
+        <translation>El suyo</translation>
+    </message>
+</context>
+<context>
+    <name>Rescue</name>
+    <message>
+        <source>The records cannot be read</source>
+        <translation>No se pueden leer los registros</translation>
+    </message>
+    <message>
+        <source>The file is set aside under another name, whatever you choose: nothing in it is lost for somebody who can mend it.</source>
+        <translation>El archivo se aparta con otro nombre, elija lo que elija: nada se pierde para quien pueda repararlo.</translation>
+    </message>
+    <message>
+        <source>Bring the backup back</source>
+        <translation>Recuperar la copia</translation>
+    </message>
+    <message>
+        <source>Begin with empty records</source>
+        <translation>Empezar con registros vacíos</translation>
     </message>
 </context>
 <context>
@@ -975,6 +1044,46 @@
         <source>A new customer measures in</source>
         <translation>Un cliente nuevo mide en</translation>
     </message>
+    <message>
+        <source>Backups</source>
+        <translation>Copias</translation>
+    </message>
+    <message>
+        <source>One a day, opened and counted before it counts; of the old ones seven days, four weeks and twelve months are kept. Best on a stick that is not always plugged in.</source>
+        <translation>Una al día, abierta y contada antes de darla por buena; de las viejas se guardan siete días, cuatro semanas y doce meses. Mejor en una memoria que no esté siempre conectada.</translation>
+    </message>
+    <message>
+        <source>Staff</source>
+        <translation>Personal</translation>
+    </message>
+    <message>
+        <source>With nobody written down the counter is open to all. The first one must be able to let others in.</source>
+        <translation>Si no hay nadie apuntado, el mostrador está abierto a todos. La primera persona debe poder dar entrada a otras.</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personas</translation>
+    </message>
+    <message>
+        <source>What is known of one customer, as a file for them, or forgotten when they ask.</source>
+        <translation>Lo que se sabe de un cliente, en un archivo para él, u olvidado si lo pide.</translation>
+    </message>
+    <message>
+        <source>Audit trail</source>
+        <translation>Historial</translation>
+    </message>
+    <message>
+        <source>Who changed what, when, and why. Nothing here is ever changed or removed.</source>
+        <translation>Quién cambió qué, cuándo y por qué. Aquí nunca se cambia ni se borra nada.</translation>
+    </message>
+    <message>
+        <source>Customers on Arrivals</source>
+        <translation>Clientes en Llegadas</translation>
+    </message>
+    <message>
+        <source>A PIN is asked for again after</source>
+        <translation>El PIN se pide de nuevo después de</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -1001,6 +1110,85 @@
     <message>
         <source>The settings’ file cannot be written: %1</source>
         <translation>No se puede escribir el archivo de ajustes: %1</translation>
+    </message>
+    <message>
+        <source>Only a keeper may change this.</source>
+        <translation>Solo un encargado puede cambiar esto.</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::BackupForm</name>
+    <message>
+        <source>None: make one now</source>
+        <translation>Ninguna: hacer una ahora</translation>
+    </message>
+    <message>
+        <source>Folder or stick; empty: beside the records</source>
+        <translation>Carpeta o memoria; vacío: junto a los registros</translation>
+    </message>
+    <message>
+        <source>A backup to bring back</source>
+        <translation>Una copia para recuperar</translation>
+    </message>
+    <message>
+        <source>Cannot be used</source>
+        <translation>No se puede usar</translation>
+    </message>
+    <message>
+        <source>last bottle %1</source>
+        <translation>última botella %1</translation>
+    </message>
+    <message>
+        <source>In this backup</source>
+        <translation>En esta copia</translation>
+    </message>
+    <message>
+        <source>%1 visits, %2 customers</source>
+        <translation>%1 visitas, %2 clientes</translation>
+    </message>
+    <message>
+        <source>In the records now</source>
+        <translation>En los registros ahora</translation>
+    </message>
+    <message>
+        <source>If it is brought back</source>
+        <translation>Si se recupera</translation>
+    </message>
+    <message>
+        <source>The records of now are set aside under another name, not deleted.</source>
+        <translation>Los registros actuales se apartan con otro nombre, no se borran.</translation>
+    </message>
+    <message>
+        <source>%1 MB</source>
+        <translation>%1 MB</translation>
+    </message>
+    <message>
+        <source>Back up now</source>
+        <translation>Hacer copia ahora</translation>
+    </message>
+    <message>
+        <source>Bring it back</source>
+        <translation>Recuperarla</translation>
+    </message>
+    <message>
+        <source>A backup is being made.</source>
+        <translation>Se está haciendo una copia.</translation>
+    </message>
+    <message>
+        <source>The counter closes its records and opens the backup’s.</source>
+        <translation>El mostrador cierra sus registros y abre los de la copia.</translation>
+    </message>
+    <message>
+        <source>A backup is being made ...</source>
+        <translation>Haciendo una copia ...</translation>
+    </message>
+    <message>
+        <source>Backed up, opened and counted: %1</source>
+        <translation>Copia hecha, abierta y contada: %1</translation>
+    </message>
+    <message>
+        <source>No backup was made: %1</source>
+        <translation>No se hizo ninguna copia: %1</translation>
     </message>
 </context>
 <context>
@@ -1060,6 +1248,10 @@
     <message>
         <source>Of %1</source>
         <translation>De %1</translation>
+    </message>
+    <message>
+        <source>Take back %1 %2</source>
+        <translation>Retirar %1 %2</translation>
     </message>
 </context>
 <context>
@@ -1215,6 +1407,14 @@
         <source>There is no bottle on the counter.</source>
         <translation>No hay ningún frasco en el mostrador.</translation>
     </message>
+    <message>
+        <source>There is no reading to take back.</source>
+        <translation>No hay ninguna lectura que retirar.</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>retirada</translation>
+    </message>
 </context>
 <context>
     <name>brimline::Desk</name>
@@ -1322,6 +1522,14 @@
         <source>%1 checks due</source>
         <translation>%1 controles pendientes</translation>
     </message>
+    <message>
+        <source>Another counter changed the same meanwhile. %1. Which is right?</source>
+        <translation>Otro mostrador cambió lo mismo entretanto. %1. ¿Cuál vale?</translation>
+    </message>
+    <message>
+        <source>not seen for %1 months</source>
+        <translation>sin venir desde hace %1 meses</translation>
+    </message>
 </context>
 <context>
     <name>brimline::FirstStart</name>
@@ -1351,6 +1559,36 @@
     <message>
         <source>In range: %1 % of the draws, %2 % as told.</source>
         <translation>Dentro de los objetivos: %1 % de los sorteos, %2 % con lo indicado.</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::Kiosk</name>
+    <message>
+        <source>The backup is back: %1.</source>
+        <translation>La copia está recuperada: %1.</translation>
+    </message>
+    <message>
+        <source>The backup was not brought back: %1</source>
+        <translation>La copia no se recuperó: %1</translation>
+    </message>
+    <message>
+        <source>The records of before are set aside: %1.</source>
+        <translation>Los registros de antes están apartados: %1.</translation>
+    </message>
+    <message>
+        <source>The newest sound backup is of %1 and holds %2 visits.</source>
+        <translation>La copia buena más reciente es del %1 y tiene %2 visitas.</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::LockDesk</name>
+    <message>
+        <source>Too many wrong PINs: wait %1 seconds.</source>
+        <translation>Demasiados PIN erróneos: espere %1 segundos.</translation>
+    </message>
+    <message>
+        <source>That is not the PIN.</source>
+        <translation>Ese no es el PIN.</translation>
     </message>
 </context>
 <context>
@@ -1500,6 +1738,81 @@
     <message>
         <source>The print service does not let it be taken back: look at the printer before printing again.</source>
         <translation>El servicio de impresión no permite retirarla: mire la impresora antes de imprimir otra vez.</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::StaffForm</name>
+    <message>
+        <source>Not kept: a PIN has at least 4 digits.</source>
+        <translation>No guardado: un PIN tiene al menos 4 cifras.</translation>
+    </message>
+    <message>
+        <source>Not kept: a PIN has at most 12 digits.</source>
+        <translation>No guardado: un PIN tiene como mucho 12 cifras.</translation>
+    </message>
+    <message>
+        <source>Not kept: a PIN is digits alone.</source>
+        <translation>No guardado: un PIN son solo cifras.</translation>
+    </message>
+    <message>
+        <source>Not kept: anybody would guess this PIN.</source>
+        <translation>No guardado: cualquiera adivinaría este PIN.</translation>
+    </message>
+    <message>
+        <source>Somebody new</source>
+        <translation>Alguien nuevo</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Quién</translation>
+    </message>
+    <message>
+        <source>Name, as it signs</source>
+        <translation>Nombre, como firma</translation>
+    </message>
+    <message>
+        <source>PIN, 4 to 12 digits</source>
+        <translation>PIN, de 4 a 12 cifras</translation>
+    </message>
+    <message>
+        <source>New PIN; empty: the old one stays</source>
+        <translation>PIN nuevo; vacío: queda el viejo</translation>
+    </message>
+    <message>
+        <source>May</source>
+        <translation>Puede</translation>
+    </message>
+    <message>
+        <source>Works here</source>
+        <translation>Trabaja aquí</translation>
+    </message>
+    <message>
+        <source>works here no longer</source>
+        <translation>ya no trabaja aquí</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Not kept: the name is missing.</source>
+        <translation>No guardado: falta el nombre.</translation>
+    </message>
+    <message>
+        <source>One moment ...</source>
+        <translation>Un momento ...</translation>
+    </message>
+    <message>
+        <source>Not kept: there is no memory for it.</source>
+        <translation>No guardado: no hay memoria.</translation>
+    </message>
+    <message>
+        <source>%1 is kept.</source>
+        <translation>%1 queda guardado.</translation>
+    </message>
+    <message>
+        <source>Not kept: %1</source>
+        <translation>No guardado: %1</translation>
     </message>
 </context>
 <context>
@@ -2460,6 +2773,70 @@
         <source>Nothing moves</source>
         <translation>Nada se mueve</translation>
     </message>
+    <message>
+        <source>Yes</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>Names in full</source>
+        <translation>Nombres completos</translation>
+    </message>
+    <message>
+        <source>First letters only</source>
+        <translation>Solo iniciales</translation>
+    </message>
+    <message>
+        <source>2 minutes</source>
+        <translation>2 minutos</translation>
+    </message>
+    <message>
+        <source>10 minutes</source>
+        <translation>10 minutos</translation>
+    </message>
+    <message>
+        <source>An hour</source>
+        <translation>Una hora</translation>
+    </message>
+    <message>
+        <source>Never</source>
+        <translation>Nunca</translation>
+    </message>
+    <message>
+        <source>Until they are erased</source>
+        <translation>Hasta que se borren</translation>
+    </message>
+    <message>
+        <source>A year after the last bottle</source>
+        <translation>Un año tras la última botella</translation>
+    </message>
+    <message>
+        <source>Two years</source>
+        <translation>Dos años</translation>
+    </message>
+    <message>
+        <source>Three years</source>
+        <translation>Tres años</translation>
+    </message>
+    <message>
+        <source>All that is known, as a file</source>
+        <translation>Todo lo que se sabe, en un archivo</translation>
+    </message>
+    <message>
+        <source>To be forgotten</source>
+        <translation>Que se le olvide</translation>
+    </message>
+    <message>
+        <source>Test, plan and print</source>
+        <translation>Analizar, planificar e imprimir</translation>
+    </message>
+    <message>
+        <source>Also change what the shop is set to</source>
+        <translation>También cambiar los ajustes de la tienda</translation>
+    </message>
 </context>
 <context>
     <name>clock</name>
@@ -2812,6 +3189,21 @@
     <message>
         <source>Changed by %1: %2</source>
         <translation>Cambiado por %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>journal</name>
+    <message>
+        <source>the shared records cannot be reached; try again later</source>
+        <translation>no se llega a los registros comunes; inténtelo más tarde</translation>
+    </message>
+    <message>
+        <source>there is no overnight test of this bottle</source>
+        <translation>no hay prueba nocturna de esta botella</translation>
+    </message>
+    <message>
+        <source>The shared records cannot be reached. Work goes on here and is joined later: %1 pieces wait.</source>
+        <translation>No se llega a los registros comunes. Aquí se sigue y se une después: esperan %1 cambios.</translation>
     </message>
 </context>
 <context>
@@ -3265,6 +3657,73 @@
     <message>
         <source>not due</source>
         <translation>no pendiente</translation>
+    </message>
+</context>
+<context>
+    <name>people</name>
+    <message>
+        <source>A customer: name, phone or street</source>
+        <translation>Un cliente: nombre, teléfono o calle</translation>
+    </message>
+    <message>
+        <source>Why, if they are to be forgotten</source>
+        <translation>Por qué, si hay que olvidarlo</translation>
+    </message>
+    <message>
+        <source>Which one</source>
+        <translation>Cuál</translation>
+    </message>
+    <message>
+        <source>What is wanted</source>
+        <translation>Qué se quiere</translation>
+    </message>
+    <message>
+        <source>Names and addresses are kept</source>
+        <translation>Nombres y direcciones se guardan</translation>
+    </message>
+    <message>
+        <source>last bottle %1</source>
+        <translation>última botella %1</translation>
+    </message>
+    <message>
+        <source>%1 visits</source>
+        <translation>%1 visitas</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation>Buscar</translation>
+    </message>
+    <message>
+        <source>Forget them</source>
+        <translation>Olvidarlo</translation>
+    </message>
+    <message>
+        <source>Write the file</source>
+        <translation>Escribir el archivo</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: %2</source>
+        <translation>No se puede escribir %1: %2</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>Not done: say why; it stands in the audit trail.</source>
+        <translation>No hecho: diga por qué; queda en el historial.</translation>
+    </message>
+    <message>
+        <source>Not done: %1</source>
+        <translation>No hecho: %1</translation>
+    </message>
+    <message>
+        <source>Forgotten: name, phone, street and email are gone, the water’s visits stay. Backups made before still hold them, at most a year.</source>
+        <translation>Olvidado: nombre, teléfono, calle y correo ya no están; las visitas del agua quedan. Las copias anteriores aún los tienen, como mucho un año.</translation>
     </message>
 </context>
 <context>
@@ -5276,6 +5735,25 @@
     <message>
         <source>For which water</source>
         <translation>Para qué agua</translation>
+    </message>
+</context>
+<context>
+    <name>trail</name>
+    <message>
+        <source>%1, before: %2</source>
+        <translation>%1, antes: %2</translation>
+    </message>
+    <message>
+        <source>taken out; before: %1</source>
+        <translation>quitado; antes: %1</translation>
+    </message>
+    <message>
+        <source>Older</source>
+        <translation>Más antiguos</translation>
+    </message>
+    <message>
+        <source>The newest</source>
+        <translation>Los más nuevos</translation>
     </message>
 </context>
 </TS>

@@ -348,6 +348,41 @@
     </message>
 </context>
 <context>
+    <name>Lock</name>
+    <message>
+        <source>The counter is closed</source>
+        <translation>Le comptoir est fermé</translation>
+    </message>
+    <message>
+        <source>Who is at the counter?</source>
+        <translation>Qui est au comptoir ?</translation>
+    </message>
+    <message>
+        <source>Emergency</source>
+        <translation>Urgence</translation>
+    </message>
+    <message>
+        <source>Choose a name, then type the PIN.</source>
+        <translation>Choisir un nom, puis taper le code.</translation>
+    </message>
+    <message>
+        <source>One moment ...</source>
+        <translation>Un instant ...</translation>
+    </message>
+    <message>
+        <source>PIN</source>
+        <translation>Code</translation>
+    </message>
+    <message>
+        <source>%1 digits typed</source>
+        <translation>%1 chiffres tapés</translation>
+    </message>
+    <message>
+        <source>Open the counter</source>
+        <translation>Ouvrir le comptoir</translation>
+    </message>
+</context>
+<context>
     <name>NumberList</name>
     <message>
         <source>Behind ± stands one standard deviation: of a hundred such readings about sixty-eight lie that near.</source>
@@ -546,6 +581,10 @@
         <source>Emergency</source>
         <translation>Urgence</translation>
     </message>
+    <message>
+        <source>%1 leaves the counter</source>
+        <translation>%1 quitte le comptoir</translation>
+    </message>
 </context>
 <context>
     <name>QObject</name>
@@ -560,6 +599,36 @@
     <message>
         <source>%1 instruments: their readings come in by themselves</source>
         <translation>%1 instruments : leurs mesures arrivent toutes seules</translation>
+    </message>
+</context>
+<context>
+    <name>RecordsLine</name>
+    <message>
+        <source>Ours</source>
+        <translation>Le nôtre</translation>
+    </message>
+    <message>
+        <source>Theirs</source>
+        <translation>Le leur</translation>
+    </message>
+</context>
+<context>
+    <name>Rescue</name>
+    <message>
+        <source>The records cannot be read</source>
+        <translation>Les dossiers ne peuvent pas être lus</translation>
+    </message>
+    <message>
+        <source>The file is set aside under another name, whatever you choose: nothing in it is lost for somebody who can mend it.</source>
+        <translation>Le fichier est mis de côté sous un autre nom, quel que soit votre choix : rien n’est perdu pour qui saura le réparer.</translation>
+    </message>
+    <message>
+        <source>Bring the backup back</source>
+        <translation>Reprendre la sauvegarde</translation>
+    </message>
+    <message>
+        <source>Begin with empty records</source>
+        <translation>Commencer avec des dossiers vides</translation>
     </message>
 </context>
 <context>
@@ -975,6 +1044,46 @@
         <source>A new customer measures in</source>
         <translation>Un nouveau client mesure en</translation>
     </message>
+    <message>
+        <source>Backups</source>
+        <translation>Sauvegardes</translation>
+    </message>
+    <message>
+        <source>One a day, opened and counted before it counts; of the old ones seven days, four weeks and twelve months are kept. Best on a stick that is not always plugged in.</source>
+        <translation>Une par jour, ouverte et comptée avant d’être retenue ; des anciennes on garde sept jours, quatre semaines et douze mois. De préférence sur une clé qui n’est pas toujours branchée.</translation>
+    </message>
+    <message>
+        <source>Staff</source>
+        <translation>Équipe</translation>
+    </message>
+    <message>
+        <source>With nobody written down the counter is open to all. The first one must be able to let others in.</source>
+        <translation>Sans personne d’inscrit, le comptoir est ouvert à tous. La première personne doit pouvoir en admettre d’autres.</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personnes</translation>
+    </message>
+    <message>
+        <source>What is known of one customer, as a file for them, or forgotten when they ask.</source>
+        <translation>Ce que l’on sait d’un client, en un fichier pour lui, ou oublié à sa demande.</translation>
+    </message>
+    <message>
+        <source>Audit trail</source>
+        <translation>Journal</translation>
+    </message>
+    <message>
+        <source>Who changed what, when, and why. Nothing here is ever changed or removed.</source>
+        <translation>Qui a changé quoi, quand et pourquoi. Rien ici n’est jamais changé ni effacé.</translation>
+    </message>
+    <message>
+        <source>Customers on Arrivals</source>
+        <translation>Clients dans Arrivées</translation>
+    </message>
+    <message>
+        <source>A PIN is asked for again after</source>
+        <translation>Le code est redemandé après</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -1001,6 +1110,85 @@
     <message>
         <source>The settings’ file cannot be written: %1</source>
         <translation>Impossible d’écrire le fichier de réglages&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Only a keeper may change this.</source>
+        <translation>Seul un responsable peut changer cela.</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::BackupForm</name>
+    <message>
+        <source>None: make one now</source>
+        <translation>Aucune : en faire une maintenant</translation>
+    </message>
+    <message>
+        <source>Folder or stick; empty: beside the records</source>
+        <translation>Dossier ou clé ; vide : à côté des dossiers</translation>
+    </message>
+    <message>
+        <source>A backup to bring back</source>
+        <translation>Une sauvegarde à reprendre</translation>
+    </message>
+    <message>
+        <source>Cannot be used</source>
+        <translation>Inutilisable</translation>
+    </message>
+    <message>
+        <source>last bottle %1</source>
+        <translation>dernier flacon %1</translation>
+    </message>
+    <message>
+        <source>In this backup</source>
+        <translation>Dans cette sauvegarde</translation>
+    </message>
+    <message>
+        <source>%1 visits, %2 customers</source>
+        <translation>%1 visites, %2 clients</translation>
+    </message>
+    <message>
+        <source>In the records now</source>
+        <translation>Dans les dossiers actuels</translation>
+    </message>
+    <message>
+        <source>If it is brought back</source>
+        <translation>Si elle est reprise</translation>
+    </message>
+    <message>
+        <source>The records of now are set aside under another name, not deleted.</source>
+        <translation>Les dossiers actuels sont mis de côté sous un autre nom, pas effacés.</translation>
+    </message>
+    <message>
+        <source>%1 MB</source>
+        <translation>%1 Mo</translation>
+    </message>
+    <message>
+        <source>Back up now</source>
+        <translation>Sauvegarder maintenant</translation>
+    </message>
+    <message>
+        <source>Bring it back</source>
+        <translation>La reprendre</translation>
+    </message>
+    <message>
+        <source>A backup is being made.</source>
+        <translation>Une sauvegarde est en cours.</translation>
+    </message>
+    <message>
+        <source>The counter closes its records and opens the backup’s.</source>
+        <translation>Le comptoir ferme ses dossiers et ouvre ceux de la sauvegarde.</translation>
+    </message>
+    <message>
+        <source>A backup is being made ...</source>
+        <translation>Sauvegarde en cours ...</translation>
+    </message>
+    <message>
+        <source>Backed up, opened and counted: %1</source>
+        <translation>Sauvegardé, ouvert et compté : %1</translation>
+    </message>
+    <message>
+        <source>No backup was made: %1</source>
+        <translation>Aucune sauvegarde : %1</translation>
     </message>
 </context>
 <context>
@@ -1060,6 +1248,10 @@
     <message>
         <source>Of %1</source>
         <translation>De %1</translation>
+    </message>
+    <message>
+        <source>Take back %1 %2</source>
+        <translation>Retirer %1 %2</translation>
     </message>
 </context>
 <context>
@@ -1215,6 +1407,14 @@
         <source>There is no bottle on the counter.</source>
         <translation>Aucun flacon n’est sur le comptoir.</translation>
     </message>
+    <message>
+        <source>There is no reading to take back.</source>
+        <translation>Il n’y a aucune mesure à retirer.</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>retirée</translation>
+    </message>
 </context>
 <context>
     <name>brimline::Desk</name>
@@ -1322,6 +1522,14 @@
         <source>%1 checks due</source>
         <translation>%1 contrôles à faire</translation>
     </message>
+    <message>
+        <source>Another counter changed the same meanwhile. %1. Which is right?</source>
+        <translation>Un autre comptoir a changé la même chose entre-temps. %1. Lequel est juste ?</translation>
+    </message>
+    <message>
+        <source>not seen for %1 months</source>
+        <translation>pas vu depuis %1 mois</translation>
+    </message>
 </context>
 <context>
     <name>brimline::FirstStart</name>
@@ -1351,6 +1559,36 @@
     <message>
         <source>In range: %1 % of the draws, %2 % as told.</source>
         <translation>Dans les objectifs : %1 % des tirages, %2 % avec ce qui était dit.</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::Kiosk</name>
+    <message>
+        <source>The backup is back: %1.</source>
+        <translation>La sauvegarde est reprise : %1.</translation>
+    </message>
+    <message>
+        <source>The backup was not brought back: %1</source>
+        <translation>La sauvegarde n’a pas été reprise : %1</translation>
+    </message>
+    <message>
+        <source>The records of before are set aside: %1.</source>
+        <translation>Les dossiers d’avant sont mis de côté : %1.</translation>
+    </message>
+    <message>
+        <source>The newest sound backup is of %1 and holds %2 visits.</source>
+        <translation>La sauvegarde saine la plus récente est du %1 et contient %2 visites.</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::LockDesk</name>
+    <message>
+        <source>Too many wrong PINs: wait %1 seconds.</source>
+        <translation>Trop de codes faux : attendre %1 secondes.</translation>
+    </message>
+    <message>
+        <source>That is not the PIN.</source>
+        <translation>Ce n’est pas le code.</translation>
     </message>
 </context>
 <context>
@@ -1500,6 +1738,81 @@
     <message>
         <source>The print service does not let it be taken back: look at the printer before printing again.</source>
         <translation>Le service d’impression ne permet pas de la retirer : regarder l’imprimante avant de réimprimer.</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::StaffForm</name>
+    <message>
+        <source>Not kept: a PIN has at least 4 digits.</source>
+        <translation>Non gardé : un code a au moins 4 chiffres.</translation>
+    </message>
+    <message>
+        <source>Not kept: a PIN has at most 12 digits.</source>
+        <translation>Non gardé : un code a au plus 12 chiffres.</translation>
+    </message>
+    <message>
+        <source>Not kept: a PIN is digits alone.</source>
+        <translation>Non gardé : un code n’a que des chiffres.</translation>
+    </message>
+    <message>
+        <source>Not kept: anybody would guess this PIN.</source>
+        <translation>Non gardé : n’importe qui devinerait ce code.</translation>
+    </message>
+    <message>
+        <source>Somebody new</source>
+        <translation>Quelqu’un de nouveau</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Qui</translation>
+    </message>
+    <message>
+        <source>Name, as it signs</source>
+        <translation>Nom, tel qu’il signe</translation>
+    </message>
+    <message>
+        <source>PIN, 4 to 12 digits</source>
+        <translation>Code, 4 à 12 chiffres</translation>
+    </message>
+    <message>
+        <source>New PIN; empty: the old one stays</source>
+        <translation>Nouveau code ; vide : l’ancien reste</translation>
+    </message>
+    <message>
+        <source>May</source>
+        <translation>Peut</translation>
+    </message>
+    <message>
+        <source>Works here</source>
+        <translation>Travaille ici</translation>
+    </message>
+    <message>
+        <source>works here no longer</source>
+        <translation>ne travaille plus ici</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Not kept: the name is missing.</source>
+        <translation>Non gardé : le nom manque.</translation>
+    </message>
+    <message>
+        <source>One moment ...</source>
+        <translation>Un instant ...</translation>
+    </message>
+    <message>
+        <source>Not kept: there is no memory for it.</source>
+        <translation>Non gardé : mémoire insuffisante.</translation>
+    </message>
+    <message>
+        <source>%1 is kept.</source>
+        <translation>%1 est gardé.</translation>
+    </message>
+    <message>
+        <source>Not kept: %1</source>
+        <translation>Non gardé : %1</translation>
     </message>
 </context>
 <context>
@@ -2460,6 +2773,70 @@
         <source>Nothing moves</source>
         <translation>Rien ne bouge</translation>
     </message>
+    <message>
+        <source>Yes</source>
+        <translation>Oui</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>Non</translation>
+    </message>
+    <message>
+        <source>Names in full</source>
+        <translation>Noms en entier</translation>
+    </message>
+    <message>
+        <source>First letters only</source>
+        <translation>Initiales seulement</translation>
+    </message>
+    <message>
+        <source>2 minutes</source>
+        <translation>2 minutes</translation>
+    </message>
+    <message>
+        <source>10 minutes</source>
+        <translation>10 minutes</translation>
+    </message>
+    <message>
+        <source>An hour</source>
+        <translation>Une heure</translation>
+    </message>
+    <message>
+        <source>Never</source>
+        <translation>Jamais</translation>
+    </message>
+    <message>
+        <source>Until they are erased</source>
+        <translation>Jusqu’à effacement</translation>
+    </message>
+    <message>
+        <source>A year after the last bottle</source>
+        <translation>Un an après le dernier flacon</translation>
+    </message>
+    <message>
+        <source>Two years</source>
+        <translation>Deux ans</translation>
+    </message>
+    <message>
+        <source>Three years</source>
+        <translation>Trois ans</translation>
+    </message>
+    <message>
+        <source>All that is known, as a file</source>
+        <translation>Tout ce que l’on sait, en un fichier</translation>
+    </message>
+    <message>
+        <source>To be forgotten</source>
+        <translation>Être oublié</translation>
+    </message>
+    <message>
+        <source>Test, plan and print</source>
+        <translation>Mesurer, planifier et imprimer</translation>
+    </message>
+    <message>
+        <source>Also change what the shop is set to</source>
+        <translation>Aussi changer les réglages du magasin</translation>
+    </message>
 </context>
 <context>
     <name>clock</name>
@@ -2812,6 +3189,21 @@
     <message>
         <source>Changed by %1: %2</source>
         <translation>Changé par %1 : %2</translation>
+    </message>
+</context>
+<context>
+    <name>journal</name>
+    <message>
+        <source>the shared records cannot be reached; try again later</source>
+        <translation>les dossiers communs sont injoignables ; réessayer plus tard</translation>
+    </message>
+    <message>
+        <source>there is no overnight test of this bottle</source>
+        <translation>il n’y a pas de test de nuit pour ce flacon</translation>
+    </message>
+    <message>
+        <source>The shared records cannot be reached. Work goes on here and is joined later: %1 pieces wait.</source>
+        <translation>Les dossiers communs sont injoignables. Le travail continue ici et sera joint plus tard : %1 changements attendent.</translation>
     </message>
 </context>
 <context>
@@ -3265,6 +3657,73 @@
     <message>
         <source>not due</source>
         <translation>pas demandée</translation>
+    </message>
+</context>
+<context>
+    <name>people</name>
+    <message>
+        <source>A customer: name, phone or street</source>
+        <translation>Un client : nom, téléphone ou rue</translation>
+    </message>
+    <message>
+        <source>Why, if they are to be forgotten</source>
+        <translation>Pourquoi, s’il doit être oublié</translation>
+    </message>
+    <message>
+        <source>Which one</source>
+        <translation>Lequel</translation>
+    </message>
+    <message>
+        <source>What is wanted</source>
+        <translation>Ce qui est voulu</translation>
+    </message>
+    <message>
+        <source>Names and addresses are kept</source>
+        <translation>Noms et adresses sont gardés</translation>
+    </message>
+    <message>
+        <source>last bottle %1</source>
+        <translation>dernier flacon %1</translation>
+    </message>
+    <message>
+        <source>%1 visits</source>
+        <translation>%1 visites</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation>Chercher</translation>
+    </message>
+    <message>
+        <source>Forget them</source>
+        <translation>L’oublier</translation>
+    </message>
+    <message>
+        <source>Write the file</source>
+        <translation>Écrire le fichier</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: %2</source>
+        <translation>%1 ne peut pas être écrit : %2</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Écrit : %1</translation>
+    </message>
+    <message>
+        <source>Not done: say why; it stands in the audit trail.</source>
+        <translation>Non fait : dire pourquoi ; cela reste dans le journal.</translation>
+    </message>
+    <message>
+        <source>Not done: %1</source>
+        <translation>Non fait : %1</translation>
+    </message>
+    <message>
+        <source>Forgotten: name, phone, street and email are gone, the water’s visits stay. Backups made before still hold them, at most a year.</source>
+        <translation>Oublié : nom, téléphone, rue et courriel ont disparu, les visites de l’eau restent. Les sauvegardes d’avant les contiennent encore, un an au plus.</translation>
     </message>
 </context>
 <context>
@@ -4035,23 +4494,23 @@
     </message>
     <message>
         <source>Total chlorine is %1; with this free chlorine %2 is the most. The rest is spent chlorine, which stings and smells.</source>
-        <translation>Le chlore total est à %1 ; avec ce chlore libre, le maximum est %2. Le reste est du chlore épuisé, qui pique et sent.</translation>
+        <translation>Le chlore total est à %1&#x202f;; avec ce chlore libre, le maximum est %2. Le reste est du chlore épuisé, qui pique et sent.</translation>
     </message>
     <message>
         <source>pH is %1; it should be at most %2. Eyes smart and scale can form.</source>
-        <translation>Le pH est à %1 ; il devrait être au plus à %2. Les yeux piquent et du tartre peut se former.</translation>
+        <translation>Le pH est à %1&#x202f;; il devrait être au plus à %2. Les yeux piquent et du tartre peut se former.</translation>
     </message>
     <message>
         <source>pH is %1; it should be at most %2. Eyes smart, scale can form, and bromine works less.</source>
-        <translation>Le pH est à %1 ; il devrait être au plus à %2. Les yeux piquent, du tartre peut se former et le brome agit moins.</translation>
+        <translation>Le pH est à %1&#x202f;; il devrait être au plus à %2. Les yeux piquent, du tartre peut se former et le brome agit moins.</translation>
     </message>
     <message>
         <source>Total alkalinity is %1; it should be at most %2. pH is low at once: air raises pH first, then acid takes alkalinity down.</source>
-        <translation>L’alcalinité totale est à %1 ; elle devrait être au plus à %2. Le pH est bas en même temps : l’air relève d’abord le pH, puis l’acide fait baisser l’alcalinité.</translation>
+        <translation>L’alcalinité totale est à %1&#x202f;; elle devrait être au plus à %2. Le pH est bas en même temps&#xa0;: l’air relève d’abord le pH, puis l’acide fait baisser l’alcalinité.</translation>
     </message>
     <message>
         <source>The water is at %1; %2 is the most that is safe to sit in.</source>
-        <translation>L’eau est à %1 ; %2 est le maximum pour y rester sans danger.</translation>
+        <translation>L’eau est à %1&#x202f;; %2 est le maximum pour y rester sans danger.</translation>
     </message>
     <message>
         <source>The water smells strongly.</source>
@@ -4059,35 +4518,35 @@
     </message>
     <message>
         <source>%1 is %2, below %3 by less than the error of the reading: at the edge. It is mended along with the rest.</source>
-        <translation>%1 : %2, sous %3 de moins que l’erreur de la mesure : à la limite. C’est corrigé avec le reste.</translation>
+        <translation>%1&#xa0;: %2, sous %3 de moins que l’erreur de la mesure&#xa0;: à la limite. C’est corrigé avec le reste.</translation>
     </message>
     <message>
         <source>%1 is %2, above %3 by less than the error of the reading: at the edge. It is mended along with the rest.</source>
-        <translation>%1 : %2, au-dessus de %3 de moins que l’erreur de la mesure : à la limite. C’est corrigé avec le reste.</translation>
+        <translation>%1&#xa0;: %2, au-dessus de %3 de moins que l’erreur de la mesure&#xa0;: à la limite. C’est corrigé avec le reste.</translation>
     </message>
     <message>
         <source>Raise pH: stir %1 of %2 into a bucket of pool water and pour it round the edge, pump running.</source>
-        <translation>Relever le pH : diluer %1 de %2 dans un seau d’eau du bassin et verser tout autour du bord, pompe en marche.</translation>
+        <translation>Relever le pH&#xa0;: diluer %1 de %2 dans un seau d’eau du bassin et verser tout autour du bord, pompe en marche.</translation>
     </message>
     <message>
         <source>Raise pH and alkalinity together: stir %1 of %2 into a bucket of pool water and pour it round the edge, pump running.</source>
-        <translation>Relever ensemble le pH et l’alcalinité : diluer %1 de %2 dans un seau d’eau du bassin et verser tout autour du bord, pompe en marche.</translation>
+        <translation>Relever ensemble le pH et l’alcalinité&#xa0;: diluer %1 de %2 dans un seau d’eau du bassin et verser tout autour du bord, pompe en marche.</translation>
     </message>
     <message>
         <source>Raise bromine: sprinkle %1 of %2 over the moving water, jets or pump on for an hour.</source>
-        <translation>Relever le brome : répandre %1 de %2 sur l’eau en mouvement, jets ou pompe en marche une heure.</translation>
+        <translation>Relever le brome&#xa0;: répandre %1 de %2 sur l’eau en mouvement, jets ou pompe en marche une heure.</translation>
     </message>
     <message>
         <source>Raise the sanitizer: pour %1 of %2 in front of a return, pump running.</source>
-        <translation>Relever le désinfectant : verser %1 de %2 devant un refoulement, pompe en marche.</translation>
+        <translation>Relever le désinfectant&#xa0;: verser %1 de %2 devant un refoulement, pompe en marche.</translation>
     </message>
     <message>
         <source>Raise peroxide: pour %1 of %2 slowly in front of a return, pump running.</source>
-        <translation>Relever le peroxyde : verser lentement %1 de %2 devant un refoulement, pompe en marche.</translation>
+        <translation>Relever le peroxyde&#xa0;: verser lentement %1 de %2 devant un refoulement, pompe en marche.</translation>
     </message>
     <message>
         <source>Bind the metals before any other chemical goes in: pour %1 of %2 in front of a return, or as its label says.</source>
-        <translation>Fixer les métaux avant tout autre produit : verser %1 de %2 devant un refoulement, ou selon l’étiquette.</translation>
+        <translation>Fixer les métaux avant tout autre produit&#xa0;: verser %1 de %2 devant un refoulement, ou selon l’étiquette.</translation>
     </message>
     <message>
         <source>Let out %5 of the water by its drain or a sump pump and fill up again. Pump, heater and generator off before, on again once it is full.</source>
@@ -4095,19 +4554,19 @@
     </message>
     <message>
         <source>Let pH rise by air for about %6: turn the returns up until they break the surface; fountain, jets and air on. Stop as soon as a test shows pH %8.</source>
-        <translation>Laisser le pH remonter par l’air pendant environ %6 : orienter les refoulements vers le haut jusqu’à briser la surface ; fontaine, jets et air en marche. Arrêter dès qu’un test montre un pH de %8.</translation>
+        <translation>Laisser le pH remonter par l’air pendant environ %6&#xa0;: orienter les refoulements vers le haut jusqu’à briser la surface&#x202f;; fontaine, jets et air en marche. Arrêter dès qu’un test montre un pH de %8.</translation>
     </message>
     <message>
         <source>Heater off; let the water cool to %7 or less before anybody gets in.</source>
-        <translation>Chauffage arrêté ; laisser l’eau refroidir à %7 ou moins avant que quiconque entre.</translation>
+        <translation>Chauffage arrêté&#x202f;; laisser l’eau refroidir à %7 ou moins avant que quiconque entre.</translation>
     </message>
     <message>
         <source>Acid burns: goggles and gloves on, the wind at your back, nobody downwind of you. Never with or near chlorine.</source>
-        <translation>L’acide brûle : lunettes et gants, le vent dans le dos, personne devant vous sous le vent. Jamais avec du chlore ni près de lui.</translation>
+        <translation>L’acide brûle&#xa0;: lunettes et gants, le vent dans le dos, personne devant vous sous le vent. Jamais avec du chlore ni près de lui.</translation>
     </message>
     <message>
         <source>Ask the town where the water may go: many want no chlorine in it, and none wants salt water in a storm drain.</source>
-        <translation>Demander à la commune où l’eau peut aller : beaucoup la veulent sans chlore, et aucune ne veut d’eau salée à l’égout pluvial.</translation>
+        <translation>Demander à la commune où l’eau peut aller&#xa0;: beaucoup la veulent sans chlore, et aucune ne veut d’eau salée à l’égout pluvial.</translation>
     </message>
     <message>
         <source>Without stabilizer the sun takes it within a day.</source>
@@ -4119,15 +4578,15 @@
     </message>
     <message>
         <source>Damp tablets go into a clean, dry plastic bucket by themselves, open and in the air: never into a closed box, never on another product.</source>
-        <translation>Les galets humides vont seuls dans un seau en plastique propre et sec, ouvert et à l’air : jamais dans une boîte fermée, jamais sur un autre produit.</translation>
+        <translation>Les galets humides vont seuls dans un seau en plastique propre et sec, ouvert et à l’air&#xa0;: jamais dans une boîte fermée, jamais sur un autre produit.</translation>
     </message>
     <message>
         <source>This water runs on biguanide: no chlorine, bromine, copper or monopersulfate may go in, not even as a shock.</source>
-        <translation>Cette eau est traitée à la biguanide : ni chlore, ni brome, ni cuivre, ni monopersulfate, même en choc.</translation>
+        <translation>Cette eau est traitée à la biguanide&#xa0;: ni chlore, ni brome, ni cuivre, ni monopersulfate, même en choc.</translation>
     </message>
     <message>
         <source>This water runs on bromine: no stabilizer, and no product that holds any.</source>
-        <translation>Cette eau est traitée au brome : pas de stabilisant, ni de produit qui en contient.</translation>
+        <translation>Cette eau est traitée au brome&#xa0;: pas de stabilisant, ni de produit qui en contient.</translation>
     </message>
     <message>
         <source>Pump and filter run from now on, day and night, until the water is clear.</source>
@@ -4135,11 +4594,11 @@
     </message>
     <message>
         <source>So many small doses: emptying and filling up, power off, may be quicker. Ask us.</source>
-        <translation>Tant de petites doses : vider et remplir, courant coupé, peut être plus rapide. Demandez-nous.</translation>
+        <translation>Tant de petites doses&#xa0;: vider et remplir, courant coupé, peut être plus rapide. Demandez-nous.</translation>
     </message>
     <message>
         <source>The hours are the earliest. Later is fine: keep the order and the hours in between.</source>
-        <translation>Les heures sont les plus tôt possibles. Plus tard convient : garder l’ordre et les délais.</translation>
+        <translation>Les heures sont les plus tôt possibles. Plus tard convient&#xa0;: garder l’ordre et les délais.</translation>
     </message>
     <message>
         <source>Keep everybody out until the operator of this water says otherwise.</source>
@@ -4171,27 +4630,27 @@
     </message>
     <message>
         <source>Sun and bathers use chlorine up: until the next bottle test it every evening, and where it is below %1 give %2 of %3 at dusk, once an evening.</source>
-        <translation>Le soleil et les baigneurs consomment le chlore : jusqu’au prochain flacon, le mesurer chaque soir et, s’il est sous %1, ajouter %2 de %3 à la tombée du jour, une fois par soir.</translation>
+        <translation>Le soleil et les baigneurs consomment le chlore&#xa0;: jusqu’au prochain flacon, le mesurer chaque soir et, s’il est sous %1, ajouter %2 de %3 à la tombée du jour, une fois par soir.</translation>
     </message>
     <message>
         <source>%1 will stand at %2: with the error of the readings more of a dose could do harm, so it was made smaller or left out. Bring another bottle, then the rest.</source>
-        <translation>%1 restera à %2 : avec l’erreur des mesures, une dose plus forte pourrait nuire ; elle a été réduite ou omise. Apporter un autre flacon, puis le reste.</translation>
+        <translation>%1 restera à %2&#xa0;: avec l’erreur des mesures, une dose plus forte pourrait nuire&#x202f;; elle a été réduite ou omise. Apporter un autre flacon, puis le reste.</translation>
     </message>
     <message>
         <source>%1 still reads %2, and the fill water brings it: fill through a filter for metals.</source>
-        <translation>%1 reste à %2, et l’eau de remplissage en apporte : remplir à travers un filtre à métaux.</translation>
+        <translation>%1 reste à %2, et l’eau de remplissage en apporte&#xa0;: remplir à travers un filtre à métaux.</translation>
     </message>
     <message>
         <source>%1 stays at %2: it is taken out once chlorine holds and the water is clear.</source>
-        <translation>%1 reste à %2 : on l’enlève une fois que le chlore tient et que l’eau est claire.</translation>
+        <translation>%1 reste à %2&#xa0;: on l’enlève une fois que le chlore tient et que l’eau est claire.</translation>
     </message>
     <message>
         <source>%1 waits at %2: another reading may call for new water, and this would go out with it.</source>
-        <translation>%1 attend à %2 : une autre mesure peut demander de l’eau neuve, et ceci partirait avec l’ancienne.</translation>
+        <translation>%1 attend à %2&#xa0;: une autre mesure peut demander de l’eau neuve, et ceci partirait avec l’ancienne.</translation>
     </message>
     <message>
         <source>%1 stays at %2: acid would do young plaster more harm.</source>
-        <translation>%1 reste à %2 : l’acide ferait plus de mal à l’enduit jeune.</translation>
+        <translation>%1 reste à %2&#xa0;: l’acide ferait plus de mal à l’enduit jeune.</translation>
     </message>
     <message>
         <source>Whether the sanitizer explains it, its next reading shows.</source>
@@ -4203,7 +4662,7 @@
     </message>
     <message>
         <source>It is mostly spent chlorine that smells, and the readings show none: read free and total again.</source>
-        <translation>C’est surtout le chlore épuisé qui sent, et les mesures n’en montrent pas : relire le libre et le total.</translation>
+        <translation>C’est surtout le chlore épuisé qui sent, et les mesures n’en montrent pas&#xa0;: relire le libre et le total.</translation>
     </message>
 </context>
 <context>
@@ -4931,7 +5390,7 @@
     </message>
     <message>
         <source>Free chlorine and pH are shown before the chlorine is used up: both come down after.</source>
-        <translation>Le chlore libre et le pH sont donnés avant que le chlore soit consommé : tous deux redescendent ensuite.</translation>
+        <translation>Le chlore libre et le pH sont donnés avant que le chlore soit consommé&#xa0;: tous deux redescendent ensuite.</translation>
     </message>
 </context>
 <context>
@@ -5276,6 +5735,25 @@
     <message>
         <source>For which water</source>
         <translation>Pour quelle eau</translation>
+    </message>
+</context>
+<context>
+    <name>trail</name>
+    <message>
+        <source>%1, before: %2</source>
+        <translation>%1, avant : %2</translation>
+    </message>
+    <message>
+        <source>taken out; before: %1</source>
+        <translation>retiré ; avant : %1</translation>
+    </message>
+    <message>
+        <source>Older</source>
+        <translation>Plus anciens</translation>
+    </message>
+    <message>
+        <source>The newest</source>
+        <translation>Les plus récents</translation>
     </message>
 </context>
 </TS>

@@ -10,6 +10,7 @@ Rectangle {
     id: screen
     required property LockDesk lock
     property string shop
+    property bool shownAlways: false  // for pictures of every page
     signal emergency
 
     objectName: "lock_page"

@@ -27,15 +27,19 @@ Item {
                 minimumPixelSize: Ink.px(20)
                 wrapMode: Text.NoWrap
             }
-            ListView {
+            Flickable {
+                id: shelves
                 objectName: "back_shelves"
                 Layout.fillHeight: true
                 Layout.preferredWidth: Ink.px(190)
                 clip: true
-                spacing: Ink.px(2)
+                contentHeight: shelfColumn.implicitHeight
                 boundsBehavior: Flickable.StopAtBounds
                 ScrollBar.vertical: ScrollBar {}
-                cacheBuffer: Ink.px(2000)
+                Column {
+                    id: shelfColumn
+                    spacing: Ink.px(2)
+                    Repeater {
                 model: screen.back.shelves
                 delegate: AbstractButton {
                     id: entry
@@ -57,6 +61,8 @@ Item {
                         FocusFrame { shown: entry.visualFocus; anchors.margins: Ink.px(1) }
                     }
                     contentItem: Line { text: entry.text; strong: entry.here; verticalAlignment: Text.AlignVCenter; Accessible.ignored: true }
+                }
+                    }
                 }
             }
         }

@@ -16,7 +16,24 @@ Item {
         anchors { left: parent.left; right: pad.left; top: parent.top; leftMargin: Ink.margin; rightMargin: Ink.margin; topMargin: Ink.px(24) }
         spacing: Ink.px(12)
 
-        Title { width: parent.width; text: screen.bench.headline }
+        Item {
+            width: parent.width
+            height: Math.max(headline.implicitHeight, back.visible ? back.height : 0)
+            Title {
+                id: headline
+                width: parent.width - (back.visible ? back.width + Ink.room : 0)
+                text: screen.bench.headline
+            }
+            Act {
+                id: back
+                objectName: "take_back"
+                anchors { right: parent.right; top: parent.top }
+                width: Math.min(implicitWidth, parent.width / 2)
+                visible: text.length > 0
+                text: screen.bench.takeBackWord
+                onClicked: screen.bench.takeBack()
+            }
+        }
         Prose {
             objectName: "due_line"
             width: parent.width
@@ -43,23 +60,14 @@ Item {
     Item {
         id: foot
         anchors { left: head.left; right: head.right; bottom: parent.bottom; bottomMargin: Ink.px(16) }
-        height: Math.max(instrument.implicitHeight, overnight.visible ? overnight.height : 0, back.visible ? back.height : 0)
+        height: Math.max(instrument.implicitHeight, overnight.visible ? overnight.height : 0)
         Line {
             id: instrument
             anchors.verticalCenter: parent.verticalCenter
-            width: (back.visible ? back.x : overnight.visible ? overnight.x : parent.width) - Ink.room
+            width: parent.width - (overnight.visible ? overnight.width + Ink.room : 0)
             text: screen.bench.instrumentLine
             font.pixelSize: Ink.small
             pale: true
-        }
-        Act {
-            id: back
-            objectName: "take_back"
-            anchors { right: overnight.visible ? overnight.left : parent.right; rightMargin: overnight.visible ? Ink.px(10) : 0; verticalCenter: parent.verticalCenter }
-            width: Math.min(implicitWidth, Ink.px(290))
-            visible: text.length > 0
-            text: screen.bench.takeBackWord
-            onClicked: screen.bench.takeBack()
         }
         Act {
             id: overnight
