@@ -355,7 +355,7 @@
     </message>
     <message>
         <source>Who is at the counter?</source>
-        <translation>Qui est au comptoir ?</translation>
+        <translation>Qui est au comptoir&#x202f;?</translation>
     </message>
     <message>
         <source>Emergency</source>
@@ -620,7 +620,7 @@
     </message>
     <message>
         <source>The file is set aside under another name, whatever you choose: nothing in it is lost for somebody who can mend it.</source>
-        <translation>Le fichier est mis de côté sous un autre nom, quel que soit votre choix : rien n’est perdu pour qui saura le réparer.</translation>
+        <translation>Le fichier est mis de côté sous un autre nom, quel que soit votre choix&#xa0;: rien n’est perdu pour qui saura le réparer.</translation>
     </message>
     <message>
         <source>Bring the backup back</source>
@@ -1050,7 +1050,7 @@
     </message>
     <message>
         <source>One a day, opened and counted before it counts; of the old ones seven days, four weeks and twelve months are kept. Best on a stick that is not always plugged in.</source>
-        <translation>Une par jour, ouverte et comptée avant d’être retenue ; des anciennes on garde sept jours, quatre semaines et douze mois. De préférence sur une clé qui n’est pas toujours branchée.</translation>
+        <translation>Une par jour, ouverte et comptée avant d’être retenue&#x202f;; des anciennes on garde sept jours, quatre semaines et douze mois. De préférence sur une clé qui n’est pas toujours branchée.</translation>
     </message>
     <message>
         <source>Staff</source>
@@ -1120,11 +1120,11 @@
     <name>brimline::BackupForm</name>
     <message>
         <source>None: make one now</source>
-        <translation>Aucune : en faire une maintenant</translation>
+        <translation>Aucune&#xa0;: en faire une maintenant</translation>
     </message>
     <message>
         <source>Folder or stick; empty: beside the records</source>
-        <translation>Dossier ou clé ; vide : à côté des dossiers</translation>
+        <translation>Dossier ou clé&#x202f;; vide&#xa0;: à côté des dossiers</translation>
     </message>
     <message>
         <source>A backup to bring back</source>
@@ -1184,11 +1184,11 @@
     </message>
     <message>
         <source>Backed up, opened and counted: %1</source>
-        <translation>Sauvegardé, ouvert et compté : %1</translation>
+        <translation>Sauvegardé, ouvert et compté&#xa0;: %1</translation>
     </message>
     <message>
         <source>No backup was made: %1</source>
-        <translation>Aucune sauvegarde : %1</translation>
+        <translation>Aucune sauvegarde&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -1524,7 +1524,7 @@
     </message>
     <message>
         <source>Another counter changed the same meanwhile. %1. Which is right?</source>
-        <translation>Un autre comptoir a changé la même chose entre-temps. %1. Lequel est juste ?</translation>
+        <translation>Un autre comptoir a changé la même chose entre-temps. %1. Lequel est juste&#x202f;?</translation>
     </message>
     <message>
         <source>not seen for %1 months</source>
@@ -1565,15 +1565,15 @@
     <name>brimline::Kiosk</name>
     <message>
         <source>The backup is back: %1.</source>
-        <translation>La sauvegarde est reprise : %1.</translation>
+        <translation>La sauvegarde est reprise&#xa0;: %1.</translation>
     </message>
     <message>
         <source>The backup was not brought back: %1</source>
-        <translation>La sauvegarde n’a pas été reprise : %1</translation>
+        <translation>La sauvegarde n’a pas été reprise&#xa0;: %1</translation>
     </message>
     <message>
         <source>The records of before are set aside: %1.</source>
-        <translation>Les dossiers d’avant sont mis de côté : %1.</translation>
+        <translation>Les dossiers d’avant sont mis de côté&#xa0;: %1.</translation>
     </message>
     <message>
         <source>The newest sound backup is of %1 and holds %2 visits.</source>
@@ -1584,7 +1584,7 @@
     <name>brimline::LockDesk</name>
     <message>
         <source>Too many wrong PINs: wait %1 seconds.</source>
-        <translation>Trop de codes faux : attendre %1 secondes.</translation>
+        <translation>Trop de codes faux&#xa0;: attendre %1 secondes.</translation>
     </message>
     <message>
         <source>That is not the PIN.</source>
@@ -1744,19 +1744,19 @@
     <name>brimline::StaffForm</name>
     <message>
         <source>Not kept: a PIN has at least 4 digits.</source>
-        <translation>Non gardé : un code a au moins 4 chiffres.</translation>
+        <translation>Non gardé&#xa0;: un code a au moins 4 chiffres.</translation>
     </message>
     <message>
         <source>Not kept: a PIN has at most 12 digits.</source>
-        <translation>Non gardé : un code a au plus 12 chiffres.</translation>
+        <translation>Non gardé&#xa0;: un code a au plus 12 chiffres.</translation>
     </message>
     <message>
         <source>Not kept: a PIN is digits alone.</source>
-        <translation>Non gardé : un code n’a que des chiffres.</translation>
+        <translation>Non gardé&#xa0;: un code n’a que des chiffres.</translation>
     </message>
     <message>
         <source>Not kept: anybody would guess this PIN.</source>
-        <translation>Non gardé : n’importe qui devinerait ce code.</translation>
+        <translation>Non gardé&#xa0;: n’importe qui devinerait ce code.</translation>
     </message>
     <message>
         <source>Somebody new</source>
@@ -1776,7 +1776,7 @@
     </message>
     <message>
         <source>New PIN; empty: the old one stays</source>
-        <translation>Nouveau code ; vide : l’ancien reste</translation>
+        <translation>Nouveau code&#x202f;; vide&#xa0;: l’ancien reste</translation>
     </message>
     <message>
         <source>May</source>
@@ -1796,7 +1796,7 @@
     </message>
     <message>
         <source>Not kept: the name is missing.</source>
-        <translation>Non gardé : le nom manque.</translation>
+        <translation>Non gardé&#xa0;: le nom manque.</translation>
     </message>
     <message>
         <source>One moment ...</source>
@@ -1804,7 +1804,7 @@
     </message>
     <message>
         <source>Not kept: there is no memory for it.</source>
-        <translation>Non gardé : mémoire insuffisante.</translation>
+        <translation>Non gardé&#xa0;: mémoire insuffisante.</translation>
     </message>
     <message>
         <source>%1 is kept.</source>
@@ -1812,7 +1812,7 @@
     </message>
     <message>
         <source>Not kept: %1</source>
-        <translation>Non gardé : %1</translation>
+        <translation>Non gardé&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -3195,7 +3195,7 @@
     <name>journal</name>
     <message>
         <source>the shared records cannot be reached; try again later</source>
-        <translation>les dossiers communs sont injoignables ; réessayer plus tard</translation>
+        <translation>les dossiers communs sont injoignables&#x202f;; réessayer plus tard</translation>
     </message>
     <message>
         <source>there is no overnight test of this bottle</source>
@@ -3203,7 +3203,7 @@
     </message>
     <message>
         <source>The shared records cannot be reached. Work goes on here and is joined later: %1 pieces wait.</source>
-        <translation>Les dossiers communs sont injoignables. Le travail continue ici et sera joint plus tard : %1 changements attendent.</translation>
+        <translation>Les dossiers communs sont injoignables. Le travail continue ici et sera joint plus tard&#xa0;: %1 changements attendent.</translation>
     </message>
 </context>
 <context>
@@ -3663,7 +3663,7 @@
     <name>people</name>
     <message>
         <source>A customer: name, phone or street</source>
-        <translation>Un client : nom, téléphone ou rue</translation>
+        <translation>Un client&#xa0;: nom, téléphone ou rue</translation>
     </message>
     <message>
         <source>Why, if they are to be forgotten</source>
@@ -3707,23 +3707,23 @@
     </message>
     <message>
         <source>%1 cannot be written: %2</source>
-        <translation>%1 ne peut pas être écrit : %2</translation>
+        <translation>%1 ne peut pas être écrit&#xa0;: %2</translation>
     </message>
     <message>
         <source>Written: %1</source>
-        <translation>Écrit : %1</translation>
+        <translation>Écrit&#xa0;: %1</translation>
     </message>
     <message>
         <source>Not done: say why; it stands in the audit trail.</source>
-        <translation>Non fait : dire pourquoi ; cela reste dans le journal.</translation>
+        <translation>Non fait&#xa0;: dire pourquoi&#x202f;; cela reste dans le journal.</translation>
     </message>
     <message>
         <source>Not done: %1</source>
-        <translation>Non fait : %1</translation>
+        <translation>Non fait&#xa0;: %1</translation>
     </message>
     <message>
         <source>Forgotten: name, phone, street and email are gone, the water’s visits stay. Backups made before still hold them, at most a year.</source>
-        <translation>Oublié : nom, téléphone, rue et courriel ont disparu, les visites de l’eau restent. Les sauvegardes d’avant les contiennent encore, un an au plus.</translation>
+        <translation>Oublié&#xa0;: nom, téléphone, rue et courriel ont disparu, les visites de l’eau restent. Les sauvegardes d’avant les contiennent encore, un an au plus.</translation>
     </message>
 </context>
 <context>
@@ -5741,11 +5741,11 @@
     <name>trail</name>
     <message>
         <source>%1, before: %2</source>
-        <translation>%1, avant : %2</translation>
+        <translation>%1, avant&#xa0;: %2</translation>
     </message>
     <message>
         <source>taken out; before: %1</source>
-        <translation>retiré ; avant : %1</translation>
+        <translation>retiré&#x202f;; avant&#xa0;: %1</translation>
     </message>
     <message>
         <source>Older</source>

@@ -89,6 +89,7 @@ Rectangle {
                 }
                 NumberPad {
                     Layout.fillWidth: true
+                    point: false
                     onKey: key => screen.lock.press(key)
                 }
                 Act {

@@ -7,6 +7,7 @@ import Counter
 
 Grid {
     id: pad
+    property bool point: true  // whether the numbers have decimals
     property real keyHeight: Ink.px(60)
     signal key(string key)
 
@@ -21,6 +22,8 @@ Grid {
             objectName: "pad_" + modelData
             width: (pad.width - 2 * pad.spacing) / 3
             height: pad.keyHeight
+            enabled: pad.point || modelData !== "point"
+            opacity: enabled ? 1 : 0
             text: modelData === "point" ? "." : modelData === "back" ? qsTr("rub out") : modelData
             Accessible.name: modelData === "point" ? qsTr("decimal point") : text
             Keys.onReturnPressed: clicked()
