@@ -2961,11 +2961,11 @@
     </message>
     <message>
         <source>A dose that was told does not show in the water: perhaps it was not put in, or not all of it.</source>
-        <translation>Une dose annoncée ne se voit pas dans l’eau : peut-être n’a-t-elle pas été mise, ou pas entièrement.</translation>
+        <translation>Une dose annoncée ne se voit pas dans l’eau&#xa0;: peut-être n’a-t-elle pas été mise, ou pas entièrement.</translation>
     </message>
     <message>
         <source>Perhaps: %1</source>
-        <translation>Peut-être : %1</translation>
+        <translation>Peut-être&#xa0;: %1</translation>
     </message>
 </context>
 <context>
