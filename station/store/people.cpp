@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "station/store/people.h"
 
+#include <algorithm>
 #include <set>
 
 #include <nlohmann/json.hpp>
@@ -115,24 +116,34 @@ void put_vessel(Connection& connection, const Vessel& vessel, const std::optiona
   put_vessel_form(connection, vessel_to_json(vessel), customer_id, merge);
 }
 
-void put_owner_of(Connection& connection, const Visit& visit, const Visit* earlier, bool latest_of_customer,
-                  bool latest_of_vessel) {
+// Whether the row says all that the form says.
+bool says_all(const ordered_json& row, const ordered_json& form) {
+  return !row.empty() && std::all_of(form.items().begin(), form.items().end(), [&](const auto& item) {
+    const auto found = row.find(item.key());
+    return found != row.end() && *found == item.value();
+  });
+}
+
+void put_owner_of(Connection& connection, const Visit& visit, const Visit* earlier,
+                  const std::function<bool()>& latest_of_customer,
+                  const std::function<bool()>& latest_of_vessel) {
   const auto merge = [](bool latest) { return latest ? Merge::fill : Merge::leave; };
-  std::optional<std::string> owner;
   if (visit.customer) {
-    owner = visit.customer->id;
     ordered_json form = customer_to_json(*visit.customer);
-    if (earlier && earlier->customer)
-      form = news(customer_to_json(*earlier->customer), std::move(form),
-                  row_of(connection, "customers", customer_columns(), visit.customer->id));
-    put_customer_form(connection, form, merge(latest_of_customer));
+    const ordered_json row = row_of(connection, "customers", customer_columns(), visit.customer->id);
+    if (earlier && earlier->customer) form = news(customer_to_json(*earlier->customer), std::move(form), row);
+    if (!says_all(row, form)) put_customer_form(connection, form, merge(latest_of_customer()));
   }
   if (visit.vessel.id.empty()) return;
   ordered_json form = vessel_to_json(visit.vessel);
-  if (earlier)
-    form = news(vessel_to_json(earlier->vessel), std::move(form),
-                row_of(connection, "vessels", vessel_columns(), visit.vessel.id));
-  put_vessel_form(connection, form, owner, merge(latest_of_vessel));
+  const Rows rows =
+      connection.ask("SELECT " + column_list(vessel_columns()) + ", customer_id FROM vessels WHERE id = ?",
+                     {Connection::value(visit.vessel.id)});
+  const ordered_json row = rows.empty() ? ordered_json::object() : from_row(rows[0], vessel_columns());
+  const std::optional<std::string> owner = visit.customer ? std::optional(visit.customer->id) : std::nullopt;
+  const bool owned = !owner || (!rows.empty() && Connection::text(rows[0].back()) == *owner);
+  if (earlier) form = news(vessel_to_json(earlier->vessel), std::move(form), row);
+  if (!owned || !says_all(row, form)) put_vessel_form(connection, form, owner, merge(latest_of_vessel()));
 }
 
 Customer customer_of(Connection& connection, const QVariantList& row) {

@@ -2,6 +2,7 @@
 // Rows of customers and vessels; called inside a transaction.
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -24,10 +25,11 @@ void put_vessel(Connection& connection, const Vessel& vessel, const std::optiona
                 Merge merge);
 
 // The rows of whose water a visit was: only what it says otherwise than its `earlier` form did, so that
-// another counter's edit stays; `latest`: the visit is the last word, an older one only fills rows that are
-// not there.
-void put_owner_of(Connection& connection, const Visit& visit, const Visit* earlier, bool latest_of_customer,
-                  bool latest_of_vessel);
+// another counter's edit stays; latest: the visit is the last word (asked only where it matters), an older
+// one only fills rows that are not there.
+void put_owner_of(Connection& connection, const Visit& visit, const Visit* earlier,
+                  const std::function<bool()>& latest_of_customer,
+                  const std::function<bool()>& latest_of_vessel);
 
 // Values of a row of customer_columns(); a row that cannot be read fails the transaction.
 Customer customer_of(Connection& connection, const QVariantList& row);

@@ -36,18 +36,29 @@ QVariant moment_value(const Visit& visit) {
   return at ? whole_value(*at) : QVariant(QMetaType::fromType<qint64>());
 }
 
-std::string circumstances_of(const Visit& visit) {
-  ordered_json out = visit_to_json(visit);
-  out.erase("readings");
-  out.erase("plan_as_told");
-  return out.dump();
-}
+// The JSON form of a visit, made once: its rows are its parts.
+struct Form {
+  explicit Form(const Visit& visit) : whole(visit_to_json(visit)) {}
+  // Without what stands in rows of its own, which it gives up.
+  std::string circumstances() {
+    readings = std::move(whole["readings"]);
+    if (whole.contains("plan_as_told")) plan = whole["plan_as_told"].dump();
+    whole.erase("readings");
+    whole.erase("plan_as_told");
+    return whole.dump();
+  }
+  ordered_json whole, readings;
+  std::optional<std::string> plan;
+};
 
 // A visit that would not come back as it is (a number that is none, a name with no spelling) is
 // refused before anything is written.
-bool comes_back(const Visit& visit) {
-  const auto again = read_visit(visit_to_json(visit).dump(), "store");
+bool comes_back(const Visit& visit, const Form& form) {
+  const auto again = read_visit(form.whole.dump(), "store");
   return again && *again == visit;
+}
+bool comes_back(const Visit& visit) {
+  return comes_back(visit, Form(visit));
 }
 
 StoreError cannot_be_kept(const Visit& visit) {
@@ -85,19 +96,20 @@ std::optional<Visit> load(Connection& c, const std::string& id) {
   return std::nullopt;
 }
 
-void add_row(Connection& c, const std::string& visit_id, size_t position, const Reading& reading) {
+void add_row(Connection& c, const std::string& visit_id, size_t position, const ordered_json& reading) {
+  static const std::string insert = "INSERT INTO readings (visit_id, position, " +
+                                    column_list(reading_columns()) + ") VALUES (" +
+                                    marks(reading_columns().size() + 2) + ")";
   QVariantList row = {id_value(visit_id), static_cast<int>(position)};
-  row += to_row(reading_to_json(reading), reading_columns());
-  c.tell("INSERT INTO readings (visit_id, position, " + column_list(reading_columns()) + ") VALUES (" +
-             marks(reading_columns().size() + 2) + ")",
-         row);
+  row += to_row(reading, reading_columns());
+  c.tell(insert, row);
 }
 
-void put_plan(Connection& c, const std::string& visit_id, const Plan& plan) {
+void put_plan(Connection& c, const std::string& visit_id, const std::string& plan) {
   c.tell(
       "INSERT INTO plans (visit_id, plan) VALUES (?, ?) ON CONFLICT (visit_id) DO UPDATE SET plan = "
       "excluded.plan",
-      {id_value(visit_id), Connection::value(plan_to_json(plan).dump())});
+      {id_value(visit_id), Connection::value(plan)});
 }
 
 // The rows of whose water it was: the latest visit's word counts, an older one only fills gaps.
@@ -108,12 +120,14 @@ void put_owner(Connection& c, const Visit& visit, const Visit* earlier) {
     const auto at = moment_of(visit);
     return rows.empty() || rows[0][0].isNull() || (at && *at >= rows[0][0].toLongLong());
   };
-  put_owner_of(c, visit, earlier, visit.customer && latest("customer_id", visit.customer->id),
-               !visit.vessel.id.empty() && latest("vessel_id", visit.vessel.id));
+  put_owner_of(
+      c, visit, earlier, [&] { return latest("customer_id", visit.customer->id); },
+      [&] { return latest("vessel_id", visit.vessel.id); });
 }
 
 // The row of the visit itself, new or in place of the earlier.
-void put_circumstances(Connection& c, const Visit& visit, const Visit* earlier, int revision, bool finished) {
+void put_circumstances(Connection& c, const Visit& visit, const Visit* earlier, int revision, bool finished,
+                       const std::string& circumstances) {
   put_owner(c, visit, earlier);
   const std::optional<std::string> none;
   c.tell(
@@ -125,15 +139,19 @@ void put_circumstances(Connection& c, const Visit& visit, const Visit* earlier, 
       {id_value(visit.id), revision, int{finished}, moment_value(visit), Connection::value(visit.bottle.code),
        Connection::value(visit.customer ? std::optional(visit.customer->id) : none),
        Connection::value(visit.vessel.id.empty() ? none : std::optional(visit.vessel.id)),
-       Connection::value(circumstances_of(visit))});
+       Connection::value(circumstances)});
 }
 
-void put_whole(Connection& c, const Visit& visit, const Visit* earlier, int revision, bool finished) {
-  put_circumstances(c, visit, earlier, revision, finished);
-  c.tell("DELETE FROM readings WHERE visit_id = ?", {id_value(visit.id)});
-  c.tell("DELETE FROM plans WHERE visit_id = ?", {id_value(visit.id)});
-  for (size_t i = 0; i < visit.bottle.readings.size(); ++i) add_row(c, visit.id, i, visit.bottle.readings[i]);
-  if (visit.plan_as_told) put_plan(c, visit.id, *visit.plan_as_told);
+// `earlier`: what stands there, whose rows go first.
+void put_whole(Connection& c, const Visit& visit, Form form, const Visit* earlier, int revision,
+               bool finished, bool there) {
+  put_circumstances(c, visit, earlier, revision, finished, form.circumstances());
+  if (there) {
+    c.tell("DELETE FROM readings WHERE visit_id = ?", {id_value(visit.id)});
+    c.tell("DELETE FROM plans WHERE visit_id = ?", {id_value(visit.id)});
+  }
+  for (size_t i = 0; i < form.readings.size(); ++i) add_row(c, visit.id, i, form.readings[i]);
+  if (form.plan) put_plan(c, visit.id, *form.plan);
 }
 
 void to_audit_trail(Connection& c, const Visit& earlier, int revision) {
@@ -149,7 +167,7 @@ struct State {
 // The visit anew; what it was goes to the audit trail.
 void revise(Connection& c, const Visit& earlier, const Visit& later, const State& state) {
   to_audit_trail(c, earlier, state.revision);
-  put_whole(c, later, &earlier, state.revision + 1, true);
+  put_whole(c, later, Form(later), &earlier, state.revision + 1, true, true);
 }
 
 std::optional<State> state_of(Connection& c, const std::string& id) {
@@ -195,18 +213,19 @@ void put_reading(Connection& c, const std::string& visit_id, const Reading& read
   if (!comes_back(*visit))
     c.fail(cannot_be_kept(*visit));
   else
-    add_row(c, visit_id, position, reading);
+    add_row(c, visit_id, position, reading_to_json(reading));
 }
 
 }  // namespace
 
 Stored<Kept> Store::keep(const Visit& visit) {
-  if (!comes_back(visit)) return tl::unexpected(cannot_be_kept(visit));
+  Form form(visit);
+  if (!comes_back(visit, form)) return tl::unexpected(cannot_be_kept(visit));
   Connection& c = *connection_;
   return c.transact(Access::write, [&] {
     const auto state = state_of(c, visit.id);
     if (!state) {
-      put_whole(c, visit, nullptr, 1, true);
+      put_whole(c, visit, std::move(form), nullptr, 1, true, false);
       return Kept::kept;
     }
     const auto earlier = load(c, visit.id);
@@ -231,7 +250,7 @@ Stored<bool> mirror(Store& store, const Visit& visit, bool finished) {
     const auto state = state_of(c, visit.id);
     const auto earlier = state ? load(c, visit.id) : std::nullopt;
     if (earlier && *earlier == visit && state->finished == finished) return false;
-    put_whole(c, visit, nullptr, state ? state->revision : 1, finished);
+    put_whole(c, visit, Form(visit), nullptr, state ? state->revision : 1, finished, state.has_value());
     return true;
   });
 }
@@ -280,7 +299,7 @@ Stored<void> Store::begin_visit(const Visit& visit) {
     if (state_of(*connection_, visit.id))
       connection_->fail({StoreTrouble::refused, "there is a visit " + visit.id + " already"});
     else
-      put_whole(*connection_, visit, nullptr, 1, false);
+      put_whole(*connection_, visit, Form(visit), nullptr, 1, false, false);
   });
 }
 
@@ -291,7 +310,7 @@ Stored<void> Store::update_visit(const Visit& visit) {
     const auto state = state_of(c, visit.id);
     const auto earlier = load_open(c, visit.id);
     if (!earlier) return;
-    put_circumstances(c, visit, &*earlier, state->revision, false);
+    put_circumstances(c, visit, &*earlier, state->revision, false, Form(visit).circumstances());
     // What was not known before and is now is no change.
     Visit later = visit;
     later.bottle.readings = earlier->bottle.readings;
@@ -316,7 +335,7 @@ Stored<void> Store::correct_readings(const std::string& visit_id, const std::vec
     if (state->finished)
       revise(c, *earlier, later, *state);
     else
-      put_whole(c, later, &*earlier, state->revision, false);
+      put_whole(c, later, Form(later), &*earlier, state->revision, false, true);
     for (AuditNote& note : differences(visit_to_json(*earlier), visit_to_json(later), visit_id, true)) {
       note.reason = reason;
       write_note(note);
@@ -360,7 +379,7 @@ Stored<void> Store::tell_plan(const std::string& visit_id, const Plan& plan) {
         write_note(note);
       c.tell("UPDATE visits SET revision = revision + 1 WHERE id = ?", {id_value(visit_id)});
     }
-    put_plan(c, visit_id, plan);
+    put_plan(c, visit_id, plan_to_json(plan).dump());
     for (const HandChange& change : plan.changes)
       write_note({"plan", visit_id, "step " + std::to_string(change.step) + " " + change.what, change.before,
                   change.after, change.staff + ": " + change.reason});
