@@ -14,7 +14,7 @@ QString q(const std::string& text) {
 
 // Where customers see the screen, the first letter of each word.
 QString shown_name(const Customer& customer, bool hidden) {
-  const QString name = q(customer.name.value_or(""));
+  QString name = q(customer.name.value_or(""));
   if (!hidden) return name;
   QStringList letters;
   for (const QString& word : name.split(' ', Qt::SkipEmptyParts)) letters.append(word.left(1) + '.');

@@ -23,7 +23,7 @@ std::string say(const char* text) {
 
 }  // namespace
 
-JournalRecords::JournalRecords(Store& own, std::string own_url, std::string shared_url,
+JournalRecords::JournalRecords(Store& own, const std::string& own_url, std::string shared_url,
                                JournaledStore::NewId new_id, std::function<void()> changed,
                                std::function<void()> state_changed)
     : StoreRecords(own, own_url),
@@ -37,7 +37,7 @@ Records::Kept JournalRecords::write(WaitingWork work) {
 }
 
 Records::Kept JournalRecords::there(const std::function<Stored<void>(Store&)>& work) {
-  const Signature by = store().signature();
+  Signature by = store().signature();
   const auto done = courier_.ask<std::string>(
       [work, by](Store& shared) -> Stored<std::string> {
         shared.sign_as([by] { return by; });
@@ -110,7 +110,7 @@ tl::expected<std::optional<Customer>, std::string> JournalRecords::edit_customer
 }
 
 Records::Kept JournalRecords::keep_lot(const ReagentLot& lot) {
-  const auto kept = there([lot](Store& shared) { return shared.keep_lot(lot); });
+  auto kept = there([lot](Store& shared) { return shared.keep_lot(lot); });
   return kept ? StoreRecords::keep_lot(lot) : kept;
 }
 Records::Kept JournalRecords::add_check(const InstrumentCheck& check) {
@@ -130,12 +130,12 @@ Records::Kept JournalRecords::add_curve(const LotCurve& curve) {
 }
 
 Records::Kept JournalRecords::keep_staff(const StaffMember& member) {
-  const auto kept = there([member](Store& shared) { return brimline::keep_staff(shared, member); });
+  auto kept = there([member](Store& shared) { return brimline::keep_staff(shared, member); });
   return kept ? StoreRecords::keep_staff(member) : kept;
 }
 
 Records::Kept JournalRecords::erase_customer(const std::string& id, const std::string& reason) {
-  const auto kept = there([id, reason](Store& shared) { return shared.erase_customer(id, reason); });
+  auto kept = there([id, reason](Store& shared) { return shared.erase_customer(id, reason); });
   if (kept && store().customer(id).value_or(std::nullopt)) return StoreRecords::erase_customer(id, reason);
   return kept;
 }

@@ -13,7 +13,7 @@ namespace brimline {
 class JournalRecords : public StoreRecords {
  public:
   // `own`: the counter's own store, at `own_url`.
-  JournalRecords(Store& own, std::string own_url, std::string shared_url, JournaledStore::NewId new_id,
+  JournalRecords(Store& own, const std::string& own_url, std::string shared_url, JournaledStore::NewId new_id,
                  std::function<void()> changed, std::function<void()> state_changed);
 
   Kept begin(const Visit& visit) override;

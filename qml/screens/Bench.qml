@@ -23,9 +23,6 @@ Item {
                 id: headline
                 width: parent.width - (back.visible ? back.width + Ink.room : 0)
                 text: screen.bench.headline
-                fontSizeMode: Text.HorizontalFit
-                minimumPixelSize: Ink.px(20)
-                wrapMode: Text.NoWrap
             }
             Act {
                 id: back

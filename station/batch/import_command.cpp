@@ -21,7 +21,7 @@ void print(const ImportCounts& counts) {
   std::cout.flush();
 }
 
-void complain(const Remarks& remarks, const char* before) {
+void complain(const ImportRemarks& remarks, const char* before) {
   for (const Fault& fault : remarks.list()) std::cerr << before << fault.text() << "\n";
   if (remarks.count() > remarks.list().size())
     std::cerr << before << "and " << remarks.count() - remarks.list().size() << " more\n";

@@ -327,8 +327,11 @@ Inference infer(std::span<const Visit> visits) {
   const double likeliest = *std::max_element(out.chance.begin(), out.chance.end());
   if (const double chance = out.of(Cause::replaced);
       chance > kNamed || (chance == likeliest && chance > out.nothing)) {
-    const double mean = all.first / sum;
-    out.replaced = WaterReplaced{mean, std::sqrt(std::max(1e-8, all.second / sum - mean * mean))};
+    // The share where some was replaced, as the table of dilutions has it; its sd counts the chance that none
+    // was.
+    const double mean = all.first / sum / chance;
+    out.replaced = WaterReplaced{
+        mean, std::sqrt(std::max(1e-8, (all.second - 2 * mean * all.first) / sum + mean * mean))};
   }
   if (doses) out.volume = volume_of(volumes, visits[last].vessel);
   return out;

@@ -47,8 +47,8 @@ struct Import {
   std::vector<ImportedVessel> vessels;
   std::vector<Visit> visits;
   ImportCounts counts;
-  Remarks faults;  // lines that cannot be taken; the rest can
-  Remarks notes;   // what is left as it is in the records, columns left out
+  ImportRemarks faults;  // lines that cannot be taken; the rest can
+  ImportRemarks notes;   // what is left as it is in the records, columns left out
 };
 
 // Looks the files through against the records and changes nothing. An id that a line does not give is made of

@@ -81,7 +81,7 @@ void ImportTable::forget_extra(size_t index) {
   std::erase_if(extras_, [&](const Extra& extra) { return extra.index == index; });
 }
 
-bool ImportTable::next(Remarks& faults) {
+bool ImportTable::next(ImportRemarks& faults) {
   faults_ = &faults;
   spoilt_ = false;
   if (!reader_.next(cells_)) {

@@ -26,7 +26,7 @@ struct ImportColumn {
 };
 
 // Faults and remarks as they are found, in their order; only so many are kept.
-class Remarks {
+class ImportRemarks {
  public:
   static constexpr size_t kMost = 1'000;
   void add(Fault fault) {
@@ -47,7 +47,7 @@ class ImportTable {
   static tl::expected<std::unique_ptr<ImportTable>, Fault> open(const std::string& file,
                                                                 std::span<const ImportColumn> known);
   // The next row; false at the end. Faults of rows go to `faults`, the row being `spoilt()`.
-  bool next(Remarks& faults);
+  bool next(ImportRemarks& faults);
 
   bool has(std::string_view column) const;
   // The cell without blanks around it and its guard; nothing where it is empty or the column is not there.
@@ -94,7 +94,7 @@ class ImportTable {
   size_t width_ = 0;
   std::uint64_t size_ = 0;
   std::vector<std::string> cells_;
-  Remarks* faults_ = nullptr;
+  ImportRemarks* faults_ = nullptr;
   bool spoilt_ = false;
 };
 
