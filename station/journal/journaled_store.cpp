@@ -8,7 +8,7 @@ namespace brimline {
 Stored<void> JournaledStore::write(WaitingWork work) {
   work.id = new_id_();
   work.by = own_.signature();
-  const auto done = own_.connection().transact(Access::write, [&] {
+  auto done = own_.connection().transact(Access::write, [&] {
     if (auto here = do_work(own_, work); !here) return own_.connection().fail(here.error());
     if (auto queued = queue_work(own_, work); !queued) own_.connection().fail(queued.error());
   });
@@ -28,7 +28,7 @@ Stored<void> JournaledStore::insist(const std::string& id) {
   const auto found = std::find_if(all->begin(), all->end(), [&](const auto& work) { return work.id == id; });
   if (found == all->end()) return {};
   const WaitingWork again = work::insisted(*found);
-  const auto done = own_.connection().transact(Access::write, [&] {
+  auto done = own_.connection().transact(Access::write, [&] {
     (void)drop_work(own_, id);
     (void)queue_work(own_, again);
   });
