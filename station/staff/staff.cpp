@@ -18,7 +18,7 @@ constexpr unsigned long long kPasses = 2;
 
 constexpr int kFree = 2;                // wrong PINs without a wait
 constexpr std::int64_t kFirstWait = 5;  // seconds
-constexpr std::int64_t kLongest = 15 * 60;
+constexpr std::int64_t kLongest = 900;
 
 bool ready() {
   static const bool done = sodium_init() >= 0;

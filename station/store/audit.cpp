@@ -88,7 +88,8 @@ struct Walk {
       const ordered_json* was = i < before.size() ? &before[i] : nullptr;
       const ordered_json* is = i < after.size() ? &after[i] : nullptr;
       if (was && is && *was == *is) continue;
-      const ordered_json* named = member(was ? *was : *is, "analyte");
+      const ordered_json& known = was ? *was : after[i];
+      const ordered_json* named = member(known, "analyte");
       notes.push_back({"reading", subject, named ? value_text(named) : std::nullopt, text_of(was),
                        text_of(is), std::nullopt});
     }
@@ -98,7 +99,7 @@ struct Walk {
     if (!reading) return std::nullopt;
     std::string out = value_text(member(*reading, "value")).value_or("");
     for (const char* key : {"clipped", "method", "dilution", "instrument", "lot"})
-      if (const auto text = value_text(member(*reading, key))) out += ", " + *text;
+      if (const auto text = value_text(member(*reading, key))) out.append(", ").append(*text);
     return out;
   }
 };
