@@ -58,7 +58,7 @@ struct Walk {
     for (const std::string& key : keys) {
       const ordered_json *was = member(before, key), *is = member(after, key);
       if (was && is && *was == *is) continue;
-      const std::string there = path.empty() ? key : path + "/" + key;
+      const std::string there = path.empty() ? key : std::string(path).append("/").append(key);
       const ordered_json none = ordered_json::object();
       const bool nested = (was && was->is_object()) || (is && is->is_object());
       if (there == "readings")

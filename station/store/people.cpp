@@ -28,9 +28,17 @@ std::string upsert(const std::string& table, const std::string& columns, size_t 
     if (std::string_view(column.name) == "id") continue;
     if (!first) sql += ", ";
     first = false;
-    sql += name + " = " +
-           (merge == Merge::fill ? "COALESCE(excluded." + name + ", " + table + "." + name + ")"
-                                 : "excluded." + name);
+    sql.append(name).append(" = ");
+    if (merge == Merge::fill)
+      sql.append("COALESCE(excluded.")
+          .append(name)
+          .append(", ")
+          .append(table)
+          .append(".")
+          .append(name)
+          .append(")");
+    else
+      sql.append("excluded.").append(name);
   }
   return sql;
 }

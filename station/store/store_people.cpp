@@ -59,7 +59,7 @@ Stored<std::optional<Customer>> Store::customer(const std::string& id) {
 Stored<std::optional<Customer>> Store::edit_customer(const Customer& seen, const Customer& now) {
   Connection& c = *connection_;
   return c.transact(Access::write, [&]() -> std::optional<Customer> {
-    const auto card = card_of(c, now.id);
+    auto card = card_of(c, now.id);
     const ordered_json was = customer_to_json(seen), is = customer_to_json(now);
     ordered_json out = card ? customer_to_json(*card) : is;
     for (const Column& column : customer_columns()) {
@@ -89,7 +89,7 @@ Stored<std::optional<Customer>> Store::edit_customer(const Customer& seen, const
 Stored<void> Store::erase_customer(const std::string& id, const std::string& reason) {
   Connection& c = *connection_;
   const bool sqlite = c.engine() == Engine::sqlite;
-  const auto done = c.transact(Access::write, [&] {
+  auto done = c.transact(Access::write, [&] {
     if (!card_of(c, id)) return c.fail({StoreTrouble::refused, "there is no customer " + id});
     const QVariant key = Connection::value(id);
     c.tell("DELETE FROM erasing");
