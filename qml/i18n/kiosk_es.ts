@@ -67,6 +67,13 @@
     </message>
 </context>
 <context>
+    <name>Bench</name>
+    <message>
+        <source>Take back</source>
+        <translation>Retirar</translation>
+    </message>
+</context>
+<context>
     <name>Bottle</name>
     <message>
         <source>To the bench</source>
@@ -1252,6 +1259,10 @@
     <message>
         <source>Take back %1 %2</source>
         <translation>Retirar %1 %2</translation>
+    </message>
+    <message>
+        <source>Done: %1.</source>
+        <translation>Hecho: %1.</translation>
     </message>
 </context>
 <context>

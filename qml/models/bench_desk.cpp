@@ -246,8 +246,9 @@ QString BenchDesk::takeBackWord() const {
 }
 
 void BenchDesk::takeBack() {
+  const QString what = takeBackWord();
   const auto kept = counter_.take_back_reading();
-  setTrouble(kept ? QString() : q(kept.error()));
+  setSays(kept ? tr("Done: %1.").arg(what) : q(kept.error()));
 }
 
 void BenchDesk::settleOrphan(bool into_bottle) {

@@ -28,9 +28,9 @@ Item {
                 id: back
                 objectName: "take_back"
                 anchors { right: parent.right; top: parent.top }
-                width: Math.min(implicitWidth, parent.width / 2)
-                visible: text.length > 0
-                text: screen.bench.takeBackWord
+                visible: screen.bench.takeBackWord.length > 0
+                text: qsTr("Take back")
+                Accessible.name: screen.bench.takeBackWord
                 onClicked: screen.bench.takeBack()
             }
         }
