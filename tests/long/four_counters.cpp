@@ -184,10 +184,12 @@ CountersTally work_at_counters(const std::filesystem::path& folder, int counters
 
   brimline::testing::CutProxy wire(server.port());
   std::vector<Counter> all;
+  all.reserve(static_cast<size_t>(counters));
   for (int i = 0; i < counters; ++i)
     all.push_back({i, "sqlite:" + (folder / ("counter" + std::to_string(i) + ".db")).string(), {}, 0, 0, {}});
   const auto begun_at = Clock::now();
   std::vector<std::thread> threads;
+  threads.reserve(all.size());
   for (Counter& counter : all)
     threads.emplace_back([&] { counter.work(server.url("shop", wire.port()), visits_each, seed); });
   std::atomic<bool> working{true};

@@ -12,7 +12,6 @@ namespace {
 
 using std::chrono::days;
 using std::chrono::hours;
-using ::testing::IsEmpty;
 using ::testing::SizeIs;
 
 Instant at(const std::string& text) {
