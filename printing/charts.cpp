@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "printing/readings_table.h"
+#include "station/compare/compare.h"
 #include "station/wording/clock_words.h"
 
 namespace brimline {
@@ -12,10 +13,6 @@ namespace {
 
 constexpr size_t kMostPoints = 8;
 constexpr const char* kWeekly[] = {"free_chlorine", "total_bromine", "biguanide", "ph", "total_alkalinity"};
-
-std::optional<Instant> time_of(const Visit& visit) {
-  return visit.bottle.taken_at ? visit.bottle.taken_at : visit.bottle.tested_at;
-}
 
 void add_point(Chart& chart, const Visit& visit, const AnalyteId& analyte, const Words& words,
                std::optional<Instant>& first) {

@@ -6,6 +6,7 @@
 
 #include "printing/charts.h"
 #include "printing/readings_table.h"
+#include "station/compare/plan_answer.h"
 #include "station/wording/clock_words.h"
 #include "station/wording/hand_words.h"
 #include "station/wording/sheet_words.h"
@@ -32,6 +33,7 @@ SheetTitles titles_of(const Words& words, const Plan* plan) {
   t.trouble = say(phrase("sheet", "If something goes wrong"));
   t.page = say(phrase("sheet", "page %1 of %2"));
   t.charts = say(phrase("sheet", "Over your visits"));
+  t.last_plan = say(phrase("sheet", "Did last visit’s plan work?"));
   t.scan = say(phrase("sheet", "for our counter"));
   t.columns = {say(phrase("sheet", "Reading")),    say(phrase("sheet", "This bottle")),
                say(phrase("sheet", "Target")),     say(phrase("sheet", "After the steps")),
@@ -271,6 +273,9 @@ Sheet make_sheet(const Visit& visit, const Visit* earlier, const ShopDetails& sh
   sheet.rows = readings_table(visit, earlier, words, targets);
   sheet.charts = charts_of(visit, options.history, words, targets);
   sheet.rows_note = rows_note_of(visit, words);
+  if (earlier)
+    for (const PlanAnswer& answer : answers_of(*earlier, visit, words))
+      sheet.last_plan.push_back(answer.text);
   sheet.trouble = trouble_lines(words, sheet.shop);
   sheet.code = visit_code(visit.id);
   sheet.footer = (shop.name.empty() ? sheet.titles.sheet : shop.name) +

@@ -73,7 +73,7 @@ struct Chart {
 // Titles and fixed labels, in the sheet's language.
 struct SheetTitles {
   std::string sheet, findings, before, steps, caution, still_open, watch, come_back, readings, charts,
-      trouble, page;
+      last_plan, trouble, page;
   std::string scan;                  // beneath the QR
   std::vector<std::string> columns;  // name, value, target, expected, last, fill
 };
@@ -94,6 +94,7 @@ struct Sheet {
   std::string come_back;
   std::vector<SheetRow> rows;
   std::string rows_note;
+  std::vector<std::string> last_plan;  // whether last visit's plan worked, a finding each
   std::vector<Chart> charts;
   std::vector<std::string> trouble;  // when something goes wrong, and storing
   std::string code;                  // opaque, for the QR (station/wording/visit_code.h)

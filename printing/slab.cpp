@@ -197,6 +197,7 @@ std::vector<Slab> slabs_of(const Sheet& sheet, const Frame& frame) {
   add_two_columns(out, sheet.titles.trouble, sheet.trouble, frame.type(kSmall));
   if (!sheet.steps.empty()) add_findings(out, sheet);
   add_table(out, sheet);
+  add_last_plan(out, sheet);
   add_charts(out, sheet);
   return out.take();
 }

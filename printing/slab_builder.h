@@ -55,6 +55,7 @@ class SlabBuilder {
 // The sheet's parts, each in a file of its own.
 void add_steps(SlabBuilder& out, const Sheet& sheet);
 void add_table(SlabBuilder& out, const Sheet& sheet);
+void add_last_plan(SlabBuilder& out, const Sheet& sheet);
 void add_charts(SlabBuilder& out, const Sheet& sheet);
 
 }  // namespace brimline

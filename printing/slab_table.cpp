@@ -182,6 +182,16 @@ void add_table(SlabBuilder& out, const Sheet& sheet) {
   out.wide_paragraph(break_lines(sheet.rows_note, frame.width, note), note);
 }
 
+void add_last_plan(SlabBuilder& out, const Sheet& sheet) {
+  if (sheet.last_plan.empty()) return;
+  const Frame& frame = out.frame();
+  const Type head = frame.type(9.6, true, Ink::accent), type = frame.type(8.8);
+  out.space(8);
+  out.wide_paragraph(break_lines(sheet.titles.last_plan, frame.width, head), head, true);
+  for (const std::string& line : sheet.last_plan)
+    out.wide_paragraph(break_lines(line, frame.width, type), type, &line != &sheet.last_plan.back());
+}
+
 void add_charts(SlabBuilder& out, const Sheet& sheet) {
   const Frame& frame = out.frame();
   if (sheet.charts.empty() || frame.large) return;

@@ -120,6 +120,22 @@ Customer read_customer_object(JsonFields& from) {
   return out;
 }
 
+// All of it or none: the volume and until when; what stood before may be missing.
+std::optional<LearntVolume> read_learnt_volume(JsonFields& from) {
+  const auto volume = from.number_if("learnt_volume_m3", kPositive);
+  const auto until = from.instant_if("learnt_until");
+  const auto before = from.number_if("volume_before_m3", kPositive);
+  const auto before_sd = from.number_if("volume_before_relative_sd", kNotNegative);
+  if (!volume || !until) {
+    if (volume || until || before || before_sd)
+      from.fault("learnt_volume_m3", "half of a learnt volume", "`learnt_volume_m3` and `learnt_until`");
+    return std::nullopt;
+  }
+  LearntVolume out{Volume::cubic_metres(*volume), *until, std::nullopt, before_sd};
+  if (before) out.before = Volume::cubic_metres(*before);
+  return out;
+}
+
 Vessel read_vessel_object(JsonFields& from) {
   Vessel out;
   out.id = from.id("id");
@@ -131,6 +147,7 @@ Vessel read_vessel_object(JsonFields& from) {
   out.plaster_age_days = from.number_if("plaster_age_days", kNotNegative);
   if (const auto v = from.number_if("volume_m3", kPositive)) out.volume = Volume::cubic_metres(*v);
   out.volume_relative_sd = from.number_if("volume_relative_sd", kNotNegative);
+  out.learnt_volume = read_learnt_volume(from);
   out.sanitizer = from.choice_if<Sanitizer>("sanitizer");
   out.previous_sanitizer = from.choice_if<Sanitizer>("previous_sanitizer");
   if (const auto t = from.number_if("water_temperature_c", kWaterCelsius))
@@ -299,6 +316,12 @@ ordered_json vessel_to_json(const Vessel& vessel) {
   put(out, "plaster_age_days", vessel.plaster_age_days);
   if (vessel.volume) out["volume_m3"] = number_to_json(vessel.volume->cubic_metres());
   put(out, "volume_relative_sd", vessel.volume_relative_sd);
+  if (const auto& learnt = vessel.learnt_volume) {
+    out["learnt_volume_m3"] = number_to_json(learnt->volume.cubic_metres());
+    out["learnt_until"] = learnt->until.text();
+    if (learnt->before) out["volume_before_m3"] = number_to_json(learnt->before->cubic_metres());
+    put(out, "volume_before_relative_sd", learnt->before_relative_sd);
+  }
   put(out, "sanitizer", vessel.sanitizer);
   put(out, "previous_sanitizer", vessel.previous_sanitizer);
   if (vessel.water_temperature)

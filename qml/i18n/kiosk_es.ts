@@ -594,6 +594,13 @@
     </message>
 </context>
 <context>
+    <name>PlanAnswers</name>
+    <message>
+        <source>Did the plan work?</source>
+        <translation>¿Funcionó el plan?</translation>
+    </message>
+</context>
+<context>
     <name>QObject</name>
     <message>
         <source>No instrument is set; type the readings. (Back room, Instrument)</source>
@@ -741,6 +748,13 @@
     <message>
         <source>Write down the vessel</source>
         <translation>Anotar la piscina o el spa</translation>
+    </message>
+</context>
+<context>
+    <name>VolumeLesson</name>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
     </message>
 </context>
 <context>
@@ -1844,6 +1858,10 @@
         <source>Then and now</source>
         <translation>Antes y ahora</translation>
     </message>
+    <message>
+        <source>Plan with %1</source>
+        <translation>Planificar con %1</translation>
+    </message>
 </context>
 <context>
     <name>brimline::Ticket</name>
@@ -2927,10 +2945,6 @@
         <translation>Una dosis indicada movió el agua más de lo debido: quizá se agregó de más, o el volumen registrado es demasiado grande.</translation>
     </message>
     <message>
-        <source>The water answers the doses like %1 m3, which the volume on file does not fit: measure the vessel.</source>
-        <translation>El agua responde a las dosis como si fueran %1&#xa0;m³, lo que no coincide con el volumen registrado: mida la piscina o el spa.</translation>
-    </message>
-    <message>
         <source>Alkalinity fell and calcium did not: acid, dry acid or trichlor tablets do that.</source>
         <translation>Bajó la alcalinidad y no el calcio: eso hacen el ácido, el ácido seco o las tabletas de tricloro.</translation>
     </message>
@@ -2977,6 +2991,138 @@
     <message>
         <source>Perhaps: %1</source>
         <translation>Quizá: %1</translation>
+    </message>
+    <message>
+        <source>The water answers the doses like %1, which the volume on file does not fit: measure the vessel.</source>
+        <translation>El agua responde a las dosis como %1, y el volumen de la ficha no concuerda: mida el vaso.</translation>
+    </message>
+    <message>
+        <source>Cloudy water</source>
+        <translation>Agua turbia</translation>
+    </message>
+    <message>
+        <source>Green water</source>
+        <translation>Agua verde</translation>
+    </message>
+    <message>
+        <source>Stains</source>
+        <translation>Manchas</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Incrustación</translation>
+    </message>
+    <message>
+        <source>Sore eyes</source>
+        <translation>Ojos irritados</translation>
+    </message>
+    <message>
+        <source>Strong smell</source>
+        <translation>Olor fuerte</translation>
+    </message>
+    <message>
+        <source>Green hair</source>
+        <translation>Pelo verde</translation>
+    </message>
+    <message>
+        <source>Foam</source>
+        <translation>Espuma</translation>
+    </message>
+    <message>
+        <source>Slimy walls</source>
+        <translation>Paredes resbaladizas</translation>
+    </message>
+    <message>
+        <source>Water that dissolves calcium</source>
+        <translation>Agua que disuelve calcio</translation>
+    </message>
+    <message>
+        <source>Water that drops calcium</source>
+        <translation>Agua que deposita calcio</translation>
+    </message>
+    <message>
+        <source>Stabilizer against free chlorine</source>
+        <translation>Estabilizador frente a cloro libre</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>al menos %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>como mucho %1</translation>
+    </message>
+    <message>
+        <source>%1: worked. It was %2 and is %3; the target is %4.</source>
+        <translation>%1: funcionó. Era %2 y es %3; el objetivo es %4.</translation>
+    </message>
+    <message>
+        <source>%1: partly. It was %2 and is %3, on its way to the target, %4.</source>
+        <translation>%1: en parte. Era %2 y es %3, camino del objetivo, %4.</translation>
+    </message>
+    <message>
+        <source>%1: did not work. It was %2 and is %3; the target is %4.</source>
+        <translation>%1: no funcionó. Era %2 y es %3; el objetivo es %4.</translation>
+    </message>
+    <message>
+        <source>%1: cannot be told. It was %2 and is %3, target %4: less than the readings’ error apart.</source>
+        <translation>%1: no se puede decir. Era %2 y es %3, objetivo %4: la diferencia es menor que el error de las lecturas.</translation>
+    </message>
+    <message>
+        <source>Combined chlorine</source>
+        <translation>Cloro combinado</translation>
+    </message>
+    <message>
+        <source>%1: cannot be told. It was not read this time.</source>
+        <translation>%1: no se puede decir. Esta vez no se midió.</translation>
+    </message>
+    <message>
+        <source>%1: cannot be told. A reading stands at the end of its range.</source>
+        <translation>%1: no se puede decir. Una lectura está al final de su intervalo.</translation>
+    </message>
+    <message>
+        <source>%1: did not work. It is told of again.</source>
+        <translation>%1: no funcionó. Se vuelve a mencionar.</translation>
+    </message>
+    <message>
+        <source>%1: worked. It is not told of any more.</source>
+        <translation>%1: funcionó. Ya no se menciona.</translation>
+    </message>
+    <message>
+        <source>%1: did not work. It is found again.</source>
+        <translation>%1: no funcionó. Se encuentra de nuevo.</translation>
+    </message>
+    <message>
+        <source>%1: cannot be told. It is so near its limit that the error decides.</source>
+        <translation>%1: no se puede decir. Está tan cerca de su límite que decide el error.</translation>
+    </message>
+    <message>
+        <source>%1: worked. It is not found any more.</source>
+        <translation>%1: funcionó. Ya no se encuentra.</translation>
+    </message>
+    <message>
+        <source>%1 US gallons</source>
+        <translation>%1 galones de EE. UU.</translation>
+    </message>
+    <message>
+        <source>%1 m³</source>
+        <translation>%1 m³</translation>
+    </message>
+    <message>
+        <source>From how the water answered the doses: %1; no volume is on file.</source>
+        <translation>Según respondió el agua a las dosis: %1; no hay volumen en la ficha.</translation>
+    </message>
+    <message>
+        <source>From how the water answered the doses: %1; on file: %2.</source>
+        <translation>Según respondió el agua a las dosis: %1; en la ficha: %2.</translation>
+    </message>
+    <message>
+        <source>The volume on file, %1, was taken from how the water answered.</source>
+        <translation>El volumen de la ficha, %1, se tomó de cómo respondió el agua.</translation>
+    </message>
+    <message>
+        <source>The volume on file, %1, was taken from how the water answered; before, it was %2.</source>
+        <translation>El volumen de la ficha, %1, se tomó de cómo respondió el agua; antes era %2.</translation>
     </message>
 </context>
 <context>
@@ -5402,6 +5548,10 @@
     <message>
         <source>Free chlorine and pH are shown before the chlorine is used up: both come down after.</source>
         <translation>El cloro libre y el pH se muestran antes de que el cloro se gaste: después bajan los dos.</translation>
+    </message>
+    <message>
+        <source>Did last visit’s plan work?</source>
+        <translation>¿Funcionó el plan de la visita anterior?</translation>
     </message>
 </context>
 <context>

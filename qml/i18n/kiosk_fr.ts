@@ -594,6 +594,13 @@
     </message>
 </context>
 <context>
+    <name>PlanAnswers</name>
+    <message>
+        <source>Did the plan work?</source>
+        <translation>Le plan a-t-il marché ?</translation>
+    </message>
+</context>
+<context>
     <name>QObject</name>
     <message>
         <source>No instrument is set; type the readings. (Back room, Instrument)</source>
@@ -741,6 +748,13 @@
     <message>
         <source>Write down the vessel</source>
         <translation>Noter le bassin</translation>
+    </message>
+</context>
+<context>
+    <name>VolumeLesson</name>
+    <message>
+        <source>Undo</source>
+        <translation>Annuler</translation>
     </message>
 </context>
 <context>
@@ -1844,6 +1858,10 @@
         <source>Then and now</source>
         <translation>Avant et maintenant</translation>
     </message>
+    <message>
+        <source>Plan with %1</source>
+        <translation>Planifier avec %1</translation>
+    </message>
 </context>
 <context>
     <name>brimline::Ticket</name>
@@ -2927,10 +2945,6 @@
         <translation>Une dose conseillée a plus agi que prévu&#xa0;: peut-être en a-t-on mis davantage, ou le volume noté est trop grand.</translation>
     </message>
     <message>
-        <source>The water answers the doses like %1 m3, which the volume on file does not fit: measure the vessel.</source>
-        <translation>L’eau répond aux doses comme %1&#xa0;m³, ce qui ne s’accorde pas avec le volume noté&#xa0;: mesurez le bassin.</translation>
-    </message>
-    <message>
         <source>Alkalinity fell and calcium did not: acid, dry acid or trichlor tablets do that.</source>
         <translation>L’alcalinité a baissé, le calcium non&#xa0;: c’est ce que font l’acide, l’acide sec ou les galets de trichlore.</translation>
     </message>
@@ -2977,6 +2991,138 @@
     <message>
         <source>Perhaps: %1</source>
         <translation>Peut-être&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>The water answers the doses like %1, which the volume on file does not fit: measure the vessel.</source>
+        <translation>L’eau répond aux doses comme %1, ce que le volume en fiche n’explique pas : mesurez le bassin.</translation>
+    </message>
+    <message>
+        <source>Cloudy water</source>
+        <translation>Eau trouble</translation>
+    </message>
+    <message>
+        <source>Green water</source>
+        <translation>Eau verte</translation>
+    </message>
+    <message>
+        <source>Stains</source>
+        <translation>Taches</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Tartre</translation>
+    </message>
+    <message>
+        <source>Sore eyes</source>
+        <translation>Yeux irrités</translation>
+    </message>
+    <message>
+        <source>Strong smell</source>
+        <translation>Odeur forte</translation>
+    </message>
+    <message>
+        <source>Green hair</source>
+        <translation>Cheveux verts</translation>
+    </message>
+    <message>
+        <source>Foam</source>
+        <translation>Mousse</translation>
+    </message>
+    <message>
+        <source>Slimy walls</source>
+        <translation>Parois glissantes</translation>
+    </message>
+    <message>
+        <source>Water that dissolves calcium</source>
+        <translation>Eau qui dissout le calcaire</translation>
+    </message>
+    <message>
+        <source>Water that drops calcium</source>
+        <translation>Eau qui dépose du calcaire</translation>
+    </message>
+    <message>
+        <source>Stabilizer against free chlorine</source>
+        <translation>Stabilisant par rapport au chlore libre</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>au moins %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>au plus %1</translation>
+    </message>
+    <message>
+        <source>%1: worked. It was %2 and is %3; the target is %4.</source>
+        <translation>%1 : a marché. C’était %2, c’est %3 ; la cible est %4.</translation>
+    </message>
+    <message>
+        <source>%1: partly. It was %2 and is %3, on its way to the target, %4.</source>
+        <translation>%1 : en partie. C’était %2, c’est %3, en chemin vers la cible, %4.</translation>
+    </message>
+    <message>
+        <source>%1: did not work. It was %2 and is %3; the target is %4.</source>
+        <translation>%1 : n’a pas marché. C’était %2, c’est %3 ; la cible est %4.</translation>
+    </message>
+    <message>
+        <source>%1: cannot be told. It was %2 and is %3, target %4: less than the readings’ error apart.</source>
+        <translation>%1 : on ne peut le dire. C’était %2, c’est %3, cible %4 : l’écart est plus petit que l’erreur des mesures.</translation>
+    </message>
+    <message>
+        <source>Combined chlorine</source>
+        <translation>Chlore combiné</translation>
+    </message>
+    <message>
+        <source>%1: cannot be told. It was not read this time.</source>
+        <translation>%1 : on ne peut le dire. Non mesuré cette fois.</translation>
+    </message>
+    <message>
+        <source>%1: cannot be told. A reading stands at the end of its range.</source>
+        <translation>%1 : on ne peut le dire. Une mesure est au bout de sa plage.</translation>
+    </message>
+    <message>
+        <source>%1: did not work. It is told of again.</source>
+        <translation>%1 : n’a pas marché. C’est de nouveau signalé.</translation>
+    </message>
+    <message>
+        <source>%1: worked. It is not told of any more.</source>
+        <translation>%1 : a marché. Ce n’est plus signalé.</translation>
+    </message>
+    <message>
+        <source>%1: did not work. It is found again.</source>
+        <translation>%1 : n’a pas marché. On le retrouve.</translation>
+    </message>
+    <message>
+        <source>%1: cannot be told. It is so near its limit that the error decides.</source>
+        <translation>%1 : on ne peut le dire. C’est si près de la limite que l’erreur décide.</translation>
+    </message>
+    <message>
+        <source>%1: worked. It is not found any more.</source>
+        <translation>%1 : a marché. On ne le retrouve plus.</translation>
+    </message>
+    <message>
+        <source>%1 US gallons</source>
+        <translation>%1 gallons US</translation>
+    </message>
+    <message>
+        <source>%1 m³</source>
+        <translation>%1 m³</translation>
+    </message>
+    <message>
+        <source>From how the water answered the doses: %1; no volume is on file.</source>
+        <translation>D’après la réponse de l’eau aux doses : %1 ; aucun volume n’est en fiche.</translation>
+    </message>
+    <message>
+        <source>From how the water answered the doses: %1; on file: %2.</source>
+        <translation>D’après la réponse de l’eau aux doses : %1 ; en fiche : %2.</translation>
+    </message>
+    <message>
+        <source>The volume on file, %1, was taken from how the water answered.</source>
+        <translation>Le volume en fiche, %1, a été tiré de la réponse de l’eau.</translation>
+    </message>
+    <message>
+        <source>The volume on file, %1, was taken from how the water answered; before, it was %2.</source>
+        <translation>Le volume en fiche, %1, a été tiré de la réponse de l’eau ; avant, c’était %2.</translation>
     </message>
 </context>
 <context>
@@ -5402,6 +5548,10 @@
     <message>
         <source>Free chlorine and pH are shown before the chlorine is used up: both come down after.</source>
         <translation>Le chlore libre et le pH sont donnés avant que le chlore soit consommé&#xa0;: tous deux redescendent ensuite.</translation>
+    </message>
+    <message>
+        <source>Did last visit’s plan work?</source>
+        <translation>Le plan de la dernière visite a-t-il marché ?</translation>
     </message>
 </context>
 <context>

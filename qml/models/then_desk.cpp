@@ -3,6 +3,9 @@
 
 #include "analysis/panel/analyte.h"
 #include "qml/models/clock_face.h"
+#include "qml/models/facts.h"
+#include "station/compare/plan_answer.h"
+#include "station/compare/volume_words.h"
 
 namespace brimline {
 namespace {
@@ -22,6 +25,7 @@ ThenDesk::ThenDesk(Counter& counter, const Services& services, QObject* parent)
       counter_(counter),
       changes_({"name", "earlier", "now", "expected", "text"}),
       explanations_({"sentence"}),
+      answers_({"verdict", "sentence"}),
       compare_(services.compare) {
   pool_.setMaxThreadCount(1);
   connect(&counter_, &Counter::changed, this, &ThenDesk::refresh);
@@ -69,12 +73,15 @@ void ThenDesk::refresh() {
   const int request = ++asked_;
   const Visit* visit = counter_.open() ? shown() : nullptr;
   earlier_ = visit ? q(visit->id) : QString();
+  volume_.reset();
   if (!visit || counter_.visit().bottle.readings.empty()) {
     changes_.replace({});
     explanations_.replace({});
+    answers_.replace({});
     emit changed();
     return;
   }
+  showAnswers(*visit);
   // The chosen visit and those before it lend what it did not read itself.
   std::vector<Visit> visits;
   for (const Visit& before : counter_.earlier()) {
@@ -82,17 +89,74 @@ void ThenDesk::refresh() {
     if (before.id == visit->id) break;
   }
   visits.push_back(counter_.visit());
+  // The volume answers over all that was told, whichever visit is looked at.
+  std::vector<Visit> all;
+  if (visits.size() <= counter_.earlier().size()) {
+    all = counter_.earlier();
+    all.push_back(counter_.visit());
+  }
   pool_.clear();
-  pool_.start([this, request, visits = std::move(visits), compare = compare_,
+  pool_.start([this, request, visits = std::move(visits), all = std::move(all), compare = compare_,
                language = counter_.words().language()] {
     Comparison made = compare(visits, language);
-    QMetaObject::invokeMethod(this, [this, request, made = std::move(made)] { show(request, made); });
+    const auto volume = all.empty() ? made.volume : compare(all, language).volume;
+    QMetaObject::invokeMethod(
+        this, [this, request, made = std::move(made), volume] { show(request, made, volume); });
   });
   emit changed();
 }
 
-void ThenDesk::show(int request, const Comparison& comparison) {
+void ThenDesk::showAnswers(const Visit& then) {
+  QList<QVariantMap> rows;
+  for (const PlanAnswer& answer : answers_of(then, counter_.visit(), counter_.words()))
+    rows.append({{"verdict", q(name_of(answer.verdict))}, {"sentence", q(answer.text)}});
+  answers_.replace(rows);
+}
+
+QString ThenDesk::volumeSays() const {
+  if (!counter_.open() || !volume_) return {};
+  return q(
+      found_volume_sentence(counter_.words(), *volume_, counter_.visit().vessel, units_of(counter_.visit())));
+}
+
+QString ThenDesk::lessonSays() const {
+  if (!counter_.open()) return {};
+  return q(lesson_sentence(counter_.words(), counter_.visit().vessel, units_of(counter_.visit())));
+}
+
+// Only where the water knows it better than the file: one that fits neither is to be measured.
+bool ThenDesk::canTakeVolume() const {
+  if (!volume_) return false;
+  const Vessel& vessel = counter_.visit().vessel;
+  return !vessel.volume ||
+         volume_->sd < 0.98 * vessel.volume_relative_sd.value_or(0.1) * vessel.volume->cubic_metres();
+}
+
+QString ThenDesk::takeWord() const {
+  if (!volume_) return {};
+  return tr("Plan with %1")
+      .arg(q(volume_words(counter_.words(), volume_->m3, volume_->sd, units_of(counter_.visit()))));
+}
+
+void ThenDesk::keepVessel(const Vessel& vessel) {
+  const auto kept = counter_.change([&](Visit& visit) { visit.vessel = vessel; });
+  trouble_ = kept ? QString() : q(kept.error());
+  emit changed();
+}
+
+void ThenDesk::takeVolume() {
+  if (!canTakeVolume()) return;
+  keepVessel(
+      with_volume(counter_.visit().vessel, *volume_, when_of(counter_.visit()).value_or(counter_.now())));
+}
+
+void ThenDesk::giveVolumeBack() {
+  if (counter_.open()) keepVessel(without_lesson(counter_.visit().vessel));
+}
+
+void ThenDesk::show(int request, const Comparison& comparison, const std::optional<VolumeFound>& volume) {
   if (request != asked_) return;
+  volume_ = volume;
   QList<QVariantMap> rows;
   for (const ReadingChange& change : comparison.changes) {
     const AnalyteKind* kind = find_analyte(change.analyte);

@@ -23,6 +23,13 @@ class ThenDesk : public QObject {
   Q_PROPERTY(QString earlierWord READ earlierWord NOTIFY changed)
   Q_PROPERTY(brimline::RowModel* changes READ changes CONSTANT)
   Q_PROPERTY(brimline::RowModel* explanations READ explanations CONSTANT)
+  Q_PROPERTY(brimline::RowModel* answers READ answers CONSTANT)  // of the plan of then, a finding each
+  // What the water's answers over the whole history say of the volume, or where the one on file came from.
+  Q_PROPERTY(QString volumeSays READ volumeSays NOTIFY changed)
+  Q_PROPERTY(QString lessonSays READ lessonSays NOTIFY changed)
+  Q_PROPERTY(bool canTakeVolume READ canTakeVolume NOTIFY changed)
+  Q_PROPERTY(QString takeWord READ takeWord NOTIFY changed)
+  Q_PROPERTY(QString trouble READ trouble NOTIFY changed)
 
  public:
   ThenDesk(Counter& counter, const Services& services, QObject* parent = nullptr);
@@ -35,18 +42,31 @@ class ThenDesk : public QObject {
   QString earlierWord() const;
   RowModel* changes() { return &changes_; }
   RowModel* explanations() { return &explanations_; }
+  RowModel* answers() { return &answers_; }
+  QString volumeSays() const;
+  QString lessonSays() const;
+  bool canTakeVolume() const;
+  QString takeWord() const;
+  QString trouble() const { return trouble_; }
+
+  // The volume found becomes the vessel's, for the plans to come; and back to what stood before.
+  Q_INVOKABLE void takeVolume();
+  Q_INVOKABLE void giveVolumeBack();
 
  signals:
   void changed();
 
  private:
   void refresh();
-  void show(int request, const Comparison& comparison);
+  void show(int request, const Comparison& comparison, const std::optional<VolumeFound>& volume);
+  void showAnswers(const Visit& then);
+  void keepVessel(const Vessel& vessel);
   const Visit* shown() const;  // null: the vessel has no earlier visit
 
   Counter& counter_;
-  RowModel changes_, explanations_;
-  QString earlier_;
+  RowModel changes_, explanations_, answers_;
+  QString earlier_, trouble_;
+  std::optional<VolumeFound> volume_;
   decltype(Services::compare) compare_;
   int asked_ = 0;
   QThreadPool pool_;  // one thread

@@ -68,6 +68,8 @@ Item {
                         font.pixelSize: Ink.px(20)
                     }
                 }
+                VolumeLesson { width: Math.min(column.width, Ink.px(860)); then: screen.then }
+                PlanAnswers { width: Math.min(column.width, Ink.px(860)); then: screen.then }
                 Item { width: 1; height: Ink.px(6) }
                 ChangeRow {
                     width: column.width

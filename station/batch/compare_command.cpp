@@ -7,6 +7,7 @@
 #include "station/batch/usage.h"
 #include "station/batch/visit_input.h"
 #include "station/compare/compare.h"
+#include "station/compare/plan_answer.h"
 
 namespace brimline::batch {
 
@@ -42,6 +43,13 @@ Json to_json(const Comparison& comparison) {
   return out;
 }
 
+Json to_json(const std::vector<PlanAnswer>& answers) {
+  Json out = Json::array();
+  for (const PlanAnswer& answer : answers)
+    out.push_back({{"finding", answer.finding}, {"verdict", name_of(answer.verdict)}, {"text", answer.text}});
+  return out;
+}
+
 std::string language_of(const Visit& visit) {
   return visit.customer && visit.customer->language ? *visit.customer->language : "en";
 }
@@ -55,7 +63,10 @@ int compare_command(const Arguments& arguments) {
     return bad_usage("compare", "expected EARLIER LATER, or more, oldest first");
   const auto visits = read_visit_files(parsed->positional);
   if (!visits) return bad_input(visits.error());
-  std::cout << to_json(compare(*visits, Words(language_of(visits->back())))).dump() << "\n";
+  const Words words(language_of(visits->back()));
+  Json out = to_json(compare(*visits, words));
+  out["plan_worked"] = to_json(answers_of((*visits)[visits->size() - 2], visits->back(), words));
+  std::cout << out.dump() << "\n";
   return kDone;
 }
 

@@ -74,6 +74,27 @@ void allow_for(const WaterReplaced& replaced, std::vector<Pair>& pairs) {
 
 }  // namespace
 
+Vessel with_volume(const Vessel& vessel, const VolumeFound& found, const Instant& until) {
+  Vessel out = vessel;
+  const LearntVolume* lesson = standing_lesson(vessel);
+  LearntVolume learnt{Volume::cubic_metres(found.m3), until, vessel.volume, vessel.volume_relative_sd};
+  if (lesson) learnt.before = lesson->before, learnt.before_relative_sd = lesson->before_relative_sd;
+  out.volume = learnt.volume;
+  out.volume_relative_sd = found.sd / found.m3;
+  out.learnt_volume = learnt;
+  return out;
+}
+
+Vessel without_lesson(const Vessel& vessel) {
+  const LearntVolume* lesson = standing_lesson(vessel);
+  if (!lesson) return vessel;
+  Vessel out = vessel;
+  out.volume = lesson->before;
+  out.volume_relative_sd = lesson->before_relative_sd;
+  out.learnt_volume.reset();
+  return out;
+}
+
 std::string_view name_of(ChangeVerdict verdict) {
   switch (verdict) {
     case ChangeVerdict::more:

@@ -52,6 +52,14 @@ struct Comparison {
   const ReadingChange* find(std::string_view analyte) const;
 };
 
+// When the water was taken; else when it was tested.
+std::optional<Instant> time_of(const Visit& visit);
+
+// The vessel with the volume found, for the plans to come, and with what stood before; `until` the bottle
+// that it was found with. And as it was before that.
+Vessel with_volume(const Vessel& vessel, const VolumeFound& found, const Instant& until);
+Vessel without_lesson(const Vessel& vessel);
+
 // The last of `visits` (oldest first, two or more, of one vessel) against those before: each reading against
 // the latest earlier one of its analyte. Fewer than two give an empty comparison.
 Comparison compare(std::span<const Visit> visits, const Words& words);

@@ -48,8 +48,7 @@ std::optional<Measured> value_in(const Visit& visit, std::string_view analyte) {
 }
 
 std::optional<double> days_between(const Visit& earlier, const Visit& later) {
-  const auto& from = earlier.bottle.taken_at ? earlier.bottle.taken_at : earlier.bottle.tested_at;
-  const auto& to = later.bottle.taken_at ? later.bottle.taken_at : later.bottle.tested_at;
+  const auto from = time_of(earlier), to = time_of(later);
   if (!from || !to) return std::nullopt;
   return std::max(0.0, hours_between(*from, *to) / 24);
 }
@@ -196,6 +195,10 @@ double Pair::expected_sd(double relative_volume_sd) const {
 double Pair::distance(double relative_volume_sd) const {
   const double sd = expected_sd(relative_volume_sd);
   return sd > 0 ? (now.value - expected()) / sd : 0;
+}
+
+std::optional<Instant> time_of(const Visit& visit) {
+  return visit.bottle.taken_at ? visit.bottle.taken_at : visit.bottle.tested_at;
 }
 
 double relative_volume_sd(const Vessel& vessel) {

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "station/compare/expectation.h"
+#include "station/compare/volume_words.h"
 
 namespace brimline {
 
@@ -155,7 +156,7 @@ constexpr Rule kRules[] = {
      phrase("compare", "Salt rose with nothing told: ask whether salt was added.")},
     {"volume_differs", [](const Facts& f) { return one_if(volume_differs(f), 0.95); },
      phrase("compare",
-            "The water answers the doses like %1 m3, which the volume on file does not fit: measure the "
+            "The water answers the doses like %1, which the volume on file does not fit: measure the "
             "vessel."),
      Tier::sign},
     {"dose_less", [](const Facts& f) { return one_if(dose_not_seen(f), 0.75); },
@@ -180,10 +181,14 @@ constexpr Rule kRules[] = {
             "waterfall."),
      Tier::sign}};
 
-std::vector<std::string> values_for(const Rule& rule, const Comparison& comparison, const Words& words) {
+std::vector<std::string> values_for(const Rule& rule, const Comparison& comparison, const Visit& later,
+                                    const Words& words) {
   const std::string_view id = rule.id;
   if (id == "water_replaced") return {words.number(100 * comparison.water_replaced->fraction, 0)};
-  if (id == "volume_differs") return {words.number(comparison.volume->m3, 1)};
+  if (id == "volume_differs") {
+    const std::optional<Units> units = later.customer ? later.customer->units : std::nullopt;
+    return {volume_words(words, comparison.volume->m3, comparison.volume->sd, units.value_or(Units::metric))};
+  }
   return {};
 }
 
@@ -214,7 +219,7 @@ std::vector<Explanation> explain(std::span<const Pair> pairs, const Comparison& 
   std::vector<Explanation> out;
   out.reserve(said.size());
   for (const Said& one : said) {
-    const std::vector<std::string> values = values_for(*one.rule, comparison, words);
+    const std::vector<std::string> values = values_for(*one.rule, comparison, later, words);
     const std::string text = values.empty() ? words.say("compare", one.rule->text)
                                             : words.say("compare", one.rule->text, {values.front()});
     const bool sure = one.chance > 0.5;

@@ -277,17 +277,14 @@ std::optional<VolumeFound> volume_of(const std::vector<Tried>& volumes, const Ve
   return VolumeFound{both.value, both.sd, std::abs(doses.value - on_file) <= kSure * combined};
 }
 
-// The visit whose bottle, and all before, the volume on file holds already: what was found before the clerk
-// agreed to it is in that volume.
+// The visit whose bottle, and all before, the volume on file holds already, as the clerk took it from them. A
+// volume that was typed in holds none: it was found in another way.
 size_t held_on_file(std::span<const Visit> visits) {
-  const size_t last = visits.size() - 1;
-  const auto same = [&](size_t i) {
-    const Vessel &one = visits[i].vessel, &other = visits[last].vessel;
-    return one.volume == other.volume && one.volume_relative_sd == other.volume_relative_sd;
-  };
-  size_t first = last - 1;
-  while (first > 0 && same(first)) --first;
-  return first;
+  const LearntVolume* learnt = standing_lesson(visits.back().vessel);
+  if (!learnt) return 0;
+  for (size_t i = visits.size(); i-- > 1;)
+    if (const auto when = time_of(visits[i]); when && when->utc <= learnt->until.utc) return i;
+  return 0;
 }
 
 Known read_in(const Visit& visit) {
@@ -318,7 +315,7 @@ Inference infer(std::span<const Visit> visits) {
   const Leg leg = leg_to(last, read_in(visits[last]));
   if (leg.readings.empty()) return out;
   Last all;
-  pass_last(leg, true, volumes, all);
+  pass_last(leg, last > held, volumes, all);
   const double sum = all.total.sum();
   for (size_t c = 0; c < kCauses; ++c) out.chance[c] = all.chance[c] / sum;
   out.acid_or_tablets = all.either / sum;

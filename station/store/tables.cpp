@@ -9,8 +9,9 @@ constexpr StoredTable kTables[] = {
     {"customer_words", "word, place, customer_id", 3},
     {"vessels",
      "id, customer_id, kind, \"use\", place, in_ground, surface, plaster_age_days, volume_m3, "
-     "volume_relative_sd, sanitizer, previous_sanitizer, water_temperature_c, turnover_h",
-     14},
+     "volume_relative_sd, learnt_volume_m3, learnt_until, volume_before_m3, volume_before_relative_sd, "
+     "sanitizer, previous_sanitizer, water_temperature_c, turnover_h",
+     18},
     {"visits", "id, revision, finished, at_s, bottle, customer_id, vessel_id, circumstances", 8},
     {"readings",
      "visit_id, position, analyte, value, method, dilution, clipped, repeat_of, sd, instrument, lot", 11},

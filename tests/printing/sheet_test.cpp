@@ -241,6 +241,22 @@ TEST(Sheet, ChartsTheWeeklyReadingsOverTheVisits) {
   EXPECT_EQ(make_sheet(visit, &before, sample_shop(), Words("en"), options).charts.size(), 2u);
 }
 
+// What became of last visit's plan stands beside its readings, in words; without a plan then, nothing does.
+TEST(Sheet, SaysWhetherLastVisitsPlanWorked) {
+  Visit visit = sample_visit(), before = sample_earlier_visit();
+  EXPECT_TRUE(sheet_of(visit, &before).last_plan.empty());
+  before.plan_as_told = visit.plan_as_told;  // whose findings are those of this bottle, so nothing has moved
+  for (Finding& finding : before.plan_as_told->findings)
+    if (finding.id == "ph_high") finding.value = 8.4;
+  before.bottle.readings[1].value = 8.4;
+  const Sheet sheet = sheet_of(visit, &before);
+  EXPECT_EQ(sheet.titles.last_plan, "Did last visit’s plan work?");
+  const auto ph = std::find_if(sheet.last_plan.begin(), sheet.last_plan.end(),
+                               [](const std::string& line) { return line.starts_with("pH: "); });
+  ASSERT_NE(ph, sheet.last_plan.end());
+  EXPECT_TRUE(ph->starts_with("pH: partly. It was 8.40 and is 7.90")) << *ph;
+}
+
 TEST(Sheet, HangsAWaterlineUnderTheValueItSpeaksOf) {
   const Visit visit = sample_visit(), earlier = sample_earlier_visit();
   const Sheet sheet = sheet_of(visit, &earlier);

@@ -11,7 +11,7 @@ inline const std::string kWholeVisit = R"({"format":"brimline-visit/1","id":"V-1
 "sampled_at":"elbow_deep","occasion":"after_storm",
 "customer":{"id":"C-1","name":"Ines Ørsted","phone":"555-0101","street":"9 Example Lane","email":"ines@example.org","language":"es","units":"metric"},
 "vessel":{"id":"W-1","kind":"swim_spa","use":"public","place":"indoor","in_ground":true,"surface":"fibreglass","plaster_age_days":400,
-"volume_m3":56.8,"volume_relative_sd":0.1,"sanitizer":"salt_chlorine","previous_sanitizer":"biguanide","water_temperature_c":27.123456789012345,"turnover_h":8},
+"volume_m3":56.8,"volume_relative_sd":0.1,"learnt_volume_m3":56.8,"learnt_until":"2026-05-14T08:10:00-05:00","volume_before_m3":61,"volume_before_relative_sd":0.25,"sanitizer":"salt_chlorine","previous_sanitizer":"biguanide","water_temperature_c":27.123456789012345,"turnover_h":8},
 "readings":[{"analyte":"ph","value":7.9,"method":"photometer","sd":0.05,"instrument":"bench 1","lot":"L-7"},
 {"analyte":"free_chlorine","value":0.1,"method":"drop_titration","dilution":2,"clipped":"above"},
 {"analyte":"ph","value":7.8000000000000007,"method":"probe","repeat_of":0},
