@@ -11,7 +11,7 @@ namespace {
 
 using ::testing::Contains;
 
-Visit pool(std::vector<std::pair<const char*, double>> readings) {
+Visit pool(const std::vector<std::pair<const char*, double>>& readings) {
   Visit v = Household(3).visit();
   v.vessel.surface = Surface::plaster;
   v.vessel.plaster_age_days = 900;
@@ -135,7 +135,7 @@ TEST(Care, MetalsHoldThePhLow) {
 
 // So much stabilizer would want more free chlorine than may be swum in: the target stays below the latter.
 TEST(Care, TargetsDoNotContradictEachOther) {
-  for (double cyanuric = 0; cyanuric < 200; cyanuric += 5)
+  for (int cyanuric = 0; cyanuric < 200; cyanuric += 5)
     for (const Sanitizer s : {Sanitizer::chlorine, Sanitizer::salt_chlorine}) {
       TargetCase c;
       c.sanitizer = s;
