@@ -65,6 +65,7 @@ void WholeVisit::earlier_visit() {
                         2400,
                         Volume::cubic_metres(56.8),
                         0.1,
+                        std::nullopt,
                         Sanitizer::chlorine,
                         std::nullopt,
                         Temperature::celsius(27),
