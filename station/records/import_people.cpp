@@ -8,6 +8,7 @@
 #include <nlohmann/json.hpp>
 
 #include "station/records/amounts.h"
+#include "station/records/moments.h"
 #include "station/store/fold.h"
 #include "station/store/people.h"
 #include "station/store/row.h"
@@ -75,6 +76,22 @@ std::optional<Volume> volume_on(ImportTable& row) {
   return volume;
 }
 
+// All of it or none: the volume and until when; what stood before may be missing.
+std::optional<LearntVolume> learnt_on(ImportTable& row) {
+  const auto volume = row.number("learnt_volume_m3");
+  const auto until = row.text("learnt_until");
+  const auto before = row.number("volume_before_m3");
+  const auto before_sd = row.number("volume_before_relative_sd");
+  if (!volume && !until && !before && !before_sd) return std::nullopt;
+  const auto moment = moment_from(until.value_or(""));
+  if (!moment) row.fault("learnt_until", "the moment until which the volume was learnt, ISO 8601");
+  if (!volume) row.fault("learnt_volume_m3", "the volume that was learnt");
+  if (!moment || !volume) return std::nullopt;
+  LearntVolume out{Volume::cubic_metres(*volume), moment->at, std::nullopt, before_sd};
+  if (before) out.before = Volume::cubic_metres(*before);
+  return out;
+}
+
 Vessel vessel_on(ImportTable& row) {
   Vessel out;
   out.id = row.text("vessel_id").value_or("");
@@ -86,6 +103,7 @@ Vessel vessel_on(ImportTable& row) {
   out.plaster_age_days = row.number("plaster_age_days");
   out.volume = volume_on(row);
   out.volume_relative_sd = row.number("volume_relative_sd");
+  out.learnt_volume = learnt_on(row);
   out.sanitizer = row.choice<Sanitizer>("sanitizer");
   out.previous_sanitizer = row.choice<Sanitizer>("previous_sanitizer");
   if (const auto t = row.number("water_temperature_c")) out.water_temperature = Temperature::celsius(*t);
@@ -150,6 +168,10 @@ std::span<const ImportColumn> ImportPeople::columns() {
                                                     {"volume_unit", {"volume_units"}},
                                                     {"volume_m3", {}},
                                                     {"volume_relative_sd", {}},
+                                                    {"learnt_volume_m3", {}},
+                                                    {"learnt_until", {}},
+                                                    {"volume_before_m3", {}},
+                                                    {"volume_before_relative_sd", {}},
                                                     {"sanitizer", {"sanitiser"}},
                                                     {"previous_sanitizer", {"previous_sanitiser"}},
                                                     {"water_temperature_c", {"temperature_c"}},

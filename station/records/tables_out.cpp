@@ -23,10 +23,8 @@ using nlohmann::ordered_json;
 
 enum File { kCustomers, kVessels, kVisits, kReadings, kSteps, kFiles };
 
-constexpr const char* kHeaders[kFiles] = {
-    "id,name,phone,street,email,language,units",
-    "vessel_id,customer_id,kind,use,place,in_ground,surface,plaster_age_days,volume_m3,volume_relative_sd,"
-    "sanitizer,previous_sanitizer,water_temperature_c,turnover_h",
+constexpr const char* kVisitHeaders[kFiles] = {
+    nullptr, nullptr,
     "visit_id,bottle,taken_at,tested_at,home_at,sampled_at,occasion,customer_id,vessel_id,"
     "sample_temperature_c,signs,incident,demand_test,additions_since,at_home,plan_told,home_plan,why_not,"
     "targets,findings",
@@ -34,6 +32,15 @@ constexpr const char* kHeaders[kFiles] = {
     "repeat_of,sd,instrument,lot",
     "visit_id,order,action,chemical,product,active_mol,amount,unit,from_home,household,portions,"
     "portion_gap_h,start_h,wait_h,fraction,for_findings,text,cautions"};
+
+// The first two tables are the store's own, column by column.
+std::string header_of(File file) {
+  if (file != kCustomers && file != kVessels) return kVisitHeaders[file];
+  const auto columns = file == kCustomers ? customer_columns() : vessel_columns().subspan(1);
+  std::string out = file == kVessels ? "vessel_id,customer_id" : "";
+  for (const Column& column : columns) out.append(out.empty() ? "" : ",").append(column.name);
+  return out;
+}
 
 StoreError trouble(const std::string& text) {
   return {StoreTrouble::refused, text};
@@ -52,7 +59,7 @@ class Files {
       QSaveFile& file = *out->files_[i];
       if (!file.open(QIODevice::WriteOnly)) return tl::unexpected(out->failed(file));
       file.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner);
-      out->text(static_cast<File>(i)) = std::string(kHeaders[i]) + "\r\n";
+      out->text(static_cast<File>(i)) = header_of(static_cast<File>(i)) + "\r\n";
     }
     return out;
   }

@@ -170,7 +170,12 @@ TEST_F(ImportTest, AmbiguousOwnersAreAskedFor) {
 
 TEST_F(ImportTest, OurOwnTablesFillAnEmptyStoreAgain) {
   auto store = Store::open(url()).value();
-  for (const char* id : {"V-1", "V-2"}) ASSERT_TRUE(store.keep(whole_visit(id)));
+  for (const char* id : {"V-1", "V-2"}) {
+    Visit visit = whole_visit(id);
+    visit.vessel.learnt_volume = LearntVolume{
+        Volume::cubic_metres(61.5), *Instant::parse("2025-06-14T09:00:00Z"), Volume::cubic_metres(55), 0.2};
+    ASSERT_TRUE(store.keep(visit));
+  }
   Customer formula = customer_named("C-f", "=1+1");
   formula.phone = "+1 555 0101";
   ASSERT_TRUE(store.save_customer(formula));
