@@ -24,7 +24,7 @@ std::string number_of(const Words& words, double value) {
 }
 
 std::string day_and_time(const Words& words, const Instant& when) {
-  return date_words(words, when) + " " + time_words(when);
+  return date_words(words, when) + " " + time_words(words, when);
 }
 
 std::vector<std::string> lines_of(const OvernightTest& test, const Instant& now, const Words& words) {

@@ -58,7 +58,8 @@ std::vector<Labelled> who_of(const Visit& visit, const Words& words) {
     if (!bottle.empty()) bottle += "; ";
     const bool known_day =
         when != visit.bottle.taken_at && visit.bottle.taken_at && same_day(*when, *visit.bottle.taken_at);
-    bottle += words.say(kContext, text, {known_day ? time_words(*when) : date_and_time_words(words, *when)});
+    bottle +=
+        words.say(kContext, text, {known_day ? time_words(words, *when) : date_and_time_words(words, *when)});
   };
   add(phrase("sheet", "taken %1"), visit.bottle.taken_at);
   add(phrase("sheet", "tested %1"), visit.bottle.tested_at);
@@ -69,7 +70,7 @@ std::vector<Labelled> who_of(const Visit& visit, const Words& words) {
 // The time at the step's left; `before` is the step before, or null.
 std::string when_of(const Step& step, const Step* before, const std::optional<Instant>& home_at,
                     const Words& words) {
-  if (home_at) return clock_words(words, *home_at, later(*home_at, step.start_h));
+  if (home_at) return label_words(words, *home_at, later(*home_at, step.start_h));
   const double gap = before ? step.start_h - end_h(*before) + before->wait_h : step.start_h;
   if (!before && gap <= 0) return words.say(kContext, phrase("sheet", "first"));
   if (gap <= 0) return words.say(kContext, phrase("sheet", "then"));
@@ -82,7 +83,7 @@ std::vector<Tick> ticks_of(const Step& step, const std::optional<Instant>& home_
   for (int i = 0; i < step.portions; ++i) {
     const double hours = i * step.portion_gap_h;
     if (home_at)
-      out.push_back({clock_words(words, *home_at, later(*home_at, step.start_h + hours))});
+      out.push_back({label_words(words, *home_at, later(*home_at, step.start_h + hours))});
     else if (i == 0)
       out.push_back({words.say(kContext, phrase("sheet", "first"))});
     else
@@ -103,12 +104,19 @@ std::vector<SheetStep> steps_of(const Plan& plan, const std::optional<Instant>& 
         plan.home_plan ? when_of(step, before, home_at, words) : words.say(kContext, phrase("sheet", "now"));
     if (home_at && plan.home_plan) {
       const Instant start = later(*home_at, step.start_h);
+      shown.clock = time_words(words, start);
       if (!before || !same_day(start, later(*home_at, before->start_h))) shown.day = date_words(words, start);
     }
     shown.text = step.text;
     if (step.action == Action::add) shown.amount = portion_words(words, step);
     shown.ticks = ticks_of(step, home_at, words);
     shown.cautions = step.cautions;
+    const auto same = std::find_if(out.begin(), out.end(), [&](const SheetStep& earlier) {
+      return !step.cautions.empty() && earlier.cautions == step.cautions;
+    });
+    if (same != out.end())
+      shown.cautions_as =
+          words.say(kContext, phrase("sheet", "the same as in step %1."), {std::to_string(same->order)});
     out.push_back(std::move(shown));
     before = &step;
   }
@@ -151,9 +159,9 @@ std::string come_back_of(const Visit& visit, const Plan& plan, const Words& word
     // "tomorrow 08:00 (Monday 15 June)", and from the day after "Tuesday 16 June, 08:00"
     const bool near = same_day(*home_at, when) || same_day(later(*home_at, 24), when);
     const std::string date = date_words(words, when);
-    out = words.say(
-        kContext, phrase("sheet", "Bring a fresh bottle and this sheet: %1 or soon after."),
-        {near ? clock_words(words, *home_at, when) + " (" + date + ")" : date + ", " + time_words(when)});
+    out = words.say(kContext, phrase("sheet", "Bring a fresh bottle and this sheet: %1 or soon after."),
+                    {near ? clock_words(words, *home_at, when) + " (" + date + ")"
+                          : date + ", " + time_words(words, when)});
   } else {
     out = words.say(kContext, phrase("sheet", "Bring a fresh bottle and this sheet %1 after the last step."),
                     {span_words(words, plan.retest->after_h)});
@@ -241,6 +249,12 @@ ShopDetails in_language(ShopDetails shop, const Words& words) {
   return shop;
 }
 
+// Who thinks in US units tells time by a clock of twelve hours; French is written by one of twenty-four.
+Clock clock_of(const Visit& visit, const Words& words) {
+  const bool us = visit.customer && visit.customer->units == Units::us;
+  return us && words.language() != "fr" ? Clock::hours_12 : Clock::hours_24;
+}
+
 }  // namespace
 
 std::string plain(const Sentence& sentence) {
@@ -250,8 +264,9 @@ std::string plain(const Sentence& sentence) {
   return out;
 }
 
-Sheet make_sheet(const Visit& visit, const Visit* earlier, const ShopDetails& shop, const Words& words,
+Sheet make_sheet(const Visit& visit, const Visit* earlier, const ShopDetails& shop, const Words& staff_words,
                  const SheetOptions& options) {
+  const Words words = staff_words.with_clock(clock_of(visit, staff_words));
   const Plan* plan = visit.plan_as_told ? &*visit.plan_as_told : nullptr;
   Sheet sheet;
   sheet.language = words.language();

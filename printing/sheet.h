@@ -43,13 +43,15 @@ struct Tick {
 };
 
 struct SheetStep {
-  std::string day;   // "Sunday 14 June" where this step is the first of its day; else empty
-  std::string when;  // "tonight 20:00"; without home_at "first", "4 hours later"
+  std::string day;    // "Sunday 14 June" where this step is the first of its day; else empty
+  std::string when;   // "tonight 20:00"; without home_at "first", "4 hours later"
+  std::string clock;  // how `when` ends, "20:00"; empty without home_at
   int order = 1;
   std::string text;    // exactly the plan's
   std::string amount;  // one portion, as the customer measures it; empty where nothing is added
   std::vector<Tick> ticks;
   std::vector<std::string> cautions;
+  std::string cautions_as;  // "the same as in step 3", where these are word for word those of an earlier step
 };
 
 // A row of the table of readings; a cell with nothing to say is empty. Figures are in `unit`.

@@ -126,13 +126,13 @@ QList<QVariantMap> step_rows(const Sheet& sheet, const Plan& plan, const Words& 
   QString day_before;
   for (const SheetStep& step : sheet.steps) {
     const QString when = q(step.when);
-    const qsizetype cut = when.lastIndexOf(' ');
-    const bool timed = when.contains(':') && cut > 0;
-    const QString day = timed ? when.left(cut) : QString();
+    const QString clock = q(step.clock);
+    const bool timed = !clock.isEmpty() && when.endsWith(clock);
+    const QString day = timed ? when.chopped(clock.size()).trimmed() : QString();
     QStringList cautions;
     for (const std::string& caution : step.cautions) cautions.append(q(caution));
     QVariantMap row{{"day", day == day_before ? QString() : day},
-                    {"clock", timed ? when.mid(cut + 1) : when},
+                    {"clock", timed ? clock : when},
                     {"text", q(step.text)},
                     {"amount", q(step.amount)},
                     {"after", QString()},

@@ -16,16 +16,17 @@ Item {
     property bool mayChange: false
     signal change(order: int)
 
-    implicitHeight: Math.max(body.implicitHeight + Ink.px(28), Ink.px(76))
+    implicitHeight: Math.max(body.implicitHeight + Ink.px(28), hours.implicitHeight + Ink.px(24), Ink.px(76))
     Accessible.role: Accessible.ListItem
     Accessible.name: day + " " + clock + ", " + text
 
     Rectangle { width: parent.width; height: Ink.hair; color: row.day.length > 0 ? Ink.ink : Ink.rule }
     Column {
+        id: hours
         y: Ink.px(12)
         width: Ink.px(124)
         Line { visible: text.length > 0; text: row.day; font.pixelSize: Ink.small; pale: true }
-        Line { text: row.clock; font.pixelSize: Ink.px(26); strong: true }
+        Line { width: parent.width; text: row.clock; font.pixelSize: Ink.px(24); strong: true; lineHeight: 0.9 }
     }
     Column {
         id: body

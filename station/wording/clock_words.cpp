@@ -32,14 +32,14 @@ QLocale locale_of(const Words& words) {
 
 // How a language writes a date, in the letters of QLocale.
 struct DateForms {
-  const char *weekday, *short_day, *day, *day_of_year, *day_of_chart;
+  const char *weekday, *short_weekday, *short_day, *day, *day_of_year, *day_of_chart;
 };
 DateForms forms_of(const Words& words, const QDate& date) {
   if (words.language() == "es")
-    return {"dddd", "ddd d MMM", "dddd d 'de' MMMM", "d 'de' MMMM 'de' yyyy", "d MMM"};
+    return {"dddd", "ddd", "ddd d MMM", "dddd d 'de' MMMM", "d 'de' MMMM 'de' yyyy", "d MMM"};
   if (words.language() == "fr" && date.day() == 1)
-    return {"dddd", "ddd '1er' MMM", "dddd '1er' MMMM", "'1er' MMMM yyyy", "'1er' MMM"};
-  return {"dddd", "ddd d MMM", "dddd d MMMM", "d MMMM yyyy", "d MMM"};
+    return {"dddd", "ddd", "ddd '1er' MMM", "dddd '1er' MMMM", "'1er' MMMM yyyy", "'1er' MMM"};
+  return {"dddd", "ddd", "ddd d MMM", "dddd d MMMM", "d MMMM yyyy", "d MMM"};
 }
 
 std::string formatted(const Words& words, const Instant& when, const char* DateForms::*form) {
@@ -49,8 +49,15 @@ std::string formatted(const Words& words, const Instant& when, const char* DateF
 
 }  // namespace
 
-std::string time_words(const Instant& when) {
-  return time_of(when).toString("HH:mm").toStdString();
+std::string time_words(const Words& words, const Instant& when) {
+  const QTime time = time_of(when);
+  if (words.clock() == Clock::hours_24) return time.toString("HH:mm").toStdString();
+  // Twelve is neither before nor after noon.
+  if (time == QTime(12, 0)) return words.say(kContext, phrase("clock", "noon"));
+  const int hour = time.hour() % 12 == 0 ? 12 : time.hour() % 12;
+  const std::string clock = std::to_string(hour) + time.toString(":mm").toStdString();
+  return time.hour() < 12 ? words.say(kContext, phrase("clock", "%1 a.m."), {clock})
+                          : words.say(kContext, phrase("clock", "%1 p.m."), {clock});
 }
 
 Instant later(const Instant& start, double hours) {
@@ -75,13 +82,19 @@ bool same_day(const Instant& a, const Instant& b) {
 
 std::string clock_words(const Words& words, const Instant& start, const Instant& when) {
   const auto days = date_of(start).daysTo(date_of(when));
-  const std::string clock = time_words(when);
+  const std::string clock = time_words(words, when);
   if (days == 0 && time_of(when).hour() >= kEvening)
     return words.say(kContext, phrase("clock", "tonight %1"), {clock});
   if (days == 0) return words.say(kContext, phrase("clock", "today %1"), {clock});
   if (days == 1) return words.say(kContext, phrase("clock", "tomorrow %1"), {clock});
   return formatted(words, when, days > 1 && days <= 6 ? &DateForms::weekday : &DateForms::short_day) + " " +
          clock;
+}
+
+std::string label_words(const Words& words, const Instant& start, const Instant& when) {
+  if (date_of(start).daysTo(date_of(when)) <= 1) return clock_words(words, start, when);
+  const auto day = words.clock() == Clock::hours_12 ? &DateForms::short_weekday : &DateForms::weekday;
+  return formatted(words, when, day) + " " + time_words(words, when);
 }
 
 std::string date_words(const Words& words, const Instant& when) {
@@ -93,7 +106,7 @@ std::string short_date_words(const Words& words, const Instant& when) {
 }
 
 std::string date_and_time_words(const Words& words, const Instant& when) {
-  return formatted(words, when, &DateForms::day_of_year) + ", " + time_words(when);
+  return formatted(words, when, &DateForms::day_of_year) + ", " + time_words(words, when);
 }
 
 std::string span_words(const Words& words, double hours) {

@@ -231,7 +231,7 @@ std::string overnight_due_words(const Words& words, const OvernightTest& test, c
   if (over < 0)
     return words.say(kContext, phrase("overnight", "%1 due %2"), {name, clock_words(words, now, at)});
   if (over < kLate)
-    return words.say(kContext, phrase("overnight", "%1 due now, since %2"), {name, time_words(at)});
+    return words.say(kContext, phrase("overnight", "%1 due now, since %2"), {name, time_words(words, at)});
   return words.say(kContext, phrase("overnight", "%1 overdue by %2"),
                    {name, span_words(words, std::floor(over))});
 }

@@ -9,13 +9,16 @@ namespace brimline {
 
 Words::Words(std::string_view language) : language_(language) {
   if (language_ == "en") return;
-  auto translator = std::make_unique<QTranslator>();
+  auto translator = std::make_shared<QTranslator>();
   if (translator->load(":/i18n/kiosk_" + QString::fromStdString(language_) + ".qm"))
     translator_ = std::move(translator);
 }
-Words::~Words() = default;
-Words::Words(Words&&) noexcept = default;
-Words& Words::operator=(Words&&) noexcept = default;
+
+Words Words::with_clock(Clock clock) const {
+  Words out = *this;
+  out.clock_ = clock;
+  return out;
+}
 
 std::string Words::say(const char* context, const char* text,
                        std::initializer_list<std::string> values) const {

@@ -16,15 +16,17 @@ class QTranslator;
 
 namespace brimline {
 
+enum class Clock { hours_24, hours_12 };
+
 class Words {
  public:
   // "en", "es" or "fr"; a sentence with no translation stays English.
   explicit Words(std::string_view language = "en");
-  ~Words();
-  Words(Words&&) noexcept;
-  Words& operator=(Words&&) noexcept;
 
   const std::string& language() const { return language_; }
+  // The same words for a reader whose clock has these hours.
+  Words with_clock(Clock clock) const;
+  Clock clock() const { return clock_; }
   // The sentence with %1, %2 ... replaced in order.
   std::string say(const char* context, const char* text,
                   std::initializer_list<std::string> values = {}) const;
@@ -33,7 +35,8 @@ class Words {
 
  private:
   std::string language_;
-  std::unique_ptr<QTranslator> translator_;
+  Clock clock_ = Clock::hours_24;
+  std::shared_ptr<const QTranslator> translator_;  // copies share it
 };
 
 }  // namespace brimline

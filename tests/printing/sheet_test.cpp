@@ -37,6 +37,13 @@ TEST(ClockWords, AreSaidFromTheDayTheCustomerGetsHome) {
   EXPECT_EQ(clock_words(en, home, later(home, 38.5)), "Tuesday 08:00");
   EXPECT_EQ(clock_words(en, home, later(home, 6.5)), "tomorrow 00:00");
   EXPECT_EQ(clock_words(en, home, later(home, 7 * 24)), "Sun 21 Jun 17:30");
+  // By a clock of twelve hours noon is neither a.m. nor p.m. (NIST, Times of Day FAQs).
+  const Words us = en.with_clock(Clock::hours_12);
+  EXPECT_EQ(clock_words(us, home, home), "today 5:30\u00a0p.m.");
+  EXPECT_EQ(clock_words(us, home, later(home, 14.5)), "tomorrow 8:00\u00a0a.m.");
+  EXPECT_EQ(clock_words(us, home, later(home, 18.5)), "tomorrow noon");
+  EXPECT_EQ(clock_words(us, home, later(home, 18.75)), "tomorrow 12:15\u00a0p.m.");
+  EXPECT_EQ(clock_words(us, home, later(home, 7)), "tomorrow 12:30\u00a0a.m.");
   EXPECT_EQ(date_words(en, home), "Sunday 14 June");
 }
 
@@ -65,7 +72,7 @@ TEST(Sheet, TellsWhatStaysOpen) {
 
 TEST(Sheet, TellsWhenOneMaySwim) {
   EXPECT_EQ(sheet_of(sample_visit()).answer,
-            "No – not before tomorrow 08:00, after step 3, and not for 4 hours after a later dose.");
+            "No – not before tomorrow 8:00\u00a0a.m., after step 3, and not for 4 hours after a later dose.");
   Visit no_clock = sample_visit();
   no_clock.home_at.reset();
   EXPECT_EQ(sheet_of(no_clock).answer, "No – not for 14.5 hours after you start, and after step 3.");
@@ -81,15 +88,15 @@ TEST(Sheet, OpensByDayAndAfterTheRetestWhereThatDecides) {
   Visit visit = sample_visit();
   visit.plan_as_told->swim = {false, {}, 2, 10.5};  // 04:00
   EXPECT_EQ(sheet_of(visit).answer,
-            "No – not before tomorrow 07:00, after step 2, and not for 4 hours after a later dose.");
+            "No – not before tomorrow 7:00\u00a0a.m., after step 2, and not for 4 hours after a later dose.");
   visit.plan_as_told->swim = {false, {}, 5, 48 + 24};
   EXPECT_EQ(sheet_of(visit).answer,
-            "No – not until we have tested the water again, Wednesday 17:30 or later.");
+            "No – not until we have tested the water again, Wednesday 5:30\u00a0p.m. or later.");
   visit.plan_as_told->retest->after_h = 10;  // 03:30
   visit.plan_as_told->swim.not_before_h = 58;
   EXPECT_EQ(sheet_of(visit).answer,
-            "No – not until we have tested the water again, Wednesday 07:00 or later.");
-  EXPECT_THAT(sheet_of(visit).come_back, HasSubstr("Wednesday 17 June, 07:00"));
+            "No – not until we have tested the water again, Wednesday 7:00\u00a0a.m. or later.");
+  EXPECT_THAT(sheet_of(visit).come_back, HasSubstr("Wednesday 17 June, 7:00\u00a0a.m."));
 }
 
 TEST(Sheet, WithoutAPlanWhatToDoIsNowAndTheNextBottleWaits) {
@@ -134,11 +141,11 @@ TEST(Sheet, SaysEachStepAsThePlanDoes) {
     EXPECT_EQ(sheet.steps[i].text, visit.plan_as_told->steps[i].text);
     EXPECT_EQ(sheet.steps[i].cautions, visit.plan_as_told->steps[i].cautions);
   }
-  EXPECT_EQ(sheet.steps[0].when, "today 17:30");
+  EXPECT_EQ(sheet.steps[0].when, "today 5:30\u00a0p.m.");
   EXPECT_EQ(sheet.steps[0].day, "Sunday 14 June");
-  EXPECT_EQ(sheet.steps[1].when, "tonight 22:00");
+  EXPECT_EQ(sheet.steps[1].when, "tonight 10:00\u00a0p.m.");
   EXPECT_EQ(sheet.steps[1].day, "");
-  EXPECT_EQ(sheet.steps[2].when, "tomorrow 08:00");
+  EXPECT_EQ(sheet.steps[2].when, "tomorrow 8:00\u00a0a.m.");
 }
 
 // The contract: amount is for the whole step, the sheet prints the portion.
@@ -147,9 +154,20 @@ TEST(Sheet, PrintsThePortionAndABoxForEach) {
   EXPECT_EQ(sheet.steps[0].amount, "4 1/2 cups (1.06 L)");
   EXPECT_EQ(sheet.steps[3].amount, "6 lb (2.7 kg) each time, 2 times");
   ASSERT_EQ(sheet.steps[3].ticks.size(), 2u);
-  EXPECT_EQ(sheet.steps[3].ticks[0].label, "tomorrow 20:00");
-  EXPECT_EQ(sheet.steps[3].ticks[1].label, "Tuesday 00:00");
+  EXPECT_EQ(sheet.steps[3].ticks[0].label, "tomorrow 8:00\u00a0p.m.");
+  EXPECT_EQ(sheet.steps[3].ticks[1].label, "Tue 12:00\u00a0a.m.");
   EXPECT_TRUE(sheet.steps[2].amount.empty());
+}
+
+// Units and language together tell which clock the customer reads.
+TEST(Sheet, TellsTimeByTheCustomersClock) {
+  Visit visit = sample_visit();
+  ASSERT_EQ(visit.customer->units, Units::us);
+  EXPECT_EQ(make_sheet(visit, nullptr, sample_shop(), Words("fr")).steps[1].when.substr(0, 4), "ce s");
+  visit.customer->units = Units::metric;
+  EXPECT_EQ(sheet_of(visit).steps[1].when, "tonight 22:00");
+  visit.customer->units.reset();
+  EXPECT_EQ(sheet_of(visit).steps[1].when, "tonight 22:00");
 }
 
 TEST(Sheet, WithoutAClockCountsHours) {
