@@ -18,6 +18,7 @@ constexpr double kPointsPerMm = 72 / 25.4;
 constexpr std::array<double, 4> kLarge{1.5, 1.45, 1.4, 1.35};
 constexpr double kMostBlank = 0.36;  // of a page, left empty rather than part what belongs together
 constexpr std::array<double, 5> kScales{1.0, 0.97, 0.94, 0.91, 0.875};
+constexpr double kSmallest = 0.85;        // rather than a third page
 constexpr double kSmallestForOne = 0.93;  // below it letters shrink for the second page's sake only
 
 struct Margins {
@@ -29,12 +30,13 @@ Margins margins_of(Paper paper) {
   return {42, 38, 42, 44};
 }
 
-Frame frame_of(const Edition& edition, double paper_width, double scale) {
+Frame frame_of(const Edition& edition, double paper_width, double scale, bool tight) {
   const Margins m = margins_of(edition.paper);
   Frame frame;
   frame.width = paper_width - m.left - m.right;
   frame.scale = scale;
   frame.large = edition.large;
+  frame.tight = tight;
   if (edition.paper == Paper::roll80) {
     frame.scale = scale * 0.9;
   } else if (!edition.large) {
@@ -113,7 +115,7 @@ void add_footers(Pages& pages, const Body& body, const Margins& margins, double 
   }
 }
 
-Pages lay_out_at(const Body& body, const Edition& edition, double scale) {
+Pages lay_out_at(const Body& body, const Edition& edition, double scale, bool tight = false) {
   const PaperSize paper = size_of(edition.paper);
   const Margins margins = margins_of(edition.paper);
   Pages out;
@@ -122,7 +124,7 @@ Pages lay_out_at(const Body& body, const Edition& edition, double scale) {
   const bool endless = paper.height_mm <= 0;
   const double room = endless ? 0 : out.height - margins.top - margins.bottom;
   double used = 0;
-  out.pages = place(body.slabs(frame_of(edition, out.width, scale)), margins, room, used);
+  out.pages = place(body.slabs(frame_of(edition, out.width, scale, tight)), margins, room, used);
   if (endless) out.height = margins.top + used + margins.bottom + 16;
   add_footers(out, body, margins, scale);
   return out;
@@ -179,7 +181,15 @@ Pages lay_out(const Body& body, const Edition& edition) {
     if (pages.pages.size() < best.pages.size()) best = std::move(pages);
     if (best.pages.size() <= 2 && scale < kSmallestForOne) break;
   }
-  return best;
+  if (best.pages.size() <= 2) return best;
+  for (const double scale : scales) {
+    Pages pages = lay_out_at(body, edition, scale, true);
+    if (pages.pages.size() < best.pages.size()) best = std::move(pages);
+    if (best.pages.size() <= 2) return best;
+  }
+  if (edition.large) return best;
+  Pages smallest = lay_out_at(body, edition, kSmallest, true);
+  return smallest.pages.size() < best.pages.size() ? smallest : best;
 }
 
 Pages lay_out(const Sheet& sheet, const Edition& edition) {

@@ -164,11 +164,15 @@ void add_findings(SlabBuilder& out, const Sheet& sheet) {
   out.space(10);
   const size_t start = out.size();
   out.wide_paragraph(break_lines(sheet.titles.findings, frame.width, head), head, true);
+  Frame wide = frame;
+  if (frame.tight) wide.side = wide.gutter = 0;
+  SlabBuilder text(wide);
   for (const Sentence& finding : sheet.findings) {
-    out.space(3.5);
-    out.paragraph(break_lines(finding, frame.text_width(), body), body);
+    text.space(3.5);
+    text.paragraph(break_lines(finding, wide.text_width(), body), body);
   }
-  if (!sheet.waterline_key.empty() && !frame.large) {
+  for (Slab& slab : text.take()) out.add(std::move(slab));
+  if (!sheet.waterline_key.empty() && !frame.large && !frame.tight) {
     out.space(3);
     out.paragraph(break_lines(sheet.waterline_key, frame.text_width(), key), key);
   }
@@ -193,7 +197,10 @@ std::vector<Slab> slabs_of(const Sheet& sheet, const Frame& frame) {
   }
   add_lines(out, sheet.titles.still_open, sheet.still_open, frame.type(kSmall));
   add_lines(out, sheet.titles.come_back, {sheet.come_back}, frame.type(kBody, true));
-  add_lines(out, sheet.titles.watch, sheet.watch, frame.type(kSmall));
+  if (frame.tight)
+    add_two_columns(out, sheet.titles.watch, sheet.watch, frame.type(kSmall));
+  else
+    add_lines(out, sheet.titles.watch, sheet.watch, frame.type(kSmall));
   add_two_columns(out, sheet.titles.trouble, sheet.trouble, frame.type(kSmall));
   if (!sheet.steps.empty()) add_findings(out, sheet);
   add_table(out, sheet);

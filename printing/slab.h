@@ -26,6 +26,7 @@ struct Frame {
   double cautions = 0;  // column of cautions at the right of the steps; 0: they stand beneath
   double scale = 1;     // of every letter
   bool large = false;   // large print: what is small elsewhere is left out or set as the rest
+  bool tight = false;   // nothing is said at length twice: for what two pages would not hold else
   double text_x() const { return side + gutter; }
   double text_width() const { return width - text_x(); }
   bool stacked() const { return side <= 0; }

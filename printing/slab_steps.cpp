@@ -167,7 +167,8 @@ Frame in_columns(const Frame& frame) {
 bool add_in_columns(SlabBuilder& out, const SheetStep& step, const std::string& label) {
   const Frame frame = in_columns(out.frame());
   if (frame.stacked()) return false;
-  const bool beside = frame.cautions > 0 && !step.cautions.empty();
+  const bool again = frame.tight && !step.cautions_as.empty();
+  const bool beside = frame.cautions > 0 && !step.cautions.empty() && !again;
   const double gap = 18, caution_x = frame.width - frame.cautions;
   const double width = (beside ? caution_x - gap : frame.width) - frame.text_x();
   const Type first = frame.type(step.amount.empty() ? kBody : kAmount);
@@ -178,7 +179,7 @@ bool add_in_columns(SlabBuilder& out, const SheetStep& step, const std::string& 
       head.height = std::max(head.height, text->box().bottom());
   SlabBuilder text = column(frame, width), cautions = column(frame, beside ? frame.cautions : width);
   add_text(text, step);
-  add_cautions(cautions, label, step.cautions);
+  add_cautions(cautions, label, again ? std::vector{step.cautions_as} : step.cautions);
   std::vector<SlabBuilder::Column> columns{{0, {head}}, {frame.text_x(), text.take()}};
   if (beside) {
     columns.push_back({caution_x, cautions.take()});
@@ -190,7 +191,7 @@ bool add_in_columns(SlabBuilder& out, const SheetStep& step, const std::string& 
   }
   for (const auto& one : columns)
     if (height_of(one.slabs) > kTallest) return false;
-  out.add_beside(std::move(columns));
+  out.add_beside(columns);
   return true;
 }
 
