@@ -164,6 +164,7 @@ class Sequence {
     const double fits = whole ? wanted : d_.capped(sub, wanted);
     const double full = std::min(wanted, sub.cap.mmol_per_litre.value_or(1e9) * 1e-3);
     if (fits < std::max(worth * full, 0.03 * wanted)) return false;
+    if (sub.is("ph_down") && air_is_spent()) return false;
     const double placed = d_.add(c.supply, fits < 0.97 * wanted ? fits : wanted, options(sub, whole));
     if (placed <= 0) return false;
     const bool scaled = d_.scales.contains(d_.steps.back().note);
@@ -178,14 +179,26 @@ class Sequence {
     const bool acid_waits = std::any_of(
         left_.begin(), left_.end(), [](const ChosenDose& x) { return role_of(x.substance) == Role::acid; });
     const double target = acid_waits ? 7.7 : ph_.high.value_or(7.8) - 0.1;
-    if (aired_ >= kMostAir || ph >= target - 0.1) return false;
+    if (rounds() >= kMostAir || ph >= target - 0.1) return false;
     const double carbon = std::min(carbon_for_ph(d_, target), c.mmol * 1e-3);
     if (carbon < 1e-6) return false;
     d_.act(Action::aerate, "aerate", {"total_alkalinity_high", "ph_low", "si_low"}, kAerateHours,
            Change{"", 0, 0, carbon, target});
     c.mmol -= carbon * 1e3;
-    ++aired_;
     return true;
+  }
+
+  // Rounds of acid and air this plan holds.
+  int rounds() const {
+    return static_cast<int>(std::count_if(d_.steps.begin(), d_.steps.end(), [](const DraftStep& step) {
+      return step.step.action == Action::aerate;
+    }));
+  }
+  // Acid that counts on air to bring pH back waits for the next plan with it.
+  bool air_is_spent() const {
+    const double ph = d_.water() ? d_.water()->ph : 9;
+    return rounds() >= kMostAir && ph <= ph_.high.value_or(7.8) &&
+           std::any_of(left_.begin(), left_.end(), [](const ChosenDose& x) { return x.substance.empty(); });
   }
 
   AddOptions options(const Substance& sub, bool whole) const {
@@ -244,7 +257,7 @@ class Sequence {
   }
 
   void hold_back(const ChosenDose& c) {
-    const bool slow = c.substance.empty() || (aired_ > 0 && role_of(c.substance) == Role::acid);
+    const bool slow = c.substance.empty() || (rounds() > 0 && role_of(c.substance) == Role::acid);
     const char* why = slow ? "air_over_days" : "next_bottle";
     for (const char* analyte : {"ph", "total_alkalinity"})
       if (role_of(c.substance) <= Role::air) d_.held_back.emplace(analyte, why);
@@ -261,7 +274,6 @@ class Sequence {
   std::map<std::pair<int, std::string>, double> told_;  // mmol of each dose as chosen
   Target ph_;
   bool acid_ = false;
-  int aired_ = 0;
 };
 
 bool chlorine_stands(const Draft& d) {
