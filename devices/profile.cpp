@@ -127,6 +127,13 @@ void read_form(Fields& file, Profile& profile) {
     file.fault("protocol", "`protocol` is \"" + profile.protocol + "\"", protocol_names());
 }
 
+std::optional<std::string> file_text(const std::string& path) {
+  std::error_code error;
+  std::ifstream in(path, std::ios::binary);
+  if (!in || std::filesystem::is_directory(path, error)) return std::nullopt;
+  return std::string((std::istreambuf_iterator<char>(in)), {});
+}
+
 }  // namespace
 
 int bits_per_byte(const SerialSettings& serial) {
@@ -170,14 +177,20 @@ std::vector<Profile> builtin_profiles() {
   return out;
 }
 
+std::optional<std::string> profile_text(const Profile& profile) {
+  if (!profile.file.empty()) return file_text(profile.file);
+  for (const embedded::Text& text : embedded::profiles())
+    if (const auto built_in = read_profile(text.text, text.name); built_in && built_in->id == profile.id)
+      return std::string(text.text);
+  return std::nullopt;
+}
+
 tl::expected<Profile, std::vector<Fault>> read_profile_file(const std::string& path) {
-  std::error_code error;
-  std::ifstream in(path, std::ios::binary);
-  if (!in || std::filesystem::is_directory(path, error))
+  const auto text = file_text(path);
+  if (!text)
     return tl::unexpected(
         std::vector<Fault>{{path, 0, "cannot be read", "a built-in profile's id or a profile's file"}});
-  const std::string text((std::istreambuf_iterator<char>(in)), {});
-  auto profile = read_profile(text, path);
+  auto profile = read_profile(*text, path);
   if (profile) profile->file = path;
   return profile;
 }

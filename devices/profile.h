@@ -104,6 +104,9 @@ tl::expected<Profile, std::vector<Fault>> read_profile(std::string_view text, st
 // The same of a file on disk.
 tl::expected<Profile, std::vector<Fault>> read_profile_file(const std::string& path);
 
+// The text it was read from; nothing where its file cannot be read any more.
+std::optional<std::string> profile_text(const Profile& profile);
+
 // Those compiled in, sorted by id. A test proves that each can be read.
 std::vector<Profile> builtin_profiles();
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cctype>
 #include <set>
+#include <sstream>
 
 #include "analysis/toml_text.h"
 #include "devices/line_form.h"
@@ -101,6 +102,29 @@ std::string field_name(const Form& form, size_t column) {
 }
 
 }  // namespace
+
+std::optional<std::string> profile_at_rate(const Profile& profile, int baud) {
+  const auto text = profile_text(profile);
+  if (!text) return std::nullopt;
+  const std::string rate = std::to_string(baud);
+  std::string out;
+  std::istringstream lines(*text);
+  for (std::string line; std::getline(lines, line);) {
+    const std::string key = line.substr(0, line.find_first_of(" ="));
+    // The profile's own id and name stand before any table, its rate only under [serial].
+    if (key == "baud")
+      line = "baud = " + rate;
+    else if (key == "id")
+      line = "id = " + toml_string(profile.id + "_" + rate);
+    else if (key == "name" && line.find(profile.name) != std::string::npos)
+      line = "name = " + toml_string(profile.name + ", " + rate + " baud");
+    out.append(line).append("\n");
+  }
+  const auto read = read_profile(out, profile.key());
+  if (!read || read->serial.baud != baud || read->methods.size() != profile.methods.size())
+    return std::nullopt;
+  return out;
+}
 
 std::optional<std::string> profile_draft(std::string_view heard, const SerialSettings& serial) {
   std::optional<Form> form;

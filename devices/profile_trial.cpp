@@ -20,11 +20,7 @@ bool is_unprintable(char c) {
 }  // namespace
 
 ProfileTrial::ProfileTrial(std::vector<Profile> profiles, OpenWire open, Millis each, QObject* parent)
-    : QObject(parent),
-      profiles_(std::move(profiles)),
-      open_(std::move(open)),
-      each_(each),
-      current_(profiles_.size()) {
+    : QObject(parent), profiles_(std::move(profiles)), open_(std::move(open)), each_(each), current_(0) {
   wake_.setSingleShot(true);
   end_.setSingleShot(true);
   connect(&wake_, &QTimer::timeout, this, [this] {
@@ -40,13 +36,31 @@ Millis ProfileTrial::now() const {
 void ProfileTrial::start() {
   results_.clear();
   heard_.clear();
+  cancelled_ = false;
+  turns_ = profiles_;
   current_ = static_cast<size_t>(-1);
   next();
 }
 
+// A line that was open and silent may be one whose instrument waits to be asked at its own rate; one that
+// does not wait has been heard at any rate, if only as noise.
+bool ProfileTrial::add_other_rates() {
+  const bool open = std::any_of(results_.begin(), results_.end(), [](const auto& r) { return r.opened; });
+  if (!open || best() || turns_.size() != profiles_.size()) return false;
+  for (const int baud : kUsualRates)
+    for (const Profile& profile : profiles_) {
+      const bool asks = !profile.line.ask.empty() || profile.protocol == "modbus_rtu";
+      if (profile.serial.baud == baud || (heard_.empty() && !asks)) continue;
+      turns_.push_back(profile);
+      turns_.back().serial.baud = baud;
+    }
+  return turns_.size() != profiles_.size();
+}
+
 void ProfileTrial::cancel() {
   if (!running() && !wire_) return;
-  current_ = profiles_.size();
+  cancelled_ = true;
+  current_ = turns_.size();
   next();
 }
 
@@ -60,13 +74,15 @@ void ProfileTrial::next() {
     results_.push_back(std::move(result_));
   }
   decoder_.reset();
-  if (++current_ >= profiles_.size()) {
-    current_ = profiles_.size();
+  const bool found =
+      turns_.size() > profiles_.size() && best();  // at another rate: the rest are worse guesses
+  if (found || (++current_ >= turns_.size() && (cancelled_ || !add_other_rates()))) {
+    current_ = turns_.size();
     emit moved();
     emit finished();
     return;
   }
-  const Profile& profile = profiles_[current_];
+  const Profile& profile = turns_[current_];
   result_ = {};
   result_.profile = profile.key();
   result_.name = profile.name;

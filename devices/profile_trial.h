@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Which profile speaks an instrument's language: each listens to the line for a while, at its own rate, as a
-// receiver would; what was heard is shown and nothing is lost of it.
+// receiver would; where none understands, each again at the other usual rates. What was heard is shown and
+// nothing is lost of it.
 #pragma once
 
 #include <QObject>
 #include <QTimer>
 
+#include <array>
 #include <functional>
 #include <memory>
 #include <string>
@@ -26,6 +28,9 @@ struct TrialResult {
   bool fits() const { return sound + static_cast<int>(readings.size()) > garbled; }
 };
 
+// Rates instruments are set to, the likeliest first; common practice, no source.
+constexpr std::array<int, 8> kUsualRates{9600, 19200, 4800, 2400, 1200, 38400, 57600, 115200};
+
 class ProfileTrial : public QObject {
   Q_OBJECT
 
@@ -37,9 +42,10 @@ class ProfileTrial : public QObject {
 
   void start();
   void cancel();
-  bool running() const { return current_ < profiles_.size(); }
+  bool running() const { return current_ < turns_.size(); }
   size_t done() const { return results_.size(); }
-  size_t of() const { return profiles_.size(); }
+  bool other_rates() const { return turns_.size() > profiles_.size(); }
+  size_t of() const { return turns_.size(); }  // more once the other rates are tried
   const std::vector<TrialResult>& results() const { return results_; }
   const TrialResult* best() const;                     // of those that fit; nullptr: none does
   const std::string& heard() const { return heard_; }  // the latest bytes, kMostHeard at most
@@ -51,15 +57,17 @@ class ProfileTrial : public QObject {
 
  private:
   void next();
+  bool add_other_rates();  // false: they cannot help, or were added already
   void take(Heard heard);
   void on_received(const QByteArray& bytes);
   void schedule();
   Millis now() const;
 
-  std::vector<Profile> profiles_;
+  std::vector<Profile> profiles_, turns_;
   OpenWire open_;
   Millis each_;
   size_t current_;
+  bool cancelled_ = false;
   std::vector<TrialResult> results_;
   TrialResult result_;
   std::unique_ptr<Wire> wire_;
@@ -67,6 +75,10 @@ class ProfileTrial : public QObject {
   QTimer wake_, end_;
   std::string heard_;
 };
+
+// The text of a profile that listens at another rate than the built-in or shop's own one it is made of, with
+// an id and a name of its own ("bench_lines_4800"); nothing where the profile cannot be read again.
+std::optional<std::string> profile_at_rate(const Profile& profile, int baud);
 
 // Lines of what was heard, the latest last: as text where a line ends, and in hex.
 std::vector<std::string> raw_lines(std::string_view bytes, size_t most);

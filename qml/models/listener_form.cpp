@@ -35,6 +35,12 @@ QString counts_of(const TrialResult& r) {
       .arg(r.garbled);
 }
 
+bool written(const QString& file, const std::string& text) {
+  QSaveFile out(file);
+  const auto size = static_cast<qint64>(text.size());
+  return out.open(QIODevice::WriteOnly) && out.write(text.data(), size) == size && out.commit();
+}
+
 }  // namespace
 
 ListenerForm::ListenerForm(Settings& settings, QString folder, QObject* parent)
@@ -85,7 +91,11 @@ bool ListenerForm::set(const QString& key, const QString& text, int line) {
 QString ListenerForm::progress() const {
   if (!trial_) return {};
   if (running())
-    return say(QT_TRANSLATE_NOOP("listener", "Listening with profile %1 of %2; measure something now."))
+    return say(trial_->other_rates()
+                   ? QT_TRANSLATE_NOOP("listener",
+                                       "None understands it at its own rate. Trying other rates, %1 of %2; "
+                                       "measure again and again.")
+                   : QT_TRANSLATE_NOOP("listener", "Listening with profile %1 of %2; measure something now."))
         .arg(trial_->done() + 1)
         .arg(trial_->of());
   if (const TrialResult* best = trial_->best())
@@ -108,13 +118,7 @@ QString ListenerForm::act(int line, bool& applied) {
   }
   const QString port = settings_.lines[line].port;
   if (want_ == QLatin1String("draft")) return draft();
-  if (want_ == QLatin1String("use")) {
-    const TrialResult* best = trial_ ? trial_->best() : nullptr;
-    if (!best) return say(QT_TRANSLATE_NOOP("listener", "None fits yet: listen first."));
-    settings_.lines[line].profile = q(best->profile);
-    applied = true;
-    return say(QT_TRANSLATE_NOOP("listener", "%1 is listened to on %2.")).arg(q(best->name), port);
-  }
+  if (want_ == QLatin1String("use")) return use(line, applied);
   if (port.isEmpty()) return say(QT_TRANSLATE_NOOP("listener", "Name the port first."));
   emit began();
   trial_ = std::make_unique<ProfileTrial>(
@@ -132,6 +136,24 @@ QString ListenerForm::act(int line, bool& applied) {
   return progress();
 }
 
+// One that fits at another rate is kept as a profile of the shop's own.
+QString ListenerForm::use(int line, bool& applied) const {
+  const TrialResult* best = trial_ ? trial_->best() : nullptr;
+  if (!best) return say(QT_TRANSLATE_NOOP("listener", "None fits yet: listen first."));
+  QString profile = q(best->profile), name = q(best->name);
+  const auto is = load_profile(best->profile);
+  if (is && is->serial.baud != best->serial.baud) {
+    const auto text = profile_at_rate(*is, best->serial.baud);
+    profile = QDir(folder_).filePath(QStringLiteral("%1_%2.toml").arg(q(is->id)).arg(best->serial.baud));
+    if (!text || !QDir().mkpath(folder_) || !written(profile, *text))
+      return say(QT_TRANSLATE_NOOP("listener", "%1 cannot be written.")).arg(profile);
+    name += say(QT_TRANSLATE_NOOP("listener", ", %1 baud")).arg(best->serial.baud);
+  }
+  settings_.lines[line].profile = profile;
+  applied = true;
+  return say(QT_TRANSLATE_NOOP("listener", "%1 is listened to on %2.")).arg(name, settings_.lines[line].port);
+}
+
 QString ListenerForm::draft() const {
   const std::string heard = trial_ ? trial_->heard() : std::string();
   SerialSettings serial;
@@ -146,10 +168,7 @@ QString ListenerForm::draft() const {
   QString file = QDir(folder_).filePath("draft.toml");
   for (int n = 2; QFile::exists(file); ++n)
     file = QDir(folder_).filePath(QStringLiteral("draft%1.toml").arg(n));
-  QSaveFile out(file);
-  const auto size = static_cast<qint64>(text->size());
-  if (!out.open(QIODevice::WriteOnly) || out.write(text->data(), size) != size || !out.commit())
-    return say(QT_TRANSLATE_NOOP("listener", "%1 cannot be written.")).arg(file);
+  if (!written(file, *text)) return say(QT_TRANSLATE_NOOP("listener", "%1 cannot be written.")).arg(file);
   return say(QT_TRANSLATE_NOOP("listener",
                                "Written to %1. It is refused until what stands as ? is filled in."))
       .arg(file);

@@ -38,6 +38,7 @@ class ListenerForm : public QObject {
 
  private:
   QString draft() const;
+  QString use(int line, bool& applied) const;
 
   Settings& settings_;
   QString folder_;
