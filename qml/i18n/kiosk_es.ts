@@ -1105,6 +1105,14 @@
         <source>A PIN is asked for again after</source>
         <translation>El PIN se pide de nuevo después de</translation>
     </message>
+    <message>
+        <source>Tables</source>
+        <translation>Tablas</translation>
+    </message>
+    <message>
+        <source>Everything in the records for other programs, and what other programs wrote brought in. Tables hold people’s addresses: keep them as you keep the records.</source>
+        <translation>Todo lo que hay en los registros para otros programas, y lo que otros programas escribieron. Las tablas guardan direcciones de personas: cuídelas como los registros.</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -1838,6 +1846,125 @@
     <message>
         <source>Not kept: %1</source>
         <translation>No guardado: %1</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::TablesForm</name>
+    <message>
+        <source>Write everything out as tables</source>
+        <translation>Escribir todo como tablas</translation>
+    </message>
+    <message>
+        <source>Bring in customers and earlier readings</source>
+        <translation>Traer clientes y lecturas anteriores</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Qué hacer</translation>
+    </message>
+    <message>
+        <source>Folder or stick; a new folder is made in it</source>
+        <translation>Carpeta o memoria; se crea en ella una carpeta nueva</translation>
+    </message>
+    <message>
+        <source>Table of customers, a CSV file</source>
+        <translation>Tabla de clientes, un archivo CSV</translation>
+    </message>
+    <message>
+        <source>Table of earlier readings, a CSV file</source>
+        <translation>Tabla de lecturas anteriores, un archivo CSV</translation>
+    </message>
+    <message>
+        <source>%1 in the records already</source>
+        <translation>%1 ya en los registros</translation>
+    </message>
+    <message>
+        <source>%1 new</source>
+        <translation>%1 nuevos</translation>
+    </message>
+    <message>
+        <source>Customers</source>
+        <translation>Clientes</translation>
+    </message>
+    <message>
+        <source>Vessels</source>
+        <translation>Piscinas y spas</translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation>Visitas</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Lecturas</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>y %1 más</translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation>Omitido</translation>
+    </message>
+    <message>
+        <source>Left as it is</source>
+        <translation>Sin cambios</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Write them</source>
+        <translation>Escribirlas</translation>
+    </message>
+    <message>
+        <source>Look through</source>
+        <translation>Examinar</translation>
+    </message>
+    <message>
+        <source>Keep the sound lines</source>
+        <translation>Guardar las líneas válidas</translation>
+    </message>
+    <message>
+        <source>Keep them all</source>
+        <translation>Guardar todo</translation>
+    </message>
+    <message>
+        <source>It stops at the next whole piece ...</source>
+        <translation>Se detiene tras la parte en curso ...</translation>
+    </message>
+    <message>
+        <source>%1 % done ...</source>
+        <translation>%1 % hecho ...</translation>
+    </message>
+    <message>
+        <source>Working ...</source>
+        <translation>Trabajando ...</translation>
+    </message>
+    <message>
+        <source>Name a folder first.</source>
+        <translation>Indique antes una carpeta.</translation>
+    </message>
+    <message>
+        <source>Written to %1: %2 visits, %3 customers.</source>
+        <translation>Escrito en %1: %2 visitas, %3 clientes.</translation>
+    </message>
+    <message>
+        <source>Name a table first.</source>
+        <translation>Indique antes una tabla.</translation>
+    </message>
+    <message>
+        <source>Looked through: nothing is kept yet.</source>
+        <translation>Examinado: aún no se ha guardado nada.</translation>
+    </message>
+    <message>
+        <source>Looked through: nothing is kept yet. Lines that cannot be taken: %1.</source>
+        <translation>Examinado: aún no se ha guardado nada. Líneas que no se pueden tomar: %1.</translation>
+    </message>
+    <message>
+        <source>Kept: %1 customers, %2 visits, %3 readings.</source>
+        <translation>Guardado: %1 clientes, %2 visitas, %3 lecturas.</translation>
     </message>
 </context>
 <context>
@@ -2905,6 +3032,18 @@
         <source>1½ hours</source>
         <translation>1 hora y media</translation>
     </message>
+    <message>
+        <source>noon</source>
+        <translation>mediodía</translation>
+    </message>
+    <message>
+        <source>%1&#xa0;a.m.</source>
+        <translation>%1 a. m.</translation>
+    </message>
+    <message>
+        <source>%1&#xa0;p.m.</source>
+        <translation>%1 p. m.</translation>
+    </message>
 </context>
 <context>
     <name>compare</name>
@@ -3522,6 +3661,14 @@
     <message>
         <source>Written to %1. It is refused until what stands as ? is filled in.</source>
         <translation>Escrito en %1. Se rechaza hasta que se complete lo que dice ?.</translation>
+    </message>
+    <message>
+        <source>None understands it at its own rate. Trying other rates, %1 of %2; measure again and again.</source>
+        <translation>Ninguno lo entiende a su propia velocidad. Se prueban otras velocidades, %1 de %2; mida una y otra vez.</translation>
+    </message>
+    <message>
+        <source>, %1 baud</source>
+        <translation>, %1 baudios</translation>
     </message>
 </context>
 <context>
@@ -5552,6 +5699,10 @@
     <message>
         <source>Did last visit’s plan work?</source>
         <translation>¿Funcionó el plan de la visita anterior?</translation>
+    </message>
+    <message>
+        <source>the same as in step %1.</source>
+        <translation>la misma que en el paso %1.</translation>
     </message>
 </context>
 <context>

@@ -597,7 +597,7 @@
     <name>PlanAnswers</name>
     <message>
         <source>Did the plan work?</source>
-        <translation>Le plan a-t-il marché ?</translation>
+        <translation>Le plan a-t-il marché&#x202f;?</translation>
     </message>
 </context>
 <context>
@@ -1105,6 +1105,14 @@
         <source>A PIN is asked for again after</source>
         <translation>Le code est redemandé après</translation>
     </message>
+    <message>
+        <source>Tables</source>
+        <translation>Tableaux</translation>
+    </message>
+    <message>
+        <source>Everything in the records for other programs, and what other programs wrote brought in. Tables hold people’s addresses: keep them as you keep the records.</source>
+        <translation>Tout ce que contiennent les dossiers pour d’autres programmes, et ce que d’autres programmes ont écrit. Ces tableaux contiennent des adresses : gardez-les comme les dossiers.</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -1276,7 +1284,7 @@
     </message>
     <message>
         <source>Done: %1.</source>
-        <translation>Fait : %1.</translation>
+        <translation>Fait&#xa0;: %1.</translation>
     </message>
 </context>
 <context>
@@ -1838,6 +1846,125 @@
     <message>
         <source>Not kept: %1</source>
         <translation>Non gardé&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::TablesForm</name>
+    <message>
+        <source>Write everything out as tables</source>
+        <translation>Tout écrire en tableaux</translation>
+    </message>
+    <message>
+        <source>Bring in customers and earlier readings</source>
+        <translation>Reprendre clients et lectures antérieures</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Que faire</translation>
+    </message>
+    <message>
+        <source>Folder or stick; a new folder is made in it</source>
+        <translation>Dossier ou clé ; un nouveau dossier y est créé</translation>
+    </message>
+    <message>
+        <source>Table of customers, a CSV file</source>
+        <translation>Tableau des clients, un fichier CSV</translation>
+    </message>
+    <message>
+        <source>Table of earlier readings, a CSV file</source>
+        <translation>Tableau des lectures antérieures, un fichier CSV</translation>
+    </message>
+    <message>
+        <source>%1 in the records already</source>
+        <translation>%1 déjà dans les dossiers</translation>
+    </message>
+    <message>
+        <source>%1 new</source>
+        <translation>%1 nouveaux</translation>
+    </message>
+    <message>
+        <source>Customers</source>
+        <translation>Clients</translation>
+    </message>
+    <message>
+        <source>Vessels</source>
+        <translation>Bassins</translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation>Visites</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Lectures</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>et %1 de plus</translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation>Omis</translation>
+    </message>
+    <message>
+        <source>Left as it is</source>
+        <translation>Laissé tel quel</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Write them</source>
+        <translation>Les écrire</translation>
+    </message>
+    <message>
+        <source>Look through</source>
+        <translation>Examiner</translation>
+    </message>
+    <message>
+        <source>Keep the sound lines</source>
+        <translation>Garder les lignes valides</translation>
+    </message>
+    <message>
+        <source>Keep them all</source>
+        <translation>Tout garder</translation>
+    </message>
+    <message>
+        <source>It stops at the next whole piece ...</source>
+        <translation>Arrêt après la partie en cours ...</translation>
+    </message>
+    <message>
+        <source>%1 % done ...</source>
+        <translation>%1 % fait ...</translation>
+    </message>
+    <message>
+        <source>Working ...</source>
+        <translation>En cours ...</translation>
+    </message>
+    <message>
+        <source>Name a folder first.</source>
+        <translation>Indiquez d’abord un dossier.</translation>
+    </message>
+    <message>
+        <source>Written to %1: %2 visits, %3 customers.</source>
+        <translation>Écrit dans %1 : %2 visites, %3 clients.</translation>
+    </message>
+    <message>
+        <source>Name a table first.</source>
+        <translation>Indiquez d’abord un tableau.</translation>
+    </message>
+    <message>
+        <source>Looked through: nothing is kept yet.</source>
+        <translation>Examiné : rien n’est encore gardé.</translation>
+    </message>
+    <message>
+        <source>Looked through: nothing is kept yet. Lines that cannot be taken: %1.</source>
+        <translation>Examiné : rien n’est encore gardé. Lignes impossibles à reprendre : %1.</translation>
+    </message>
+    <message>
+        <source>Kept: %1 customers, %2 visits, %3 readings.</source>
+        <translation>Gardé : %1 clients, %2 visites, %3 lectures.</translation>
     </message>
 </context>
 <context>
@@ -2905,6 +3032,18 @@
         <source>1½ hours</source>
         <translation>1 heure et demie</translation>
     </message>
+    <message>
+        <source>noon</source>
+        <translation>midi</translation>
+    </message>
+    <message>
+        <source>%1&#xa0;a.m.</source>
+        <translation>%1</translation>
+    </message>
+    <message>
+        <source>%1&#xa0;p.m.</source>
+        <translation>%1</translation>
+    </message>
 </context>
 <context>
     <name>compare</name>
@@ -2994,7 +3133,7 @@
     </message>
     <message>
         <source>The water answers the doses like %1, which the volume on file does not fit: measure the vessel.</source>
-        <translation>L’eau répond aux doses comme %1, ce que le volume en fiche n’explique pas : mesurez le bassin.</translation>
+        <translation>L’eau répond aux doses comme %1, ce que le volume en fiche n’explique pas&#xa0;: mesurez le bassin.</translation>
     </message>
     <message>
         <source>Cloudy water</source>
@@ -3054,19 +3193,19 @@
     </message>
     <message>
         <source>%1: worked. It was %2 and is %3; the target is %4.</source>
-        <translation>%1 : a marché. C’était %2, c’est %3 ; la cible est %4.</translation>
+        <translation>%1&#xa0;: a marché. C’était %2, c’est %3&#x202f;; la cible est %4.</translation>
     </message>
     <message>
         <source>%1: partly. It was %2 and is %3, on its way to the target, %4.</source>
-        <translation>%1 : en partie. C’était %2, c’est %3, en chemin vers la cible, %4.</translation>
+        <translation>%1&#xa0;: en partie. C’était %2, c’est %3, en chemin vers la cible, %4.</translation>
     </message>
     <message>
         <source>%1: did not work. It was %2 and is %3; the target is %4.</source>
-        <translation>%1 : n’a pas marché. C’était %2, c’est %3 ; la cible est %4.</translation>
+        <translation>%1&#xa0;: n’a pas marché. C’était %2, c’est %3&#x202f;; la cible est %4.</translation>
     </message>
     <message>
         <source>%1: cannot be told. It was %2 and is %3, target %4: less than the readings’ error apart.</source>
-        <translation>%1 : on ne peut le dire. C’était %2, c’est %3, cible %4 : l’écart est plus petit que l’erreur des mesures.</translation>
+        <translation>%1&#xa0;: on ne peut le dire. C’était %2, c’est %3, cible %4&#xa0;: l’écart est plus petit que l’erreur des mesures.</translation>
     </message>
     <message>
         <source>Combined chlorine</source>
@@ -3074,31 +3213,31 @@
     </message>
     <message>
         <source>%1: cannot be told. It was not read this time.</source>
-        <translation>%1 : on ne peut le dire. Non mesuré cette fois.</translation>
+        <translation>%1&#xa0;: on ne peut le dire. Non mesuré cette fois.</translation>
     </message>
     <message>
         <source>%1: cannot be told. A reading stands at the end of its range.</source>
-        <translation>%1 : on ne peut le dire. Une mesure est au bout de sa plage.</translation>
+        <translation>%1&#xa0;: on ne peut le dire. Une mesure est au bout de sa plage.</translation>
     </message>
     <message>
         <source>%1: did not work. It is told of again.</source>
-        <translation>%1 : n’a pas marché. C’est de nouveau signalé.</translation>
+        <translation>%1&#xa0;: n’a pas marché. C’est de nouveau signalé.</translation>
     </message>
     <message>
         <source>%1: worked. It is not told of any more.</source>
-        <translation>%1 : a marché. Ce n’est plus signalé.</translation>
+        <translation>%1&#xa0;: a marché. Ce n’est plus signalé.</translation>
     </message>
     <message>
         <source>%1: did not work. It is found again.</source>
-        <translation>%1 : n’a pas marché. On le retrouve.</translation>
+        <translation>%1&#xa0;: n’a pas marché. On le retrouve.</translation>
     </message>
     <message>
         <source>%1: cannot be told. It is so near its limit that the error decides.</source>
-        <translation>%1 : on ne peut le dire. C’est si près de la limite que l’erreur décide.</translation>
+        <translation>%1&#xa0;: on ne peut le dire. C’est si près de la limite que l’erreur décide.</translation>
     </message>
     <message>
         <source>%1: worked. It is not found any more.</source>
-        <translation>%1 : a marché. On ne le retrouve plus.</translation>
+        <translation>%1&#xa0;: a marché. On ne le retrouve plus.</translation>
     </message>
     <message>
         <source>%1 US gallons</source>
@@ -3110,11 +3249,11 @@
     </message>
     <message>
         <source>From how the water answered the doses: %1; no volume is on file.</source>
-        <translation>D’après la réponse de l’eau aux doses : %1 ; aucun volume n’est en fiche.</translation>
+        <translation>D’après la réponse de l’eau aux doses&#xa0;: %1&#x202f;; aucun volume n’est en fiche.</translation>
     </message>
     <message>
         <source>From how the water answered the doses: %1; on file: %2.</source>
-        <translation>D’après la réponse de l’eau aux doses : %1 ; en fiche : %2.</translation>
+        <translation>D’après la réponse de l’eau aux doses&#xa0;: %1&#x202f;; en fiche&#xa0;: %2.</translation>
     </message>
     <message>
         <source>The volume on file, %1, was taken from how the water answered.</source>
@@ -3122,7 +3261,7 @@
     </message>
     <message>
         <source>The volume on file, %1, was taken from how the water answered; before, it was %2.</source>
-        <translation>Le volume en fiche, %1, a été tiré de la réponse de l’eau ; avant, c’était %2.</translation>
+        <translation>Le volume en fiche, %1, a été tiré de la réponse de l’eau&#x202f;; avant, c’était %2.</translation>
     </message>
 </context>
 <context>
@@ -3522,6 +3661,14 @@
     <message>
         <source>Written to %1. It is refused until what stands as ? is filled in.</source>
         <translation>Écrit dans %1. Il est refusé tant que ce qui porte ? n’est pas rempli.</translation>
+    </message>
+    <message>
+        <source>None understands it at its own rate. Trying other rates, %1 of %2; measure again and again.</source>
+        <translation>Aucun ne le comprend à son propre débit. Essai d’autres débits, %1 sur %2 ; mesurez encore et encore.</translation>
+    </message>
+    <message>
+        <source>, %1 baud</source>
+        <translation>, %1 bauds</translation>
     </message>
 </context>
 <context>
@@ -5551,7 +5698,11 @@
     </message>
     <message>
         <source>Did last visit’s plan work?</source>
-        <translation>Le plan de la dernière visite a-t-il marché ?</translation>
+        <translation>Le plan de la dernière visite a-t-il marché&#x202f;?</translation>
+    </message>
+    <message>
+        <source>the same as in step %1.</source>
+        <translation>la même qu’à l’étape %1.</translation>
     </message>
 </context>
 <context>

@@ -54,6 +54,11 @@ constexpr ShelfRow kShelves[] = {
          "back",
          "One a day, opened and counted before it counts; of the old ones seven days, four weeks and "
          "twelve months are kept. Best on a stick that is not always plugged in.")},
+    {"tables", QT_TRANSLATE_NOOP("back", "Tables"),
+     QT_TRANSLATE_NOOP(
+         "back",
+         "Everything in the records for other programs, and what other programs wrote brought in. Tables "
+         "hold people’s addresses: keep them as you keep the records.")},
     {"staff", QT_TRANSLATE_NOOP("back", "Staff"),
      QT_TRANSLATE_NOOP(
          "back",
@@ -164,8 +169,9 @@ BackDesk::BackDesk(Settings& settings, QString file, QString out_dir, Counter& c
       lock_(lock),
       staff_form_(counter, lock),
       backup_form_(counter, settings),
-      people_form_(counter, settings, std::move(out_dir)),
+      people_form_(counter, settings, out_dir),
       trail_form_(counter),
+      tables_form_(counter, std::move(out_dir)),
       profiles_(QFileInfo(file_).dir().filePath("profiles")),
       listener_(settings_, profiles_),
       fields_({"key", "label", "value", "options"}),
@@ -179,6 +185,10 @@ BackDesk::BackDesk(Settings& settings, QString file, QString out_dir, Counter& c
   });
   connect(&staff_form_, &StaffForm::said, this, &BackDesk::say);
   connect(&backup_form_, &BackupForm::said, this, &BackDesk::say);
+  connect(&tables_form_, &TablesForm::said, this, [this](const QString& sentence) {
+    if (shelf_ == QLatin1String("tables")) say(sentence);
+  });
+  connect(&tables_form_, &TablesForm::brought_in, &counter_, &Counter::changed);
   refresh();
 }
 
@@ -194,6 +204,7 @@ BackForm* BackDesk::form() const {
   if (shelf_ == QLatin1String("backups")) return &self->backup_form_;
   if (shelf_ == QLatin1String("people")) return &self->people_form_;
   if (shelf_ == QLatin1String("trail")) return &self->trail_form_;
+  if (shelf_ == QLatin1String("tables")) return &self->tables_form_;
   return nullptr;
 }
 

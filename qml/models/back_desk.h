@@ -14,6 +14,7 @@
 #include "qml/models/settings.h"
 #include "qml/models/staff_form.h"
 #include "qml/models/supply_form.h"
+#include "qml/models/tables_form.h"
 #include "qml/models/target_form.h"
 #include "qml/models/trail_form.h"
 
@@ -75,6 +76,7 @@ class BackDesk : public QObject {
   BackupForm backup_form_;
   PeopleForm people_form_;
   TrailForm trail_form_;
+  TablesForm tables_form_;
   QString profiles_;  // the folder of the shop's own
   ListenerForm listener_;
   QString shelf_ = QStringLiteral("instrument");

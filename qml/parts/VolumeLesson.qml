@@ -19,7 +19,7 @@ Column {
         property bool may: true
         signal touched()
         visible: told.sentence.length > 0
-        width: lesson.width
+        width: parent ? parent.width : 0
         spacing: Ink.room
         Prose { objectName: told.handle + "_says"; Layout.fillWidth: true; text: told.sentence }
         Act {
@@ -45,7 +45,7 @@ Column {
     }
     Prose {
         visible: lesson.then.trouble.length > 0
-        width: lesson.width
+        width: parent ? parent.width : 0
         text: lesson.then.trouble
         color: Ink.accent
     }

@@ -106,6 +106,37 @@ TEST_F(CareAtTheCounter, OpensToAPinAndSignsWhatIsDone) {
   EXPECT_EQ(kiosk_->desk().shop(), "Another shop");
 }
 
+TEST_F(CareAtTheCounter, WritesTablesAndBringsThemIn) {
+  begin_customer("Invented");
+  ASSERT_TRUE(read("ph", 7.9));
+  act("tables", {{"tables_wish", "out"}, {"tables_folder", path("stick")}});
+  ASSERT_TRUE(said("Written to")) << back().says().toStdString();
+  const QDir folder(path("stick/tables-2026-06-14"));
+  EXPECT_EQ(folder.entryList({"*.csv"}, QDir::Files).size(), 5);
+  // Again: into a folder of its own.
+  back().apply();
+  ASSERT_TRUE(said("tables-2026-06-14-2")) << back().says().toStdString();
+  // Its own tables bring nothing new; a line that cannot be taken is told with its place.
+  act("tables", {{"tables_wish", "in"}, {"tables_customers", folder.filePath("customers.csv")}});
+  ASSERT_TRUE(said("nothing is kept yet")) << back().says().toStdString();
+  EXPECT_EQ(back().rows()->row(0).value("number").toString(), "0 new");
+  QFile table(path("others.csv"));
+  ASSERT_TRUE(table.open(QIODevice::WriteOnly));
+  table.write("name,phone,language\nInvented Two,555-0102,en\nInvented Three,555-0103,xx\n");
+  table.close();
+  act("tables", {{"tables_customers", path("others.csv")}});
+  ASSERT_TRUE(said("cannot be taken: 1")) << back().says().toStdString();
+  EXPECT_EQ(back().rows()->row(0).value("number").toString(), "1 new");
+  EXPECT_TRUE(back().rows()->row(4).value("detail").toString().contains("others.csv:3"));
+  EXPECT_EQ(kiosk_->counter().records().customers("Two").size(), 0u);
+  EXPECT_EQ(back().actWord(), "Keep the sound lines");
+  back().apply();
+  ASSERT_TRUE(said("Kept: 1 customers")) << back().says().toStdString();
+  EXPECT_EQ(kiosk_->counter().records().customers("Two").size(), 1u);
+  act("tables", {{"tables_customers", path("nowhere.csv")}});
+  ASSERT_TRUE(said("cannot be taken: 1")) << back().says().toStdString();
+}
+
 TEST_F(CareAtTheCounter, WrongPinsCostTimeAlsoAfterARestart) {
   write_down("Ana", "2468", "keeper");
   lock().lock();
