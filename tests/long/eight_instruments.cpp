@@ -215,7 +215,8 @@ int main(int count, char** words) {
   QObject::connect(&reads, &QTimer::timeout, [&] {
     for (auto& [i, emulator] : emulators) emulator->read();
     if (early_mib == 0 && wall.elapsed() > 60000) early_mib = resident_mib();
-    if (middle_mib == 0 && wall.elapsed() > 1e3 * seconds / 2) middle_mib = resident_mib();
+    if (middle_mib == 0 && static_cast<double>(wall.elapsed()) > 1e3 * seconds / 2)
+      middle_mib = resident_mib();
   });
   reads.start(500);
   QTimer::singleShot(static_cast<int>(seconds * 1000), [&] {
