@@ -3,7 +3,8 @@
 //
 // A line counts only whole: from its start (the start character; where there is none, the end of the
 // line before, or a pause) to its end, with every field in its place, its checksum right where the
-// profile has one, the unit of its method, and exactly the method's decimals. All else is garbled.
+// profile has one, the unit of its method, and exactly the method's decimals. All else is garbled. An
+// instrument that is asked may be asked again: then a line counts when three answers running are the same.
 #pragma once
 
 #include <memory>
@@ -33,6 +34,7 @@ class LineDecoder : public Decoder {
   // Whether a line that lacks its beginning could be told from a whole one.
   bool can_tell() const { return !profile_.line.start.empty() || !profile_.line.checksum.empty(); }
   bool fits_checksum(std::string_view body) const;
+  bool confirmed(std::string_view body);
 
   Profile profile_;
   std::string buffer_;      // of the line begun, start character included
@@ -41,6 +43,9 @@ class LineDecoder : public Decoder {
   bool joined_ = true;      // no byte since opening: it is not known whether the next starts a line
   Millis last_{0};          // last byte, or the opening
   std::optional<Millis> ask_at_;
+  // Where lines are confirmed: the one last heard, how many times running, and the one last counted.
+  std::string before_, counted_;
+  int times_ = 0;
 };
 
 std::unique_ptr<Decoder> make_line_decoder(const Profile& profile);

@@ -101,6 +101,7 @@ void read_ask(Fields& file, LineForm& form) {
     form.ask = ask->text("text");
     if (form.ask.empty()) ask->fault("text", "`text` is empty", "what asks for a reading");
     form.ask_every = read_millis(*ask, "every_ms", 1000, 50, 3600000);
+    form.confirm = ask->flag_if("confirm").value_or(form.checksum.empty());
   }
 }
 

@@ -62,6 +62,7 @@ struct LineForm {
   std::vector<std::string> idle;  // whole lines that only say that the instrument lives
   std::string ask;                // sent every `ask_every`; empty: the instrument speaks by itself
   Millis ask_every{0};
+  bool confirm = false;  // a line counts once three answers running are equal
 };
 
 // Timers of protocol "lis" (CLSI LIS1-A link, LIS2-A records).

@@ -1,17 +1,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "demo/photometer/line_talker.h"
 
+#include <algorithm>
+
 namespace brimline::demo {
+namespace {
+
+constexpr int kAnswers = 12;  // of one reading before the next is made
+
+}  // namespace
 
 void LineTalker::put(const MethodRow& row, const LineReading& reading) {
-  lines_.push_back(line_of(profile_, row, reading));
+  lines_.push_back({line_of(profile_, row, reading)});
+}
+
+size_t LineTalker::waiting() const {
+  return static_cast<size_t>(std::count_if(lines_.begin(), lines_.end(),
+                                           [](const Shown& shown) { return shown.answers < kAnswers; }));
 }
 
 std::vector<std::string> LineTalker::turn(std::string_view heard, Millis) {
   const std::string& ask = profile_.line.ask;
   std::vector<std::string> out;
   if (ask.empty()) {
-    out.assign(lines_.begin(), lines_.end());
+    for (const Shown& shown : lines_) out.push_back(shown.line);
     lines_.clear();
     return out;
   }
@@ -23,8 +35,9 @@ std::vector<std::string> LineTalker::turn(std::string_view heard, Millis) {
   }
   heard_.clear();
   if (lines_.empty()) return out;
-  out.push_back(lines_.front());
-  lines_.pop_front();
+  while (lines_.size() > 1 && lines_.front().answers >= kAnswers) lines_.pop_front();
+  ++lines_.front().answers;
+  out.push_back(lines_.front().line);
   return out;
 }
 

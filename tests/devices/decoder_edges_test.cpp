@@ -172,9 +172,16 @@ TEST_F(ModbusEdges, AnInstrumentThatNamesNoBottle) {
   EXPECT_FALSE(told.readings[0].sample);
 }
 
+Profile plain_and_at_once() {
+  Profile out = *load_profile("plain_lines");
+  out.line.confirm = false;
+  out.line.ask_every = Millis(1000);
+  return out;
+}
+
 // Lines: one that is asked for, begun and not ended.
 TEST(LineEdges, TheNextQuestionAndTheBrokenLineAreBothWaitedFor) {
-  LineDecoder decoder(*load_profile("plain_lines"));
+  LineDecoder decoder(plain_and_at_once());
   decoder.opened(Millis(0));
   EXPECT_EQ(decoder.wake(), Millis(50));
   EXPECT_EQ(decoder.waited(Millis(50)).answer, "READ\r");
@@ -188,14 +195,14 @@ TEST(LineEdges, TheNextQuestionAndTheBrokenLineAreBothWaitedFor) {
 }
 
 TEST(LineEdges, ALineThatComesTooSoonAfterOpeningIsNotBelieved) {
-  LineDecoder decoder(*load_profile("plain_lines"));
+  LineDecoder decoder(plain_and_at_once());
   decoder.opened(Millis(0));
   EXPECT_TRUE(Told(decoder.received("1;2.35;mg/L;;1;B\r\n", Millis(20))).says("beginning may be missing"));
   EXPECT_EQ(Told(decoder.received("1;2.35;mg/L;;2;B\r\n", Millis(30))).readings.size(), 1u);
 }
 
 TEST(LineEdges, MarksWithAndWithoutAValue) {
-  LineDecoder decoder(*load_profile("plain_lines"));
+  LineDecoder decoder(plain_and_at_once());
   decoder.opened(Millis(0));
   const auto send = [&](const std::string& line) {
     return Told(decoder.received(line + "\r\n", Millis(100)));
@@ -210,7 +217,7 @@ TEST(LineEdges, MarksWithAndWithoutAValue) {
 }
 
 TEST(LineEdges, FieldsThatSayNothingAreLeftOut) {
-  Profile profile = *load_profile("plain_lines");
+  Profile profile = plain_and_at_once();
   profile.line.fields = {LineField::ignored, LineField::method, LineField::value};
   LineDecoder decoder(profile);
   decoder.opened(Millis(0));
@@ -218,6 +225,32 @@ TEST(LineEdges, FieldsThatSayNothingAreLeftOut) {
   ASSERT_EQ(told.readings.size(), 1u);
   EXPECT_FALSE(told.readings[0].sample);
   EXPECT_FALSE(told.readings[0].serial);
+}
+
+// Without any check on the line the same must be heard three times running.
+TEST(LineEdges, AnAnswerWithoutACheckIsAskedForAgain) {
+  LineDecoder decoder(*load_profile("plain_lines"));
+  decoder.opened(Millis(0));
+  int at = 100;
+  const auto send = [&](const std::string& line) {
+    return Told(decoder.received(line + "\r\n", Millis(at += 50))).readings.size();
+  };
+  const std::string first = "1;2.35;mg/L;;1;B", broken = "1;2.95;mg/L;;1;B", next = "1;3.10;mg/L;;2;B";
+  EXPECT_EQ(decoder.waited(Millis(50)).answer, "READ\r");
+  EXPECT_EQ(send(first), 0u);
+  EXPECT_EQ(decoder.wake(), Millis(at)) << "asked again at once";
+  EXPECT_EQ(decoder.waited(Millis(at)).answer, "READ\r");
+  EXPECT_EQ(send(first), 0u);
+  EXPECT_EQ(send(first), 1u);
+  EXPECT_EQ(send(first), 0u) << "it stands on the display";
+  // A digit that changed on the way is another line, and nothing comes of it, not even twice.
+  EXPECT_EQ(send(broken) + send(broken) + send(first) + send(first) + send(first), 0u);
+  EXPECT_EQ(send(next) + send(next) + send("1;3.10"), 0u);
+  EXPECT_EQ(send(next), 1u) << "what could not be read at all is no other answer";
+  // Pulled out and back: what was counted is not counted again.
+  decoder.opened(Millis(2000));
+  at = 2100;
+  EXPECT_EQ(send(next) + send(next) + send(next) + send(next), 0u);
 }
 
 struct Slip {

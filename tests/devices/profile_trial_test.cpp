@@ -39,7 +39,7 @@ class RatedWire : public Wire {
 
  private:
   void speak() {
-    const std::string& frame = frames_[next_++ % frames_.size()];
+    const std::string& frame = frames_[next_++ / (waits_ ? 4 : 1) % frames_.size()];
     const std::string heard = ratio_ == 1 ? frame : demo::heard_at_rate(frame, ratio_);
     emit received(QByteArray::fromStdString(heard));
   }
