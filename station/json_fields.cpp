@@ -3,15 +3,14 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
-#include <set>
 
 #include <nlohmann/json.hpp>
 
 namespace brimline {
 
 namespace {
-constexpr size_t kDeepest = 32;  // a visit with its plan nests 8 deep
+constexpr size_t kFewMembers = 24;  // are compared each with each
+constexpr size_t kDeepest = 32;     // a visit with its plan nests 8 deep
 
 std::string ticked(std::string_view key) {
   return "`" + std::string(key) + "`";
@@ -68,6 +67,7 @@ struct JsonFields::Node {
   std::string text;
   std::vector<Node> items;
   std::vector<Member> members;
+  mutable bool opened = false;  // somebody reads this object
 
   const Member* member(std::string_view key) const;
   const char* kind_name() const {
@@ -81,6 +81,7 @@ struct JsonFields::Node::Member {
   std::string key;
   int line = 0;
   Node value;
+  mutable bool asked = false;
 };
 
 const JsonFields::Node::Member* JsonFields::Node::member(std::string_view key) const {
@@ -93,7 +94,6 @@ struct JsonFields::Document {
   std::string file;
   Node root;
   std::vector<Fault> faults;
-  std::map<const Node*, std::set<std::string, std::less<>>> asked;  // of each object opened
 };
 
 // Builds the tree from the parser's events; nlohmann's own tree keeps neither lines nor repeated keys.
@@ -109,7 +109,7 @@ struct JsonFields::Builder : nlohmann::json_sax<nlohmann::json> {
   void note(std::string what, std::string expected) {
     document.faults.push_back({document.file, line, one_line(std::move(what)), std::move(expected)});
   }
-  Node* place(Node node) {
+  Node* place(Node&& node) {
     node.line = line;
     if (open.empty()) return &(document.root = std::move(node));
     Node& parent = *open.back();
@@ -162,7 +162,16 @@ struct JsonFields::Builder : nlohmann::json_sax<nlohmann::json> {
     return true;
   }
   bool end_object() override {
+    const auto& members = open.back()->members;
+    bool twice = false;
+    for (size_t i = 1; i < members.size() && members.size() <= kFewMembers && !twice; ++i)
+      for (size_t j = 0; j < i; ++j) twice = twice || members[i].key == members[j].key;
+    if (!twice && members.size() <= kFewMembers) {
+      open.pop_back();
+      return true;
+    }
     std::vector<const Node::Member*> sorted;
+    sorted.reserve(open.back()->members.size());
     for (const auto& member : open.back()->members) sorted.push_back(&member);
     std::stable_sort(sorted.begin(), sorted.end(), [](auto* a, auto* b) { return a->key < b->key; });
     for (size_t i = 1; i < sorted.size(); ++i)
@@ -206,18 +215,17 @@ tl::expected<JsonFields, std::vector<Fault>> JsonFields::parse(std::string_view 
 
 JsonFields::JsonFields(std::shared_ptr<Document> document, const Node* node, bool null_is_absent)
     : document_(std::move(document)), node_(node), null_is_absent_(null_is_absent) {
-  document_->asked[node_];
+  node_->opened = true;
 }
 
 const JsonFields::Node* JsonFields::find(std::string_view key) {
-  document_->asked[node_].emplace(key);
   const auto* member = node_->member(key);
+  if (member) member->asked = true;
   if (!member || (null_is_absent_ && member->value.kind == Node::Kind::null)) return nullptr;
   return &member->value;
 }
 
 void JsonFields::missing(std::string_view key) {
-  document_->asked[node_].emplace(key);
   document_->faults.push_back({document_->file, node_->line, ticked(key) + " is missing", "it to be there"});
 }
 
@@ -264,6 +272,7 @@ std::optional<double> JsonFields::number_if(std::string_view key, const Bounds& 
 }
 
 std::optional<int> JsonFields::whole_if(std::string_view key, int low, int high) {
+  if (!find(key)) return std::nullopt;
   const std::string expected =
       "a whole number from " + std::to_string(low) +
       (high == std::numeric_limits<int>::max() ? " up" : " to " + std::to_string(high));
@@ -384,11 +393,16 @@ std::vector<std::string> JsonFields::keys() const {
 
 std::vector<Fault> JsonFields::finish() const {
   std::vector<Fault> all = document_->faults;
-  for (const auto& [node, asked] : document_->asked)
-    for (const auto& member : node->members)
-      if (!asked.contains(member.key))
+  const auto look = [&](const auto& look_into, const Node& node) -> void {
+    for (const auto& member : node.members) {
+      if (node.opened && !member.asked)
         all.push_back({document_->file, member.line, one_line(ticked(member.key) + " is not known here"),
                        "only the fields the form has"});
+      look_into(look_into, member.value);
+    }
+    for (const Node& item : node.items) look_into(look_into, item);
+  };
+  look(look, document_->root);
   std::stable_sort(all.begin(), all.end(), [](const Fault& a, const Fault& b) { return a.line < b.line; });
   return all;
 }
