@@ -58,9 +58,15 @@ void put_words(Connection& connection, const Customer& customer) {
   add(1, folded_words(customer.email.value_or("")));
   add(1, folded_number(customer.phone.value_or("")));
   connection.tell("DELETE FROM customer_words WHERE customer_id = ?", {Connection::value(customer.id)});
-  for (const auto& [place, word] : words)
-    connection.tell("INSERT INTO customer_words (word, place, customer_id) VALUES (?, ?, ?)",
-                    {Connection::value(word), place, Connection::value(customer.id)});
+  if (words.empty()) return;
+  // In one statement: a server renews what depends on them once.
+  std::string sql = "INSERT INTO customer_words (word, place, customer_id) VALUES ";
+  QVariantList values;
+  for (const auto& [place, word] : words) {
+    sql += values.empty() ? "(?, ?, ?)" : ", (?, ?, ?)";
+    values << Connection::value(word) << place << Connection::value(customer.id);
+  }
+  connection.tell(sql, values);
 }
 
 }  // namespace

@@ -113,6 +113,7 @@ Stored<void> Store::erase_customer(const std::string& id, const std::string& rea
   } else {
     c.run("VACUUM customers");
     c.run("VACUUM customer_words");
+    c.run("VACUUM customer_tokens");
     c.run("VACUUM visits");
     c.run("VACUUM revisions");
   }

@@ -39,11 +39,16 @@ std::string condition(const std::string& alias, const std::string& word, bool wh
 }
 
 // A server has no way to know that the first rows suffice: it would rather join whole tables.
-void walk_by_index(Connection& c) {
-  if (c.engine() == Engine::postgresql)
-    c.run(
-        "SET LOCAL enable_hashjoin = off; SET LOCAL enable_mergejoin = off; SET LOCAL enable_seqscan = off; "
-        "SET LOCAL enable_bitmapscan = off");
+void walk_by_index(Connection& c, bool walk = true) {
+  if (c.engine() != Engine::postgresql) return;
+  c.run(walk ? "SET LOCAL enable_hashjoin = off; SET LOCAL enable_mergejoin = off; "
+               "SET LOCAL enable_seqscan = off; SET LOCAL enable_bitmapscan = off"
+             : "SET LOCAL enable_bitmapscan = on");
+}
+
+// Ends a question about one row that a server is not to turn into a join.
+const char* only_asked_of_each(const Connection& c) {
+  return c.engine() == Engine::postgresql ? " OFFSET 0" : "";
 }
 
 // Rows of the word, counted no further than to tell a rare one from a common one.
@@ -56,11 +61,67 @@ int rows_of(Connection& c, const std::string& word, bool whole) {
   return rows.empty() ? 0 : rows[0][0].toInt();
 }
 
+// The first three letters, of one, two or more bytes each.
+std::string beginning_of(const std::string& word) {
+  size_t end = 0;
+  for (int letters = 0; end < word.size() && letters < 3; ++letters) do
+      ++end;
+    while (end < word.size() && (static_cast<unsigned char>(word[end]) & 0xc0) == 0x80);
+  return word.substr(0, end);
+}
+
 struct QueryWord {
   std::string text;
   int whole = 0, beginning = 0;  // rows, as `rows_of` counts them
   int rows(bool as_whole) const { return as_whole ? whole : beginning; }
 };
+
+// PostgreSQL's form of an array of texts.
+QVariant text_array(const std::vector<std::string>& texts) {
+  std::string out = "{";
+  for (const std::string& text : texts) {
+    out += out.size() > 1 ? ",\"" : "\"";
+    for (const char c : text) {
+      if (c == '"' || c == '\\') out += '\\';
+      out += c;
+    }
+    out += '"';
+  }
+  return Connection::value(out + "}");
+}
+
+// On a server: the first customers, by name, who meet words that are each common, by joined lists of what
+// theirs begin with. Nothing where they are so many that the first of a walk are soon found, or a word is so
+// rare that few rows are walked over.
+std::optional<std::vector<std::string>> few_meeting(Connection& c, const std::vector<QueryWord>& words,
+                                                    unsigned whole, size_t lead) {
+  constexpr int kShortWalk = 400, kFew = 4000;
+  const auto is_whole = [&](size_t i) { return (whole >> i & 1u) != 0; };
+  if (c.engine() != Engine::postgresql || words.size() < 2 || words[lead].rows(is_whole(lead)) < kShortWalk)
+    return std::nullopt;
+  std::vector<std::string> tokens;
+  QVariantList longer;
+  std::string sql =
+      "SELECT customer_id, COUNT(*) OVER () FROM (SELECT customer_id, name FROM customer_tokens t WHERE "
+      "tokens @> CAST(? AS TEXT[])";
+  for (size_t i = 0; i < words.size(); ++i) {
+    const std::string begins = beginning_of(words[i].text);
+    tokens.push_back(is_whole(i) ? "=" + words[i].text : begins);
+    if (!is_whole(i) && begins != words[i].text)
+      sql += " AND EXISTS (SELECT 1 FROM customer_words x WHERE x.customer_id = t.customer_id AND " +
+             condition("x", words[i].text, false, longer) + " OFFSET 0)";
+  }
+  sql +=
+      " LIMIT " + std::to_string(kFew) + ") few ORDER BY name, customer_id LIMIT " + std::to_string(kMostMet);
+  walk_by_index(c, false);
+  const Rows rows = c.ask(sql, QVariantList{text_array(tokens)} + longer);
+  walk_by_index(c);
+  if (!rows.empty() && rows[0][1].toInt() >= kFew) return std::nullopt;
+  std::vector<std::string> out;
+  out.reserve(rows.size());
+  for (const auto& row : rows) out.push_back(Connection::text(row[0]));
+  return out;
+}
 
 // Customers that meet all words, in the order of the rarest: it leads, so that few rows are looked at.
 std::vector<std::string> meeting(Connection& c, const std::vector<QueryWord>& words, unsigned whole) {
@@ -72,12 +133,13 @@ std::vector<std::string> meeting(Connection& c, const std::vector<QueryWord>& wo
     if (rows < words[lead].rows(is_whole(lead))) lead = i;
   }
   QVariantList values;
+  if (auto few = few_meeting(c, words, whole, lead)) return *few;
   std::string sql = "SELECT w.customer_id FROM customer_words w WHERE " +
                     condition("w", words[lead].text, is_whole(lead), values);
   for (size_t i = 0; i < words.size(); ++i)
     if (i != lead)
       sql += " AND EXISTS (SELECT 1 FROM customer_words x WHERE x.customer_id = w.customer_id AND " +
-             condition("x", words[i].text, is_whole(i), values) + ")";
+             condition("x", words[i].text, is_whole(i), values) + only_asked_of_each(c) + ")";
   sql += " ORDER BY w.word, w.place, w.customer_id LIMIT " + std::to_string(kMostMet);
   std::vector<std::string> out;
   for (const auto& row : c.ask(sql, values)) out.push_back(Connection::text(row[0]));
