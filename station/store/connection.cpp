@@ -144,7 +144,7 @@ std::optional<StoreError> Connection::begin(Access access) {
   error_.reset();
   if (engine_ == Engine::sqlite) {
     // A write transaction takes its lock at once: one begun by reading could not wait for another's.
-    run(access == Access::write ? "BEGIN IMMEDIATE" : "BEGIN");
+    ask(access == Access::write ? "BEGIN IMMEDIATE" : "BEGIN");
   } else {
     run(access == Access::write ? "BEGIN" : "BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY");
     // Counters take turns to write; the number is this lock's own.
@@ -158,7 +158,7 @@ std::optional<StoreError> Connection::begin(Access access) {
 
 std::optional<StoreError> Connection::end() {
   if (--depth_ > 0) return error_;
-  if (!error_) run("COMMIT");
+  if (!error_) engine_ == Engine::sqlite ? ask("COMMIT") : run("COMMIT");
   if (!error_) return std::nullopt;
   // A full disk may have rolled back already; then this says so and changes nothing.
   if (database_.isOpen()) QSqlQuery(database_).exec("ROLLBACK");

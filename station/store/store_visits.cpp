@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Visits, their readings and plans, and the audit trail.
+#include <QThreadPool>
 #include <algorithm>
+#include <future>
 #include <tuple>
 
 #include <nlohmann/json.hpp>
@@ -8,6 +10,7 @@
 #include "station/plan_json.h"
 #include "station/store/people.h"
 #include "station/store/row.h"
+#include "station/store/visit_rows.h"
 #include "station/store/waiting_work.h"
 #include "station/visit_json.h"
 
@@ -20,160 +23,15 @@ namespace {
 QVariant id_value(const std::string& id) {
   return Connection::value(id);
 }
-QVariant whole_value(qint64 number) {
-  return QVariant::fromValue(number);
-}
-
-// When the visit was, as far as is known, in seconds of UTC since 1970.
-std::optional<std::int64_t> moment_of(const Visit& visit) {
-  for (const auto& at : {visit.bottle.taken_at, visit.bottle.tested_at, visit.home_at})
-    if (at) return at->utc.time_since_epoch().count();
-  return std::nullopt;
-}
-
-QVariant moment_value(const Visit& visit) {
-  const auto at = moment_of(visit);
-  return at ? whole_value(*at) : QVariant(QMetaType::fromType<qint64>());
-}
-
-// The JSON form of a visit, made once: its rows are its parts.
-struct Form {
-  explicit Form(const Visit& visit) : whole(visit_to_json(visit)) {}
-  // Without what stands in rows of its own, which it gives up.
-  std::string circumstances() {
-    readings = std::move(whole["readings"]);
-    if (whole.contains("plan_as_told")) plan = whole["plan_as_told"].dump();
-    whole.erase("readings");
-    whole.erase("plan_as_told");
-    return whole.dump();
-  }
-  ordered_json whole, readings;
-  std::optional<std::string> plan;
-};
-
-// A visit that would not come back as it is (a number that is none, a name with no spelling) is
-// refused before anything is written.
-bool comes_back(const Visit& visit, const Form& form) {
-  const auto again = read_visit(form.whole.dump(), "store");
-  return again && *again == visit;
-}
-bool comes_back(const Visit& visit) {
-  return comes_back(visit, Form(visit));
-}
-
-StoreError cannot_be_kept(const Visit& visit) {
-  const auto again = read_visit(visit_to_json(visit).dump(), "store");
-  const std::string why = again ? "it holds something that has no written form" : again.error().front().what;
-  return {StoreTrouble::refused, "the visit cannot be kept: " + why};
-}
-
-std::optional<Visit> load(Connection& c, const std::string& id) {
-  const Rows rows = c.ask(
-      "SELECT circumstances, plan FROM visits LEFT JOIN plans ON plans.visit_id = visits.id WHERE visits.id "
-      "= ?",
-      {id_value(id)});
-  if (rows.empty()) return std::nullopt;
-  ordered_json form = ordered_json::parse(Connection::text(rows[0][0]), nullptr, false);
-  const StoreError damaged{StoreTrouble::damaged, "what is stored of it cannot be read"};
-  if (!form.is_object()) {
-    c.fail(damaged);
-    return std::nullopt;
-  }
-  form["readings"] = ordered_json::array();
-  const Rows readings = c.ask("SELECT position, " + column_list(reading_columns()) +
-                                  " FROM readings WHERE visit_id = ? ORDER BY position",
-                              {id_value(id)});
-  for (const auto& row : readings) {
-    if (row[0].toULongLong() != form["readings"].size()) c.fail(damaged);  // one is gone
-    form["readings"].push_back(from_row(row, reading_columns(), 1));
-  }
-  if (!rows[0][1].isNull())
-    form["plan_as_told"] = ordered_json::parse(Connection::text(rows[0][1]), nullptr, false);
-  auto visit = read_visit(form.dump(-1, ' ', false, ordered_json::error_handler_t::replace), "store");
-  if (visit && visit->id == id) return std::move(*visit);
-  c.fail(visit ? damaged
-               : StoreError{StoreTrouble::damaged, damaged.text + ": " + visit.error().front().what});
-  return std::nullopt;
-}
-
-void add_row(Connection& c, const std::string& visit_id, size_t position, const ordered_json& reading) {
-  static const std::string insert = "INSERT INTO readings (visit_id, position, " +
-                                    column_list(reading_columns()) + ") VALUES (" +
-                                    marks(reading_columns().size() + 2) + ")";
-  QVariantList row = {id_value(visit_id), static_cast<int>(position)};
-  row += to_row(reading, reading_columns());
-  c.tell(insert, row);
-}
-
-void put_plan(Connection& c, const std::string& visit_id, const std::string& plan) {
-  c.tell(
-      "INSERT INTO plans (visit_id, plan) VALUES (?, ?) ON CONFLICT (visit_id) DO UPDATE SET plan = "
-      "excluded.plan",
-      {id_value(visit_id), Connection::value(plan)});
-}
-
-// The rows of whose water it was: the latest visit's word counts, an older one only fills gaps.
-void put_owner(Connection& c, const Visit& visit, const Visit* earlier) {
-  const auto latest = [&](const char* column, const std::string& id) {
-    const Rows rows =
-        c.ask(std::string("SELECT MAX(at_s) FROM visits WHERE ") + column + " = ?", {id_value(id)});
-    const auto at = moment_of(visit);
-    return rows.empty() || rows[0][0].isNull() || (at && *at >= rows[0][0].toLongLong());
-  };
-  put_owner_of(
-      c, visit, earlier, [&] { return latest("customer_id", visit.customer->id); },
-      [&] { return latest("vessel_id", visit.vessel.id); });
-}
-
-// The row of the visit itself, new or in place of the earlier.
-void put_circumstances(Connection& c, const Visit& visit, const Visit* earlier, int revision, bool finished,
-                       const std::string& circumstances) {
-  put_owner(c, visit, earlier);
-  const std::optional<std::string> none;
-  c.tell(
-      "INSERT INTO visits (id, revision, finished, at_s, bottle, customer_id, vessel_id, circumstances) "
-      "VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO UPDATE SET revision = excluded.revision, "
-      "finished = excluded.finished, at_s = excluded.at_s, bottle = excluded.bottle, "
-      "customer_id = excluded.customer_id, vessel_id = excluded.vessel_id, circumstances = "
-      "excluded.circumstances",
-      {id_value(visit.id), revision, int{finished}, moment_value(visit), Connection::value(visit.bottle.code),
-       Connection::value(visit.customer ? std::optional(visit.customer->id) : none),
-       Connection::value(visit.vessel.id.empty() ? none : std::optional(visit.vessel.id)),
-       Connection::value(circumstances)});
-}
-
-// `earlier`: what stands there, whose rows go first.
-void put_whole(Connection& c, const Visit& visit, Form form, const Visit* earlier, int revision,
-               bool finished, bool there) {
-  put_circumstances(c, visit, earlier, revision, finished, form.circumstances());
-  if (there) {
-    c.tell("DELETE FROM readings WHERE visit_id = ?", {id_value(visit.id)});
-    c.tell("DELETE FROM plans WHERE visit_id = ?", {id_value(visit.id)});
-  }
-  for (size_t i = 0; i < form.readings.size(); ++i) add_row(c, visit.id, i, form.readings[i]);
-  if (form.plan) put_plan(c, visit.id, *form.plan);
-}
-
 void to_audit_trail(Connection& c, const Visit& earlier, int revision) {
   c.tell("INSERT INTO revisions (visit_id, revision, content) VALUES (?, ?, ?)",
          {id_value(earlier.id), revision, Connection::value(visit_to_json(earlier).dump())});
 }
 
-struct State {
-  int revision = 0;
-  bool finished = false;
-};
-
 // The visit anew; what it was goes to the audit trail.
-void revise(Connection& c, const Visit& earlier, const Visit& later, const State& state) {
+void revise(Connection& c, const Visit& earlier, const Visit& later, const VisitState& state) {
   to_audit_trail(c, earlier, state.revision);
-  put_whole(c, later, Form(later), &earlier, state.revision + 1, true, true);
-}
-
-std::optional<State> state_of(Connection& c, const std::string& id) {
-  const Rows rows = c.ask("SELECT revision, finished FROM visits WHERE id = ?", {id_value(id)});
-  if (rows.empty()) return std::nullopt;
-  return State{rows[0][0].toInt(), rows[0][1].toInt() != 0};
+  put_whole(c, later, VisitForm(later), &earlier, state.revision + 1, true, true);
 }
 
 // The visit if it is in progress; otherwise the transaction fails.
@@ -213,19 +71,23 @@ void put_reading(Connection& c, const std::string& visit_id, const Reading& read
   if (!comes_back(*visit))
     c.fail(cannot_be_kept(*visit));
   else
-    add_row(c, visit_id, position, reading_to_json(reading));
+    add_rows(c, visit_id, position, ordered_json::array({reading_to_json(reading)}));
 }
 
 }  // namespace
 
 Stored<Kept> Store::keep(const Visit& visit) {
-  Form form(visit);
-  if (!comes_back(visit, form)) return tl::unexpected(cannot_be_kept(visit));
+  const VisitForm form(visit);
+  // Read back while its rows are written; nothing stays of one that does not come back.
+  const auto read_back = std::make_shared<std::promise<bool>>();
+  auto sound = read_back->get_future();
+  QThreadPool::globalInstance()->start(
+      [&visit, &form, read_back] { read_back->set_value(comes_back(visit, form.whole())); });
   Connection& c = *connection_;
-  return c.transact(Access::write, [&] {
+  const auto put = [&]() -> Kept {
     const auto state = state_of(c, visit.id);
     if (!state) {
-      put_whole(c, visit, std::move(form), nullptr, 1, true, false);
+      put_whole(c, visit, form, nullptr, 1, true, false);
       return Kept::kept;
     }
     const auto earlier = load(c, visit.id);
@@ -238,7 +100,18 @@ Stored<Kept> Store::keep(const Visit& visit) {
     for (const AuditNote& note : differences(visit_to_json(*earlier), visit_to_json(visit), visit.id, true))
       write_note(note);
     return Kept::revised;
+  };
+  std::optional<bool> is_sound;
+  auto kept = c.transact(Access::write, [&] {
+    const Kept done = put();
+    is_sound = sound.get();
+    if (!*is_sound) c.fail(cannot_be_kept(visit));
+    return done;
   });
+  if (!is_sound) is_sound = sound.get();  // the transaction could not begin
+  // Rows may have been refused for the same reason, in other words.
+  if (!*is_sound) return tl::unexpected(cannot_be_kept(visit));
+  return kept;
 }
 
 Stored<bool> mirror(Store& store, const Visit& visit, bool finished) {
@@ -250,7 +123,7 @@ Stored<bool> mirror(Store& store, const Visit& visit, bool finished) {
     const auto state = state_of(c, visit.id);
     const auto earlier = state ? load(c, visit.id) : std::nullopt;
     if (earlier && *earlier == visit && state->finished == finished) return false;
-    put_whole(c, visit, Form(visit), nullptr, state ? state->revision : 1, finished, state.has_value());
+    put_whole(c, visit, VisitForm(visit), nullptr, state ? state->revision : 1, finished, state.has_value());
     return true;
   });
 }
@@ -299,7 +172,7 @@ Stored<void> Store::begin_visit(const Visit& visit) {
     if (state_of(*connection_, visit.id))
       connection_->fail({StoreTrouble::refused, "there is a visit " + visit.id + " already"});
     else
-      put_whole(*connection_, visit, Form(visit), nullptr, 1, false, false);
+      put_whole(*connection_, visit, VisitForm(visit), nullptr, 1, false, false);
   });
 }
 
@@ -310,7 +183,7 @@ Stored<void> Store::update_visit(const Visit& visit) {
     const auto state = state_of(c, visit.id);
     const auto earlier = load_open(c, visit.id);
     if (!earlier) return;
-    put_circumstances(c, visit, &*earlier, state->revision, false, Form(visit).circumstances());
+    put_circumstances(c, visit, &*earlier, state->revision, false, VisitForm(visit).circumstances);
     // What was not known before and is now is no change.
     Visit later = visit;
     later.bottle.readings = earlier->bottle.readings;
@@ -335,7 +208,7 @@ Stored<void> Store::correct_readings(const std::string& visit_id, const std::vec
     if (state->finished)
       revise(c, *earlier, later, *state);
     else
-      put_whole(c, later, Form(later), &*earlier, state->revision, false, true);
+      put_whole(c, later, VisitForm(later), &*earlier, state->revision, false, true);
     for (AuditNote& note : differences(visit_to_json(*earlier), visit_to_json(later), visit_id, true)) {
       note.reason = reason;
       write_note(note);

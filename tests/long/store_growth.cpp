@@ -60,8 +60,9 @@ class RawSaver {
     visit_ = prepared(
         "INSERT INTO visits (id, revision, finished, at_s, bottle, customer_id, vessel_id, circumstances) "
         "VALUES (?, ?, ?, ?, ?, ?, ?, ?)");
-    reading_ =
-        prepared("INSERT INTO readings (visit_id, position, analyte, value, method) VALUES (?, ?, ?, ?, ?)");
+    reading_ = prepared(
+        "INSERT INTO readings (visit_id, position, analyte, value, method, sd, instrument, lot) VALUES "
+        "(?, ?, ?, ?, ?, ?, ?, ?)");
     plan_ = prepared("INSERT INTO plans (visit_id, plan) VALUES (?, ?)");
   }
   ~RawSaver() {
@@ -78,9 +79,11 @@ class RawSaver {
     put(vessel_, {visit.vessel.id, owner.id, "pool", "60"});
     put(visit_, {visit.id, "1", "1", std::to_string(visit.bottle.taken_at->utc.time_since_epoch().count()),
                  visit.bottle.code, owner.id, visit.vessel.id, circumstances});
-    for (size_t i = 0; i < visit.bottle.readings.size(); ++i)
-      put(reading_,
-          {visit.id, std::to_string(i), "ph", std::to_string(visit.bottle.readings[i].value), "photometer"});
+    for (size_t i = 0; i < visit.bottle.readings.size(); ++i) {
+      const Reading& one = visit.bottle.readings[i];
+      put(reading_, {visit.id, std::to_string(i), one.analyte, std::to_string(one.value), "photometer",
+                     std::to_string(one.sd.value_or(0)), one.instrument.value_or(""), one.lot.value_or("")});
+    }
     put(plan_, {visit.id, plan});
     run("COMMIT");
   }
