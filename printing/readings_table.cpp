@@ -141,7 +141,13 @@ std::string target_words(const Words& words, const AnalyteId& analyte, const Tar
   const auto number = [&](double v) { return bound_words(words, analyte, v); };
   // Much stabilizer wants more chlorine than anybody may swim in: what stands is the most.
   const bool crossed = target.low && target.high && *target.low > *target.high;
-  if (target.low && target.high && !crossed) return number(*target.low) + "–" + number(*target.high);
+  if (target.low && target.high && !crossed) {
+    // Both ends with as many decimals.
+    const std::string low = number(*target.low), high = number(*target.high);
+    if (low.size() == high.size() || low.find_first_of(".,") == std::string::npos) return low + "–" + high;
+    return value_words(words, analyte, *target.low, false) + "–" +
+           value_words(words, analyte, *target.high, false);
+  }
   if (target.low && !crossed)
     return words.say(kContext, phrase("sheet", "%1 or more"), {number(*target.low)});
   if (target.high) return words.say(kContext, phrase("sheet", "up to %1"), {number(*target.high)});

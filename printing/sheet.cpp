@@ -55,7 +55,7 @@ std::vector<Labelled> who_of(const Visit& visit, const Words& words) {
   std::string bottle = visit.bottle.code;
   const auto add = [&](const char* text, const std::optional<Instant>& when) {
     if (!when) return;
-    if (!bottle.empty()) bottle += "; ";
+    if (!bottle.empty()) bottle += " · ";
     const bool known_day =
         when != visit.bottle.taken_at && visit.bottle.taken_at && same_day(*when, *visit.bottle.taken_at);
     bottle +=

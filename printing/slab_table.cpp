@@ -50,6 +50,9 @@ std::vector<size_t> used_columns(const Sheet& sheet) {
 // What a heading needs: it may wrap to two lines.
 double heading_width(const std::string& text, const Type& type) {
   double out = 0;
+  // Its longest word stays whole.
+  for (const QString& word : QString::fromStdString(text).split(' '))
+    out = std::max(out, width_of(word, type));
   const double whole = width_of(QString::fromStdString(text), type);
   for (const TextLine& line : balanced_lines(text, std::max(whole * 0.68, 1.0), type))
     out = std::max(out, line.width);

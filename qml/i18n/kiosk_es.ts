@@ -3038,11 +3038,11 @@
     </message>
     <message>
         <source>%1&#xa0;a.m.</source>
-        <translation>%1 a. m.</translation>
+        <translation>%1&#xa0;a.&#xa0;m.</translation>
     </message>
     <message>
         <source>%1&#xa0;p.m.</source>
-        <translation>%1 p. m.</translation>
+        <translation>%1&#xa0;p.&#xa0;m.</translation>
     </message>
 </context>
 <context>
@@ -5797,6 +5797,101 @@
     <message>
         <source>The program ended without warning last time. What was confirmed is here; a change that was still being written was left out.</source>
         <translation>El programa terminó sin aviso la última vez. Lo confirmado está aquí; un cambio que aún se estaba escribiendo quedó fuera.</translation>
+    </message>
+</context>
+<context>
+    <name>subject</name>
+    <message>
+        <source>Biguanide</source>
+        <translation>La biguanida</translation>
+    </message>
+    <message>
+        <source>Borate</source>
+        <translation>El borato</translation>
+    </message>
+    <message>
+        <source>Bromide</source>
+        <translation>El bromuro</translation>
+    </message>
+    <message>
+        <source>Calcium hardness</source>
+        <translation>La dureza de calcio</translation>
+    </message>
+    <message>
+        <source>Conductivity</source>
+        <translation>La conductividad</translation>
+    </message>
+    <message>
+        <source>Copper</source>
+        <translation>El cobre</translation>
+    </message>
+    <message>
+        <source>Stabilizer</source>
+        <translation>El estabilizador</translation>
+    </message>
+    <message>
+        <source>Free chlorine</source>
+        <translation>El cloro libre</translation>
+    </message>
+    <message>
+        <source>Iron</source>
+        <translation>El hierro</translation>
+    </message>
+    <message>
+        <source>Magnesium hardness</source>
+        <translation>La dureza de magnesio</translation>
+    </message>
+    <message>
+        <source>Manganese</source>
+        <translation>El manganeso</translation>
+    </message>
+    <message>
+        <source>Nitrate</source>
+        <translation>El nitrato</translation>
+    </message>
+    <message>
+        <source>Hydrogen peroxide</source>
+        <translation>El peróxido de hidrógeno</translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation>El pH</translation>
+    </message>
+    <message>
+        <source>Phosphate</source>
+        <translation>El fosfato</translation>
+    </message>
+    <message>
+        <source>Salt</source>
+        <translation>La sal</translation>
+    </message>
+    <message>
+        <source>Sulfate</source>
+        <translation>El sulfato</translation>
+    </message>
+    <message>
+        <source>Dissolved solids</source>
+        <translation>Los sólidos disueltos</translation>
+    </message>
+    <message>
+        <source>Total alkalinity</source>
+        <translation>La alcalinidad total</translation>
+    </message>
+    <message>
+        <source>Total bromine</source>
+        <translation>El bromo total</translation>
+    </message>
+    <message>
+        <source>Total chlorine</source>
+        <translation>El cloro total</translation>
+    </message>
+    <message>
+        <source>Total hardness</source>
+        <translation>La dureza total</translation>
+    </message>
+    <message>
+        <source>Turbidity</source>
+        <translation>La turbidez</translation>
     </message>
 </context>
 <context>

@@ -1111,7 +1111,7 @@
     </message>
     <message>
         <source>Everything in the records for other programs, and what other programs wrote brought in. Tables hold people’s addresses: keep them as you keep the records.</source>
-        <translation>Tout ce que contiennent les dossiers pour d’autres programmes, et ce que d’autres programmes ont écrit. Ces tableaux contiennent des adresses : gardez-les comme les dossiers.</translation>
+        <translation>Tout ce que contiennent les dossiers pour d’autres programmes, et ce que d’autres programmes ont écrit. Ces tableaux contiennent des adresses&#xa0;: gardez-les comme les dossiers.</translation>
     </message>
 </context>
 <context>
@@ -1864,7 +1864,7 @@
     </message>
     <message>
         <source>Folder or stick; a new folder is made in it</source>
-        <translation>Dossier ou clé ; un nouveau dossier y est créé</translation>
+        <translation>Dossier ou clé&#x202f;; un nouveau dossier y est créé</translation>
     </message>
     <message>
         <source>Table of customers, a CSV file</source>
@@ -1936,7 +1936,7 @@
     </message>
     <message>
         <source>%1 % done ...</source>
-        <translation>%1 % fait ...</translation>
+        <translation>%1&#xa0;% fait ...</translation>
     </message>
     <message>
         <source>Working ...</source>
@@ -1948,7 +1948,7 @@
     </message>
     <message>
         <source>Written to %1: %2 visits, %3 customers.</source>
-        <translation>Écrit dans %1 : %2 visites, %3 clients.</translation>
+        <translation>Écrit dans %1&#xa0;: %2 visites, %3 clients.</translation>
     </message>
     <message>
         <source>Name a table first.</source>
@@ -1956,15 +1956,15 @@
     </message>
     <message>
         <source>Looked through: nothing is kept yet.</source>
-        <translation>Examiné : rien n’est encore gardé.</translation>
+        <translation>Examiné&#xa0;: rien n’est encore gardé.</translation>
     </message>
     <message>
         <source>Looked through: nothing is kept yet. Lines that cannot be taken: %1.</source>
-        <translation>Examiné : rien n’est encore gardé. Lignes impossibles à reprendre : %1.</translation>
+        <translation>Examiné&#xa0;: rien n’est encore gardé. Lignes impossibles à reprendre&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Kept: %1 customers, %2 visits, %3 readings.</source>
-        <translation>Gardé : %1 clients, %2 visites, %3 lectures.</translation>
+        <translation>Gardé&#xa0;: %1 clients, %2 visites, %3 lectures.</translation>
     </message>
 </context>
 <context>
@@ -3664,7 +3664,7 @@
     </message>
     <message>
         <source>None understands it at its own rate. Trying other rates, %1 of %2; measure again and again.</source>
-        <translation>Aucun ne le comprend à son propre débit. Essai d’autres débits, %1 sur %2 ; mesurez encore et encore.</translation>
+        <translation>Aucun ne le comprend à son propre débit. Essai d’autres débits, %1 sur %2&#x202f;; mesurez encore et encore.</translation>
     </message>
     <message>
         <source>, %1 baud</source>
@@ -4850,7 +4850,7 @@
     </message>
     <message>
         <source>Bind the metals before any other chemical goes in: pour %1 of %2 in front of a return, or as its label says.</source>
-        <translation>Fixer les métaux avant tout autre produit&#xa0;: verser %1 de %2 devant un refoulement, ou selon l’étiquette.</translation>
+        <translation>Fixer les métaux avant tout autre produit&#xa0;: versez %1 de %2 devant un refoulement, ou selon l’étiquette.</translation>
     </message>
     <message>
         <source>Let out %5 of the water by its drain or a sump pump and fill up again. Pump, heater and generator off before, on again once it is full.</source>
@@ -5797,6 +5797,101 @@
     <message>
         <source>The program ended without warning last time. What was confirmed is here; a change that was still being written was left out.</source>
         <translation>Le programme s&apos;est arrêté sans prévenir la dernière fois. Ce qui était confirmé est là ; une modification encore en cours d&apos;écriture a été laissée de côté.</translation>
+    </message>
+</context>
+<context>
+    <name>subject</name>
+    <message>
+        <source>Biguanide</source>
+        <translation>Le biguanide</translation>
+    </message>
+    <message>
+        <source>Borate</source>
+        <translation>Le borate</translation>
+    </message>
+    <message>
+        <source>Bromide</source>
+        <translation>Le bromure</translation>
+    </message>
+    <message>
+        <source>Calcium hardness</source>
+        <translation>La dureté calcique</translation>
+    </message>
+    <message>
+        <source>Conductivity</source>
+        <translation>La conductivité</translation>
+    </message>
+    <message>
+        <source>Copper</source>
+        <translation>Le cuivre</translation>
+    </message>
+    <message>
+        <source>Stabilizer</source>
+        <translation>Le stabilisant</translation>
+    </message>
+    <message>
+        <source>Free chlorine</source>
+        <translation>Le chlore libre</translation>
+    </message>
+    <message>
+        <source>Iron</source>
+        <translation>Le fer</translation>
+    </message>
+    <message>
+        <source>Magnesium hardness</source>
+        <translation>La dureté magnésienne</translation>
+    </message>
+    <message>
+        <source>Manganese</source>
+        <translation>Le manganèse</translation>
+    </message>
+    <message>
+        <source>Nitrate</source>
+        <translation>Le nitrate</translation>
+    </message>
+    <message>
+        <source>Hydrogen peroxide</source>
+        <translation>Le peroxyde d’hydrogène</translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation>Le pH</translation>
+    </message>
+    <message>
+        <source>Phosphate</source>
+        <translation>Le phosphate</translation>
+    </message>
+    <message>
+        <source>Salt</source>
+        <translation>Le sel</translation>
+    </message>
+    <message>
+        <source>Sulfate</source>
+        <translation>Le sulfate</translation>
+    </message>
+    <message>
+        <source>Dissolved solids</source>
+        <translation>Les solides dissous</translation>
+    </message>
+    <message>
+        <source>Total alkalinity</source>
+        <translation>L’alcalinité (TAC)</translation>
+    </message>
+    <message>
+        <source>Total bromine</source>
+        <translation>Le brome total</translation>
+    </message>
+    <message>
+        <source>Total chlorine</source>
+        <translation>Le chlore total</translation>
+    </message>
+    <message>
+        <source>Total hardness</source>
+        <translation>La dureté totale (TH)</translation>
+    </message>
+    <message>
+        <source>Turbidity</source>
+        <translation>La turbidité</translation>
     </message>
 </context>
 <context>

@@ -89,6 +89,33 @@ constexpr Sentence kRefusals[] = {
             "chlorine).")},
 };
 
+// The names once more, as what a sentence begins with: other languages put an article before them.
+[[maybe_unused]] constexpr const char* kSubjects[] = {
+    phrase("subject", "Biguanide"),
+    phrase("subject", "Borate"),
+    phrase("subject", "Bromide"),
+    phrase("subject", "Calcium hardness"),
+    phrase("subject", "Conductivity"),
+    phrase("subject", "Copper"),
+    phrase("subject", "Stabilizer"),
+    phrase("subject", "Free chlorine"),
+    phrase("subject", "Iron"),
+    phrase("subject", "Magnesium hardness"),
+    phrase("subject", "Manganese"),
+    phrase("subject", "Nitrate"),
+    phrase("subject", "Hydrogen peroxide"),
+    phrase("subject", "pH"),
+    phrase("subject", "Phosphate"),
+    phrase("subject", "Salt"),
+    phrase("subject", "Sulfate"),
+    phrase("subject", "Dissolved solids"),
+    phrase("subject", "Total alkalinity"),
+    phrase("subject", "Total bromine"),
+    phrase("subject", "Total chlorine"),
+    phrase("subject", "Total hardness"),
+    phrase("subject", "Turbidity"),
+};
+
 }  // namespace
 
 std::string refusal_text(const Words& words, std::string_view id, int step, double harm) {
@@ -99,7 +126,7 @@ std::string refusal_text(const Words& words, std::string_view id, int step, doub
 
 std::string remains_text(const Words& words, const Remains& r) {
   const AnalyteKind* kind = find_analyte(r.analyte);
-  const std::string name = kind ? words.say("analyte", kind->name.c_str())
+  const std::string name = kind ? words.say("subject", kind->name.c_str())
                                 : words.say("plan", phrase("plan", "Calcium saturation in the vessel"));
   for (const Sentence& s : kRemains)
     if (r.reason == s.id)
