@@ -3471,6 +3471,10 @@
         <source>What measures here?</source>
         <translation>¿Con qué se mide aquí?</translation>
     </message>
+    <message>
+        <source>Who may change what is set here?</source>
+        <translation>¿Quién puede cambiar lo que se ajusta aquí?</translation>
+    </message>
 </context>
 <context>
     <name>hand</name>

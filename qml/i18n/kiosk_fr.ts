@@ -3471,6 +3471,10 @@
         <source>What measures here?</source>
         <translation>Avec quoi mesure-t-on ici ?</translation>
     </message>
+    <message>
+        <source>Who may change what is set here?</source>
+        <translation>Qui peut changer ces réglages ?</translation>
+    </message>
 </context>
 <context>
     <name>hand</name>

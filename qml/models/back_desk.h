@@ -51,6 +51,7 @@ class BackDesk : public QObject {
   bool scan(const QString& code);
   ListenerForm& listener() { return listener_; }
   BackupForm& backups() { return backup_form_; }
+  StaffForm& staff() { return staff_form_; }
   void refresh();
   Q_INVOKABLE void apply();  // keeps what was written and uses it
 

@@ -16,11 +16,16 @@ struct StartPage {
 constexpr std::array kPages = {
     StartPage{"screen", QT_TRANSLATE_NOOP("first_start", "Which language do you read?")},
     StartPage{"shop", QT_TRANSLATE_NOOP("first_start", "Whose counter is this?")},
-    StartPage{"instrument", QT_TRANSLATE_NOOP("first_start", "What measures here?")}};
+    StartPage{"instrument", QT_TRANSLATE_NOOP("first_start", "What measures here?")},
+    StartPage{"staff", QT_TRANSLATE_NOOP("first_start", "Who may change what is set here?")}};
 
 }  // namespace
 
-FirstStart::FirstStart(BackDesk& back, QObject* parent) : QObject(parent), back_(back) {}
+FirstStart::FirstStart(BackDesk& back, QObject* parent) : QObject(parent), back_(back) {
+  connect(&back.staff(), &StaffForm::kept, this, [this] {
+    if (shown() && last()) leave();
+  });
+}
 
 bool FirstStart::last() const {
   return step_ + 1 == static_cast<int>(kPages.size());
@@ -46,7 +51,9 @@ void FirstStart::begin() {
 }
 
 void FirstStart::next() {
-  back_.apply();
+  // The PIN is worked into a hash beside the screen: the page is left when that is kept.
+  if (last() && !back_.staff().blank()) return back_.apply();
+  if (!last()) back_.apply();
   go(last() ? -1 : step_ + 1);
 }
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a new counter is asked before its first bottle: the screen, the shop, the instrument. Each page is a
-// shelf of the Back room, where all of it can be changed again.
+// What a new counter is asked before its first bottle: the screen, the shop, the instrument, who may change
+// all that. Each page is a shelf of the Back room, where all of it can be changed again.
 #pragma once
 
 #include <qqmlintegration.h>
@@ -30,7 +30,7 @@ class FirstStart : public QObject {
   QString progress() const;
 
   Q_INVOKABLE void begin();
-  Q_INVOKABLE void next();   // keeps the page; after the last the counter opens
+  Q_INVOKABLE void next();   // keeps the page, or says why it cannot; after the last the counter opens
   Q_INVOKABLE void back();   // nothing of this page is kept
   Q_INVOKABLE void leave();  // what was kept stays; the rest is in the Back room
 

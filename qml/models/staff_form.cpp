@@ -46,6 +46,8 @@ QList<QVariantMap> StaffForm::fields() {
   const auto field = [&](const char* key, const QString& label, QVariantList options = {}) {
     return form_field(key, label, form_.value(QString::fromLatin1(key)).toString(), std::move(options));
   };
+  if (people.size() == 1)  // the first one: there is nothing to choose
+    return {field("staff_name", tr("Name, as it signs")), field("pin", tr("PIN, 4 to 12 digits"))};
   return {field("staff", tr("Who"), people), field("staff_name", tr("Name, as it signs")),
           field("pin", form_.value("staff").toString().isEmpty() ? tr("PIN, 4 to 12 digits")
                                                                  : tr("New PIN; empty: the old one stays")),
@@ -78,6 +80,11 @@ bool StaffForm::set(const QString& key, const QString& text) {
   return true;
 }
 
+bool StaffForm::blank() const {
+  return form_.value("staff_name").toString().trimmed().isEmpty() &&
+         form_.value("pin").toString().trimmed().isEmpty();
+}
+
 QString StaffForm::act_word() const {
   return tr("Keep");
 }
@@ -90,7 +97,9 @@ QString StaffForm::act() {
   const bool known = !member.id.empty();
   if (!known) member.id = counter_.new_id("S");
   member.name = form_.value("staff_name").toString().trimmed().toStdString();
-  member.role = form_.value("staff_role") == QLatin1String("keeper") ? StaffRole::keeper : StaffRole::clerk;
+  const bool first = counter_.records().staff().empty();
+  member.role =
+      first || form_.value("staff_role") == QLatin1String("keeper") ? StaffRole::keeper : StaffRole::clerk;
   member.gone = form_.value("staff_here") == QLatin1String("no");
   const std::string pin = form_.value("pin").toString().trimmed().toStdString();
   if (member.name.empty()) return tr("Not kept: the name is missing.");
@@ -114,12 +123,13 @@ void StaffForm::keep(StaffMember member, const std::optional<std::string>& hash)
     return;
   }
   member.pin_hash = *hash;
-  const auto kept = counter_.records().keep_staff(member);
-  if (kept) {
+  const auto done = counter_.records().keep_staff(member);
+  if (done) {
     form_ = {{"staff_role", "clerk"}, {"staff_here", "yes"}};
     lock_.refresh();
   }
-  emit said(kept ? tr("%1 is kept.").arg(q(member.name)) : tr("Not kept: %1").arg(q(kept.error())));
+  if (done) emit kept();
+  emit said(done ? tr("%1 is kept.").arg(q(member.name)) : tr("Not kept: %1").arg(q(done.error())));
 }
 
 }  // namespace brimline

@@ -22,9 +22,11 @@ class StaffForm : public QObject, public BackForm {
   bool set(const QString& key, const QString& text) override;
   QString act() override;
   QString act_word() const override;
+  bool blank() const;  // no name and no PIN is written
 
  signals:
-  void said(const QString& sentence);  // once the PIN has been hashed
+  void said(const QString& sentence);
+  void kept();  // once the PIN has been hashed
 
  private:
   void keep(StaffMember member, const std::optional<std::string>& hash);

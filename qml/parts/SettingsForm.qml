@@ -12,11 +12,10 @@ ColumnLayout {
 
     spacing: Ink.px(12)
 
-    GridLayout {
+    Flow {
+        id: cells
         Layout.fillWidth: true
-        columns: 2
-        columnSpacing: Ink.px(32)
-        rowSpacing: Ink.px(12)
+        spacing: Ink.px(20)
         Repeater {
             model: form.back.fields
             delegate: Column {
@@ -26,10 +25,7 @@ ColumnLayout {
                 required property string value
                 required property var options
                 readonly property bool chosen: options.length > 0
-                Layout.fillWidth: true
-                Layout.preferredWidth: 1
-                Layout.columnSpan: chosen ? 2 : 1
-                Layout.alignment: Qt.AlignTop
+                width: chosen ? cells.width : Math.floor((cells.width - cells.spacing) / 2)
                 Field {
                     visible: !entry.chosen
                     width: parent.width

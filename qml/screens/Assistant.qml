@@ -34,6 +34,7 @@ Item {
             ScrollBar.vertical: ScrollBar {}
             SettingsForm { id: form; width: page.width - Ink.px(16); back: screen.desk.back; acts: false }
         }
+        Prose { objectName: "start_says"; Layout.fillWidth: true; visible: text.length > 0; text: screen.start.last ? screen.desk.back.says : ""; color: Ink.accent }
         Prose { Layout.fillWidth: true; text: qsTr("All of this can be changed later, in the Back room."); font.pixelSize: Ink.small }
         RowLayout {
             Layout.fillWidth: true

@@ -37,6 +37,8 @@ TEST_F(AtFirstStart, TheShopIsWrittenDownAndKept) {
   ASSERT_TRUE(Hand::wait_for([&] { return hand_->find("emergency_close") != nullptr; }, 2000));
   ASSERT_TRUE(hand_->touch("emergency_close"));
   ASSERT_TRUE(hand_->touch("start_next"));
+  ASSERT_TRUE(asks("¿Quién puede cambiar lo que se ajusta aquí?"));
+  ASSERT_TRUE(hand_->touch("start_next"));  // nobody: it is passed over
   ASSERT_TRUE(Hand::wait_for([&] { return hand_->find("place_arrivals") != nullptr; }, 2000));
 
   const Settings kept = load_settings(path("shop.ini"));
@@ -47,6 +49,30 @@ TEST_F(AtFirstStart, TheShopIsWrittenDownAndKept) {
   EXPECT_EQ(kept.units, "metric");
   EXPECT_EQ(kept.paper, "a4");
   EXPECT_EQ(kiosk_->desk().ticket()->usualUnits(), "metric");
+}
+
+TEST_F(AtFirstStart, TheFirstKeeperIsWrittenDown) {
+  open_counter("2026-06-14T09:00:00-05:00");
+  kiosk_->desk().firstStart()->begin();
+  for (const char* page :
+       {"Whose counter is this?", "What measures here?", "Who may change what is set here?"}) {
+    ASSERT_TRUE(hand_->touch("start_next"));
+    ASSERT_TRUE(asks(page)) << page;
+  }
+  EXPECT_EQ(hand_->find("set_staff_role_keeper"), nullptr) << "the first one is a keeper";
+  ASSERT_NO_FATAL_FAILURE(write("set_staff_name", "Ana"));
+  ASSERT_TRUE(hand_->touch("start_next"));
+  EXPECT_TRUE(
+      Hand::wait_for([&] { return hand_->text_of("start_says").contains("at least 4 digits"); }, 2000))
+      << hand_->text_of("start_says").toStdString();
+  ASSERT_NO_FATAL_FAILURE(write("set_pin", "2468"));
+  ASSERT_TRUE(hand_->touch("start_next"));
+  ASSERT_TRUE(Hand::wait_for([&] { return hand_->find("place_arrivals") != nullptr; }, 10000));
+  const auto staff = kiosk_->counter().records().staff();
+  ASSERT_EQ(staff.size(), 1u);
+  EXPECT_EQ(staff[0].name, "Ana");
+  EXPECT_EQ(staff[0].role, StaffRole::keeper);
+  EXPECT_FALSE(kiosk_->desk().lock()->locked());
 }
 
 TEST_F(AtFirstStart, ItIsAskedOnlyWhereNoSettingsAre) {
