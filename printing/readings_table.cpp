@@ -193,11 +193,6 @@ std::map<AnalyteId, Target> regime_targets(const Visit& visit, const TargetSet* 
   return out;
 }
 
-std::string analyte_name(const Words& words, const AnalyteId& analyte) {
-  const AnalyteKind* kind = find_analyte(analyte);
-  return kind ? words.say("analyte", kind->name.c_str()) : analyte;
-}
-
 std::string value_words(const Words& words, const AnalyteId& analyte, double value, bool with_unit) {
   const AnalyteKind* kind = find_analyte(analyte);
   const std::string number = words.number(value, kind ? kind->decimals : kDecimals);

@@ -9,6 +9,7 @@
 #include "analysis/findings/targets.h"
 #include "analysis/panel/analyte.h"
 #include "printing/sheet.h"
+#include "station/reminder/due.h"
 
 namespace brimline {
 
@@ -36,8 +37,7 @@ std::string target_words(const Words& words, const AnalyteId& analyte, const Tar
 std::optional<Target> target_of(const Visit& visit, const AnalyteId& analyte,
                                 const std::map<AnalyteId, Target>& targets);
 
-// The name of an analyte and a value of it with its unit, in the reader's language.
-std::string analyte_name(const Words& words, const AnalyteId& analyte);
+// A value of the analyte with its unit, in the reader's language.
 std::string value_words(const Words& words, const AnalyteId& analyte, double value, bool with_unit);
 
 // The finding's sentence with a waterline before its value, under which it is drawn; before the

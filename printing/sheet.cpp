@@ -2,11 +2,11 @@
 #include "printing/sheet.h"
 
 #include <algorithm>
-#include <cctype>
 
 #include "printing/charts.h"
 #include "printing/readings_table.h"
 #include "station/compare/plan_answer.h"
+#include "station/reminder/due.h"
 #include "station/wording/clock_words.h"
 #include "station/wording/hand_words.h"
 #include "station/wording/sheet_words.h"
@@ -123,18 +123,6 @@ std::vector<SheetStep> steps_of(const Plan& plan, const std::optional<Instant>& 
   return out;
 }
 
-std::string list_words(const Words& words, const std::vector<AnalyteId>& analytes) {
-  std::string out;
-  for (const AnalyteId& analyte : analytes) {
-    std::string name = analyte_name(words, analyte);
-    if (name.size() > 1 && std::islower(static_cast<unsigned char>(name[1])) &&
-        name != "pH")  // not a formula
-      name[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(name[0])));
-    out += (out.empty() ? "" : ", ") + name;
-  }
-  return out;
-}
-
 // Where no plan is given, the next bottle waits for whoever decides, or is what is wanted now.
 std::string come_back_without_plan(const Plan& plan, const Words& words) {
   const bool handed_over = std::any_of(plan.steps.begin(), plan.steps.end(), [](const Step& step) {
@@ -168,7 +156,7 @@ std::string come_back_of(const Visit& visit, const Plan& plan, const Words& word
   }
   if (!plan.retest->analytes.empty())
     out += " " + words.say(kContext, phrase("sheet", "We will read: %1."),
-                           {list_words(words, plan.retest->analytes)});
+                           {analyte_list(words, plan.retest->analytes)});
   return out;
 }
 

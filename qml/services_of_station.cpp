@@ -12,6 +12,7 @@
 #include "printing/pdf.h"
 #include "printing/queue.h"
 #include "printing/readings_table.h"
+#include "printing/reminder.h"
 #include "printing/slips.h"
 #include "qml/models/settings.h"
 #include "station/plan/plan_service.h"
@@ -174,6 +175,11 @@ Drawn drawn_of(const SheetJob& job, const QString& settings_file) {
     case PaperKind::emergency_card: {
       const EmergencyCard card = make_emergency_card(job.shop, words);
       return {pdf_bytes(lay_out(card, job.paper), card.title), card.title, "emergency"};
+    }
+    case PaperKind::reminder: {
+      const DueVisit due{job.visit, due_of(job.visit).value_or(job.now)};
+      const Reminder reminder = make_reminder(due, job.shop, words, job.now);
+      return {pdf_bytes(lay_out(reminder, job.paper), reminder.title), reminder.title, "-reminder"};
     }
     case PaperKind::sheet:
       break;

@@ -1113,6 +1113,14 @@
         <source>Everything in the records for other programs, and what other programs wrote brought in. Tables hold people’s addresses: keep them as you keep the records.</source>
         <translation>Todo lo que hay en los registros para otros programas, y lo que otros programas escribieron. Las tablas guardan direcciones de personas: cuídelas como los registros.</translation>
     </message>
+    <message>
+        <source>Due for a test</source>
+        <translation>Toca análisis</translation>
+    </message>
+    <message>
+        <source>Whose next bottle is due: by the plan told, or else a month after the last one.</source>
+        <translation>A quién le toca traer el próximo frasco: según el plan dado o, si no, un mes después del último.</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -1562,6 +1570,93 @@
     <message>
         <source>not seen for %1 months</source>
         <translation>sin venir desde hace %1 meses</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::DueForm</name>
+    <message>
+        <source>Which</source>
+        <translation>Cuáles</translation>
+    </message>
+    <message>
+        <source>Overdue</source>
+        <translation>Atrasados</translation>
+    </message>
+    <message>
+        <source>Due within a week</source>
+        <translation>En una semana</translation>
+    </message>
+    <message>
+        <source>Due within a month</source>
+        <translation>En un mes</translation>
+    </message>
+    <message>
+        <source>A reminder for</source>
+        <translation>Un recordatorio para</translation>
+    </message>
+    <message>
+        <source>As</source>
+        <translation>Como</translation>
+    </message>
+    <message>
+        <source>A letter, printed</source>
+        <translation>Carta impresa</translation>
+    </message>
+    <message>
+        <source>A letter, as a file</source>
+        <translation>Carta en archivo</translation>
+    </message>
+    <message>
+        <source>An entry for their calendar</source>
+        <translation>Cita para su calendario</translation>
+    </message>
+    <message>
+        <source>overdue, days: %1</source>
+        <translation>atrasado, días: %1</translation>
+    </message>
+    <message>
+        <source>due, in days: %1</source>
+        <translation>toca en días: %1</translation>
+    </message>
+    <message>
+        <source>Nobody</source>
+        <translation>Nadie</translation>
+    </message>
+    <message>
+        <source>A vessel stands here from the day its next bottle is due.</source>
+        <translation>Una piscina o un spa aparece aquí desde el día en que le toca el frasco.</translation>
+    </message>
+    <message>
+        <source>Print it</source>
+        <translation>Imprimirla</translation>
+    </message>
+    <message>
+        <source>Write it</source>
+        <translation>Escribirla</translation>
+    </message>
+    <message>
+        <source>Choose somebody first.</source>
+        <translation>Elija antes a alguien.</translation>
+    </message>
+    <message>
+        <source>Sent to the printer. %1</source>
+        <translation>Enviado a la impresora. %1</translation>
+    </message>
+    <message>
+        <source>Making the letter ...</source>
+        <translation>Preparando la carta ...</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made.</source>
+        <translation>No se puede crear %1.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written.</source>
+        <translation>No se puede escribir %1.</translation>
+    </message>
+    <message>
+        <source>Written to %1: it may be sent to the customer, and names nobody.</source>
+        <translation>Escrito en %1: puede enviarse al cliente y no nombra a nadie.</translation>
     </message>
 </context>
 <context>
@@ -5308,6 +5403,37 @@
     <message>
         <source>It is tablets, given whole</source>
         <translation>Son tabletas, se dan enteras</translation>
+    </message>
+</context>
+<context>
+    <name>reminder</name>
+    <message>
+        <source>The next bottle of your water was due on %1: %2.</source>
+        <translation>El próximo frasco de su agua tocaba el %1: %2.</translation>
+    </message>
+    <message>
+        <source>The next bottle of your water is due on %1: %2.</source>
+        <translation>El próximo frasco de su agua toca el %1: %2.</translation>
+    </message>
+    <message>
+        <source>We will read: %1.</source>
+        <translation>Leeremos: %1.</translation>
+    </message>
+    <message>
+        <source>Fill the bottle an elbow deep, away from the returns, cap it under water and bring it the same day, out of the sun.</source>
+        <translation>Llene el frasco a la profundidad del codo, lejos de los retornos, tápelo bajo el agua y tráigalo el mismo día, sin que le dé el sol.</translation>
+    </message>
+    <message>
+        <source>Your water is due for a test</source>
+        <translation>Toca analizar su agua</translation>
+    </message>
+    <message>
+        <source>Take a bottle of the water to %1</source>
+        <translation>Llevar un frasco de agua a %1</translation>
+    </message>
+    <message>
+        <source>Water can look fine and be unsafe: until then test sanitizer, pH and alkalinity at home every week.</source>
+        <translation>El agua puede verse bien y no ser segura: hasta entonces analice en casa cada semana el desinfectante, el pH y la alcalinidad.</translation>
     </message>
 </context>
 <context>

@@ -1113,6 +1113,14 @@
         <source>Everything in the records for other programs, and what other programs wrote brought in. Tables hold people’s addresses: keep them as you keep the records.</source>
         <translation>Tout ce que contiennent les dossiers pour d’autres programmes, et ce que d’autres programmes ont écrit. Ces tableaux contiennent des adresses&#xa0;: gardez-les comme les dossiers.</translation>
     </message>
+    <message>
+        <source>Due for a test</source>
+        <translation>Analyse à faire</translation>
+    </message>
+    <message>
+        <source>Whose next bottle is due: by the plan told, or else a month after the last one.</source>
+        <translation>À qui le tour d’apporter un flacon&#xa0;: selon le plan donné, sinon un mois après le dernier.</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -1562,6 +1570,93 @@
     <message>
         <source>not seen for %1 months</source>
         <translation>pas vu depuis %1 mois</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::DueForm</name>
+    <message>
+        <source>Which</source>
+        <translation>Lesquels</translation>
+    </message>
+    <message>
+        <source>Overdue</source>
+        <translation>En retard</translation>
+    </message>
+    <message>
+        <source>Due within a week</source>
+        <translation>Dans la semaine</translation>
+    </message>
+    <message>
+        <source>Due within a month</source>
+        <translation>Dans le mois</translation>
+    </message>
+    <message>
+        <source>A reminder for</source>
+        <translation>Un rappel pour</translation>
+    </message>
+    <message>
+        <source>As</source>
+        <translation>Sous forme de</translation>
+    </message>
+    <message>
+        <source>A letter, printed</source>
+        <translation>Lettre imprimée</translation>
+    </message>
+    <message>
+        <source>A letter, as a file</source>
+        <translation>Lettre en fichier</translation>
+    </message>
+    <message>
+        <source>An entry for their calendar</source>
+        <translation>Entrée pour son agenda</translation>
+    </message>
+    <message>
+        <source>overdue, days: %1</source>
+        <translation>en retard, jours&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>due, in days: %1</source>
+        <translation>prévu dans, jours&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Nobody</source>
+        <translation>Personne</translation>
+    </message>
+    <message>
+        <source>A vessel stands here from the day its next bottle is due.</source>
+        <translation>Un bassin figure ici dès le jour où son flacon est attendu.</translation>
+    </message>
+    <message>
+        <source>Print it</source>
+        <translation>L’imprimer</translation>
+    </message>
+    <message>
+        <source>Write it</source>
+        <translation>L’écrire</translation>
+    </message>
+    <message>
+        <source>Choose somebody first.</source>
+        <translation>Choisissez d’abord quelqu’un.</translation>
+    </message>
+    <message>
+        <source>Sent to the printer. %1</source>
+        <translation>Envoyé à l’imprimante. %1</translation>
+    </message>
+    <message>
+        <source>Making the letter ...</source>
+        <translation>Préparation de la lettre ...</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made.</source>
+        <translation>%1 ne peut être créé.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written.</source>
+        <translation>%1 ne peut être écrit.</translation>
+    </message>
+    <message>
+        <source>Written to %1: it may be sent to the customer, and names nobody.</source>
+        <translation>Écrit dans %1&#xa0;: peut être envoyé au client, et ne nomme personne.</translation>
     </message>
 </context>
 <context>
@@ -3473,7 +3568,7 @@
     </message>
     <message>
         <source>Who may change what is set here?</source>
-        <translation>Qui peut changer ces réglages ?</translation>
+        <translation>Qui peut changer ces réglages&#x202f;?</translation>
     </message>
 </context>
 <context>
@@ -5308,6 +5403,37 @@
     <message>
         <source>It is tablets, given whole</source>
         <translation>Ce sont des galets, donnés entiers</translation>
+    </message>
+</context>
+<context>
+    <name>reminder</name>
+    <message>
+        <source>The next bottle of your water was due on %1: %2.</source>
+        <translation>Le prochain flacon de votre eau était attendu le %1&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>The next bottle of your water is due on %1: %2.</source>
+        <translation>Le prochain flacon de votre eau est attendu le %1&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>We will read: %1.</source>
+        <translation>Nous mesurerons&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Fill the bottle an elbow deep, away from the returns, cap it under water and bring it the same day, out of the sun.</source>
+        <translation>Remplissez le flacon à hauteur de coude sous l’eau, loin des refoulements, bouchez-le sous l’eau et apportez-le le jour même, à l’abri du soleil.</translation>
+    </message>
+    <message>
+        <source>Your water is due for a test</source>
+        <translation>Votre eau attend son analyse</translation>
+    </message>
+    <message>
+        <source>Take a bottle of the water to %1</source>
+        <translation>Apporter un flacon d’eau à %1</translation>
+    </message>
+    <message>
+        <source>Water can look fine and be unsafe: until then test sanitizer, pH and alkalinity at home every week.</source>
+        <translation>L’eau peut sembler belle sans être sûre : d’ici là, testez chaque semaine chez vous désinfectant, pH et alcalinité.</translation>
     </message>
 </context>
 <context>

@@ -46,6 +46,9 @@ constexpr ShelfRow kShelves[] = {
      QT_TRANSLATE_NOOP("back",
                        "Standards of known value, measured again and again. Each mark is one measurement, in "
                        "standard deviations (sd) from what it should be.")},
+    {"due", QT_TRANSLATE_NOOP("back", "Due for a test"),
+     QT_TRANSLATE_NOOP("back",
+                       "Whose next bottle is due: by the plan told, or else a month after the last one.")},
     {"records", QT_TRANSLATE_NOOP("back", "Records"),
      QT_TRANSLATE_NOOP(
          "back", "Where visits are kept. A reading is shown as kept only once it is safe on the disk.")},
@@ -159,7 +162,7 @@ QVariantList options_of(const FieldRow& field) {
 }  // namespace
 
 BackDesk::BackDesk(Settings& settings, QString file, QString out_dir, Counter& counter, LockDesk& lock,
-                   QObject* parent)
+                   Services services, QObject* parent)
     : QObject(parent),
       settings_(settings),
       file_(std::move(file)),
@@ -171,7 +174,8 @@ BackDesk::BackDesk(Settings& settings, QString file, QString out_dir, Counter& c
       backup_form_(counter, settings),
       people_form_(counter, settings, out_dir),
       trail_form_(counter),
-      tables_form_(counter, std::move(out_dir)),
+      tables_form_(counter, out_dir),
+      due_form_(counter, settings, std::move(services), std::move(out_dir)),
       profiles_(QFileInfo(file_).dir().filePath("profiles")),
       listener_(settings_, profiles_),
       fields_({"key", "label", "value", "options"}),
@@ -187,6 +191,9 @@ BackDesk::BackDesk(Settings& settings, QString file, QString out_dir, Counter& c
   connect(&backup_form_, &BackupForm::said, this, &BackDesk::say);
   connect(&tables_form_, &TablesForm::said, this, [this](const QString& sentence) {
     if (shelf_ == QLatin1String("tables")) say(sentence);
+  });
+  connect(&due_form_, &DueForm::said, this, [this](const QString& sentence) {
+    if (shelf_ == QLatin1String("due")) say(sentence);
   });
   connect(&tables_form_, &TablesForm::brought_in, &counter_, &Counter::changed);
   refresh();
@@ -204,13 +211,15 @@ BackForm* BackDesk::form() const {
   if (shelf_ == QLatin1String("backups")) return &self->backup_form_;
   if (shelf_ == QLatin1String("people")) return &self->people_form_;
   if (shelf_ == QLatin1String("trail")) return &self->trail_form_;
+  if (shelf_ == QLatin1String("due")) return &self->due_form_;
   if (shelf_ == QLatin1String("tables")) return &self->tables_form_;
   return nullptr;
 }
 
 // Reagents, checks and the listener are the clerk's own work; so is a look.
 bool BackDesk::may_change() const {
-  static constexpr const char* kClerks[] = {"reagents", "checks", "charts", "listener", "trail", "screen"};
+  static constexpr const char* kClerks[] = {"reagents", "checks", "charts", "listener",
+                                            "trail",    "screen", "due"};
   return lock_.keeper() || std::any_of(std::begin(kClerks), std::end(kClerks),
                                        [&](const char* key) { return shelf_ == QLatin1String(key); });
 }

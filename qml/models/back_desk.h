@@ -7,6 +7,7 @@
 #include <QVariantList>
 
 #include "qml/models/backup_form.h"
+#include "qml/models/due_form.h"
 #include "qml/models/listener_form.h"
 #include "qml/models/people_form.h"
 #include "qml/models/product_form.h"
@@ -35,7 +36,7 @@ class BackDesk : public QObject {
  public:
   // `out_dir`: where a customer's file goes.
   BackDesk(Settings& settings, QString file, QString out_dir, Counter& counter, LockDesk& lock,
-           QObject* parent = nullptr);
+           Services services, QObject* parent = nullptr);
 
   QVariantList shelves() const;
   QString shelf() const { return shelf_; }
@@ -78,6 +79,7 @@ class BackDesk : public QObject {
   PeopleForm people_form_;
   TrailForm trail_form_;
   TablesForm tables_form_;
+  DueForm due_form_;
   QString profiles_;  // the folder of the shop's own
   ListenerForm listener_;
   QString shelf_ = QStringLiteral("instrument");

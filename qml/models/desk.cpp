@@ -42,7 +42,8 @@ Desk::Desk(Counter& counter, Setup setup, QObject* parent)
       plan_(counter, settings_, setup.services),
       hand_(counter, settings_, setup.services, plan_),
       then_(counter, setup.services),
-      back_(settings_, std::move(setup.settings_file), std::move(setup.out_dir), counter, lock_),
+      back_(settings_, std::move(setup.settings_file), std::move(setup.out_dir), counter, lock_,
+            setup.services),
       first_start_(back_),
       charts_(counter),
       screen_keyboard_(setup.screen_keyboard) {

@@ -14,6 +14,7 @@
 #include "station/orphan_reading.h"
 #include "station/overnight/overnight_test.h"
 #include "station/quality/quality_book.h"
+#include "station/reminder/due.h"
 #include "station/store/staff_book.h"
 #include "station/store/waiting_work.h"
 #include "station/visit.h"
@@ -62,6 +63,8 @@ class Records {
                                                                            const Customer& now) = 0;
   virtual Kept erase_customer(const std::string& id, const std::string& reason) = 0;
   virtual std::vector<std::string> people_unseen_since(const Instant& day) = 0;
+  // Vessels whose next bottle is due between the two, the longest overdue first.
+  virtual std::vector<DueVisit> due_visits(const Instant& from, const Instant& until, int most) = 0;
   virtual std::vector<StaffMember> staff() = 0;
   virtual Kept keep_staff(const StaffMember& member) = 0;
   virtual tl::expected<PinTry, std::string> begin_pin_try(const std::string& id) = 0;

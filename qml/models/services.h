@@ -20,7 +20,7 @@
 
 namespace brimline {
 
-enum class PaperKind { sheet, shelf_list, staff_copy, bottle_label, emergency_card };
+enum class PaperKind { sheet, shelf_list, staff_copy, bottle_label, emergency_card, reminder };
 
 struct SheetJob {
   PaperKind kind = PaperKind::sheet;
@@ -33,6 +33,7 @@ struct SheetJob {
   bool large = false;
   bool print = false;   // to the printer as well as to a file
   std::string printer;  // queue; empty: the machine's usual one
+  Instant now;          // of a reminder
 };
 
 // What was put out: a sentence that says where, and the job to be watched where one was sent.

@@ -150,6 +150,10 @@ std::vector<std::string> StoreRecords::people_unseen_since(const Instant& day) {
   return or_empty(store_.customers_unseen_since(day));
 }
 
+std::vector<DueVisit> StoreRecords::due_visits(const Instant& from, const Instant& until, int most) {
+  return or_empty(store_.due_visits(from, until, most));
+}
+
 std::vector<StaffMember> StoreRecords::staff() {
   return or_empty(brimline::staff(store_));
 }

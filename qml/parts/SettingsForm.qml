@@ -53,6 +53,7 @@ ColumnLayout {
         Act {
             objectName: "apply_settings"
             main: true
+            visible: text.length > 0
             text: form.back.actWord
             onClicked: form.back.apply()
         }

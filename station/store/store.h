@@ -23,6 +23,7 @@
 #include "station/orphan_reading.h"
 #include "station/overnight/overnight_test.h"
 #include "station/quality/quality_book.h"
+#include "station/reminder/due.h"
 #include "station/store/audit.h"
 #include "station/store/connection.h"
 #include "station/store/schema.h"
@@ -121,6 +122,9 @@ class Store {
   Stored<void> erase_customer(const std::string& id, const std::string& reason);
   Stored<std::vector<std::string>> customers_unseen_since(const Instant& day);  // with a name still
   Stored<std::vector<std::string>> erased_customers();
+  // Vessels whose next bottle is due from then until then, the longest overdue first; of customers with a
+  // name.
+  Stored<std::vector<DueVisit>> due_visits(const Instant& from, const Instant& until, int most);
   Stored<std::int64_t> next_bottle_number();  // one that no other counter gets
 
   Stored<std::optional<std::string>> setting(const std::string& name);

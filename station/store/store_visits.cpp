@@ -253,6 +253,7 @@ Stored<void> Store::tell_plan(const std::string& visit_id, const Plan& plan) {
       c.tell("UPDATE visits SET revision = revision + 1 WHERE id = ?", {id_value(visit_id)});
     }
     put_plan(c, visit_id, plan_to_json(plan).dump());
+    put_due(c, told);
     for (const HandChange& change : plan.changes)
       write_note({"plan", visit_id, "step " + std::to_string(change.step) + " " + change.what, change.before,
                   change.after, change.staff + ": " + change.reason});

@@ -12,7 +12,7 @@ constexpr StoredTable kTables[] = {
      "volume_relative_sd, learnt_volume_m3, learnt_until, volume_before_m3, volume_before_relative_sd, "
      "sanitizer, previous_sanitizer, water_temperature_c, turnover_h",
      18},
-    {"visits", "id, revision, finished, at_s, bottle, customer_id, vessel_id, circumstances", 8},
+    {"visits", "id, revision, finished, at_s, bottle, customer_id, vessel_id, circumstances, due_s", 9},
     {"readings",
      "visit_id, position, analyte, value, method, dilution, clipped, repeat_of, sd, instrument, lot", 11},
     {"plans", "visit_id, plan", 2},

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "station/reminder/due.h"
 #include "station/store/people.h"
 #include "station/store/row.h"
 #include "station/visit_json.h"
@@ -23,6 +24,11 @@ QVariant whole_value(qint64 number) {
 QVariant moment_value(const Visit& visit) {
   const auto at = moment_of(visit);
   return at ? whole_value(*at) : QVariant(QMetaType::fromType<qint64>());
+}
+
+QVariant due_value(const Visit& visit) {
+  const auto due = due_of(visit);
+  return due ? whole_value(due->utc.time_since_epoch().count()) : QVariant(QMetaType::fromType<qint64>());
 }
 
 // The rows of whose water it was: the latest visit's word counts, an older one only fills gaps.
@@ -134,6 +140,10 @@ void add_rows(Connection& c, const std::string& visit_id, size_t position, const
   }
 }
 
+void put_due(Connection& c, const Visit& visit) {
+  c.tell("UPDATE visits SET due_s = ? WHERE id = ?", {due_value(visit), id_value(visit.id)});
+}
+
 void put_plan(Connection& c, const std::string& visit_id, const std::string& plan) {
   c.tell(
       "INSERT INTO plans (visit_id, plan) VALUES (?, ?) ON CONFLICT (visit_id) DO UPDATE SET plan = "
@@ -147,15 +157,16 @@ void put_circumstances(Connection& c, const Visit& visit, const Visit* earlier, 
   put_owner(c, visit, earlier);
   const std::optional<std::string> none;
   c.tell(
-      "INSERT INTO visits (id, revision, finished, at_s, bottle, customer_id, vessel_id, circumstances) "
-      "VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO UPDATE SET revision = excluded.revision, "
+      "INSERT INTO visits (id, revision, finished, at_s, bottle, customer_id, vessel_id, circumstances, "
+      "due_s) "
+      "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO UPDATE SET revision = excluded.revision, "
       "finished = excluded.finished, at_s = excluded.at_s, bottle = excluded.bottle, "
       "customer_id = excluded.customer_id, vessel_id = excluded.vessel_id, circumstances = "
-      "excluded.circumstances",
+      "excluded.circumstances, due_s = excluded.due_s",
       {id_value(visit.id), revision, int{finished}, moment_value(visit), Connection::value(visit.bottle.code),
        Connection::value(visit.customer ? std::optional(visit.customer->id) : none),
        Connection::value(visit.vessel.id.empty() ? none : std::optional(visit.vessel.id)),
-       Connection::value(circumstances)});
+       Connection::value(circumstances), due_value(visit)});
 }
 
 // `earlier`: what stands there, whose rows go first.

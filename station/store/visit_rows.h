@@ -43,6 +43,7 @@ std::optional<Visit> load(Connection& c, const std::string& id);
 void add_rows(Connection& c, const std::string& visit_id, size_t position,
               const nlohmann::ordered_json& readings);
 void put_plan(Connection& c, const std::string& visit_id, const std::string& plan);
+void put_due(Connection& c, const Visit& visit);  // again, after its plan
 // The row of the visit itself, new or in place of the earlier.
 void put_circumstances(Connection& c, const Visit& visit, const Visit* earlier, int revision, bool finished,
                        const std::string& circumstances);

@@ -106,6 +106,41 @@ TEST_F(CareAtTheCounter, OpensToAPinAndSignsWhatIsDone) {
   EXPECT_EQ(kiosk_->desk().shop(), "Another shop");
 }
 
+TEST_F(CareAtTheCounter, KnowsWhoIsDueAndWritesToThem) {
+  begin_customer("Invented");
+  ASSERT_TRUE(kiosk_->counter().change([](Visit& v) {
+    v.bottle.taken_at = Instant::parse("2026-05-10T09:00:00-05:00");
+    v.customer->street = "1 Invented Lane";
+  }));
+  ASSERT_TRUE(read("ph", 7.4));
+  const std::string id = kiosk_->counter().visit().id;
+  Plan plan;
+  plan.home_plan = true;
+  ASSERT_TRUE(kiosk_->counter().records().tell(id, plan));
+  kiosk_->desk().setPlace(Desk::BackRoom);
+  back().setShelf("due");
+  ASSERT_EQ(back().rows()->count(), 1);
+  EXPECT_EQ(back().rows()->row(0).value("name").toString(), "Invented");
+  EXPECT_EQ(back().rows()->row(0).value("number").toString(), "overdue, days: 5");
+  EXPECT_EQ(back().actWord(), "");
+  back().setValue("due_span", "week");
+  EXPECT_EQ(back().rows()->row(0).value("name").toString(), "Nobody");
+  back().setValue("due_span", "overdue");
+  back().setValue("due_one", QString::fromStdString(id));
+  back().setValue("due_act", "file");
+  back().apply();
+  ASSERT_TRUE(said("PDF: ")) << back().says().toStdString();
+  QProcess reader;
+  reader.start("pdftotext", {back().says().mid(5), "-"});
+  ASSERT_TRUE(reader.waitForFinished());
+  const QString text = QString::fromUtf8(reader.readAllStandardOutput()).simplified();
+  EXPECT_TRUE(text.contains("was due on Tuesday 9 June")) << text.toStdString();
+  EXPECT_TRUE(text.contains("1 Invented Lane"));
+  back().setValue("due_act", "calendar");
+  back().apply();
+  EXPECT_TRUE(said("-reminder.ics")) << back().says().toStdString();
+}
+
 TEST_F(CareAtTheCounter, WritesTablesAndBringsThemIn) {
   begin_customer("Invented");
   ASSERT_TRUE(read("ph", 7.9));

@@ -25,6 +25,7 @@ void sign(Store& store, const std::string& who, const std::string& when = "2026-
 std::vector<std::string> notes_of(Store& store, const std::string& subject = {}) {
   std::vector<std::string> out;
   const auto rows = store.audit_trail(1000, 0, subject).value();
+  out.reserve(rows.size());
   for (const AuditRow& row : rows) out.push_back(in_one_line(row.note));
   return out;
 }
@@ -184,6 +185,50 @@ void check_two_counters_edit(Store& one, Store& other) {
   EXPECT_EQ(other.vessels_of("C-1")->front().turnover_h, 10);
   const auto first = one.next_bottle_number().value(), second = other.next_bottle_number().value();
   EXPECT_EQ(second, first + 1);
+}
+
+void check_due(Store& store) {
+  const auto keep = [&](const std::string& id, const std::string& vessel, const std::string& taken) {
+    Visit visit = whole_visit(id);
+    visit.plan_as_told.reset();
+    visit.home_at.reset();
+    visit.bottle.tested_at.reset();
+    visit.bottle.taken_at = at(taken);
+    visit.vessel.id = vessel;
+    ASSERT_TRUE(store.keep(visit));
+  };
+  const auto due = [&](const std::string& from, const std::string& until, int most = 60) {
+    std::vector<std::string> out;
+    const std::vector<DueVisit> found = store.due_visits(at(from), at(until), most).value();
+    out.reserve(found.size());
+    for (const DueVisit& one : found) out.push_back(one.visit.id + " " + one.due.text().substr(0, 10));
+    return out;
+  };
+  keep("D-1", "W-1", "2026-04-01T12:00:00Z");
+  keep("D-2", "W-1", "2026-05-01T12:00:00Z");  // the same vessel: this one counts
+  keep("D-3", "W-2", "2026-04-20T12:00:00Z");
+  keep("D-4", "W-3", "2026-06-10T12:00:00Z");
+  const std::string year = "2026-01-01T00:00:00Z", end = "2027-01-01T00:00:00Z";
+  EXPECT_THAT(due(year, end), ElementsAre("D-3 2026-05-20", "D-2 2026-05-31", "D-4 2026-07-10"));
+  EXPECT_THAT(due(year, "2026-06-01T00:00:00Z"), ElementsAre("D-3 2026-05-20", "D-2 2026-05-31"));
+  EXPECT_THAT(due("2026-06-01T00:00:00Z", end), ElementsAre("D-4 2026-07-10"));
+  EXPECT_THAT(due(year, end, 1), ElementsAre("D-3 2026-05-20"));
+  // A plan told brings the day forward; a bottle in progress is nobody's last visit yet.
+  Visit told = whole_visit("D-5");
+  told.vessel.id = "W-4";
+  told.plan_as_told.reset();
+  told.home_at = at("2026-06-14T10:00:00Z");
+  ASSERT_TRUE(store.begin_visit(told));
+  EXPECT_THAT(due(year, end), SizeIs(3));
+  Plan plan = *whole_visit("D-5").plan_as_told;
+  ASSERT_TRUE(plan.retest && plan.home_plan);
+  ASSERT_TRUE(store.tell_plan("D-5", plan));
+  ASSERT_TRUE(store.finish("D-5"));
+  EXPECT_THAT(due(year, end),
+              ElementsAre("D-3 2026-05-20", "D-2 2026-05-31", "D-5 2026-06-15", "D-4 2026-07-10"));
+  // Who was forgotten is reminded of nothing.
+  ASSERT_TRUE(store.erase_customer("C-1", "asked for it"));
+  EXPECT_THAT(due(year, end), IsEmpty());
 }
 
 void check_erasure(Store& store) {

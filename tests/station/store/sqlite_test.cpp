@@ -66,6 +66,10 @@ TEST_F(SqliteStore, TwoCountersEditOneCustomer) {
   Store one = open(), other = open();
   check_two_counters_edit(one, other);
 }
+TEST_F(SqliteStore, KnowsWhoseNextBottleIsDue) {
+  Store store = open();
+  check_due(store);
+}
 // Nor in the bytes that are free.
 TEST_F(SqliteStore, ErasureLeavesNoNameInTheFile) {
   {

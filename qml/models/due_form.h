@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Whose water is due for a test: the list, a letter to one of them, an entry for their calendar.
+#pragma once
+
+#include <QObject>
+#include <QThreadPool>
+
+#include "qml/models/back_form.h"
+#include "qml/models/counter.h"
+#include "qml/models/services.h"
+#include "qml/models/settings.h"
+
+namespace brimline {
+
+class DueForm : public QObject, public BackForm {
+  Q_OBJECT
+
+ public:
+  // `out_dir`: where calendar files go.
+  DueForm(Counter& counter, Settings& settings, Services services, QString out_dir,
+          QObject* parent = nullptr);
+  ~DueForm() override;
+
+  QList<QVariantMap> fields() override;
+  QList<QVariantMap> rows() override;
+  bool set(const QString& key, const QString& text) override;
+  QString act() override;
+  QString act_word() const override;
+  void shown() override;
+
+ signals:
+  void said(const QString& sentence);
+
+ private:
+  const DueVisit* chosen() const;
+  void look();
+  QString print(const DueVisit& due);
+  QString write_entry(const DueVisit& due) const;
+
+  Counter& counter_;
+  Settings& settings_;
+  Services services_;
+  QString out_dir_;
+  QString span_ = QStringLiteral("overdue"), one_, act_ = QStringLiteral("letter");
+  std::vector<DueVisit> due_;
+  QThreadPool pool_;  // one thread
+};
+
+}  // namespace brimline
