@@ -165,9 +165,26 @@ void add_new(std::vector<std::string>& lines, const std::vector<std::string>& mo
     if (std::find(lines.begin(), lines.end(), line) == lines.end()) lines.push_back(line);
 }
 
+// "pH is 8.20; it should be at most 7.80." of "pH is 8.20; it should be at most 7.80. Eyes smart."
+std::string first_sentence(const std::string& text) {
+  const size_t end = text.find(". ");
+  return end == std::string::npos ? text : text.substr(0, end + 1);
+}
+
+// The reasons that keep people out, two at most: the rest stands with the findings.
+std::vector<std::string> reasons_of(const Plan& plan) {
+  constexpr size_t kMost = 2;
+  std::vector<std::string> out;
+  for (const std::string& id : plan.swim.because)
+    for (const Finding& finding : plan.findings)
+      if (finding.id == id && out.size() < kMost) out.push_back(first_sentence(finding.text));
+  return out;
+}
+
 void add_plan(Sheet& sheet, const Visit& visit, const Visit* earlier, const Words& words) {
   const Plan& plan = *visit.plan_as_told;
   sheet.answer = swim_answer(words, plan, visit.home_at, visit.vessel);
+  if (plan.home_plan && !plan.swim.now) sheet.because = reasons_of(plan);
   if (!plan.home_plan)
     sheet.why_not =
         plan.why_not.value_or(words.say(kContext, phrase("sheet", "No plan for home can be given.")));

@@ -86,6 +86,7 @@ struct Sheet {
   ShopDetails shop;
   std::vector<Labelled> who;           // whose water, which bottle, when
   std::string question, answer;        // "May we swim?", "No – not before tomorrow 08:00, after step 3."
+  std::vector<std::string> because;    // what keeps people out, "pH is 8.20; it should be at most 7.80."
   std::optional<std::string> why_not;  // printed large; no doses then
   std::vector<Sentence> findings;
   std::string waterline_key;        // how to read the small picture; empty where there is none

@@ -98,6 +98,11 @@ void add_answer(SlabBuilder& out, const Sheet& sheet) {
   out.title(sheet.question);
   const size_t start = out.size();
   out.paragraph(balanced_lines(sheet.answer, frame.text_width(), answer), answer);
+  for (const std::string& reason : sheet.because) {
+    const Type type = frame.type(kBody);
+    out.space(2.5);
+    out.paragraph(break_lines(reason, frame.text_width(), type), type);
+  }
   if (sheet.why_not) {
     const Type why = frame.type(14);
     out.space(5);

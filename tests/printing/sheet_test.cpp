@@ -159,6 +159,20 @@ TEST(Sheet, PrintsThePortionAndABoxForEach) {
   EXPECT_TRUE(sheet.steps[2].amount.empty());
 }
 
+// Why nobody may swim stands beside the answer, not a page later.
+TEST(Sheet, SaysWhyNobodyMaySwim) {
+  Visit visit = sample_visit();
+  Plan& plan = *visit.plan_as_told;
+  ASSERT_FALSE(plan.swim.now);
+  plan.findings.resize(1);
+  plan.findings[0].id = "ph_high";
+  plan.findings[0].text = "pH is 8.20; it should be at most 7.80. Eyes smart.";
+  plan.swim.because = {"ph_high"};
+  EXPECT_THAT(sheet_of(visit).because, testing::ElementsAre("pH is 8.20; it should be at most 7.80."));
+  plan.swim.now = true;
+  EXPECT_TRUE(sheet_of(visit).because.empty());
+}
+
 // Units and language together tell which clock the customer reads.
 TEST(Sheet, TellsTimeByTheCustomersClock) {
   Visit visit = sample_visit();
