@@ -7,6 +7,7 @@
 #include <QThread>
 
 #include "analysis/findings/targets.h"
+#include "analysis/panel/analyte.h"
 #include "printing/emergency_card.h"
 #include "printing/labels.h"
 #include "printing/pdf.h"
@@ -56,6 +57,17 @@ tl::expected<TargetSet, std::vector<Fault>> targets_of(const QString& settings_f
   const std::string code = load_settings(settings_file).code.toStdString();
   if (visit.vessel.use == VesselUse::public_use && !code.empty()) return targets_named(code);
   return shop_targets(targets_file(settings_file));
+}
+
+std::map<AnalyteId, Target> wanted_of(const QString& settings_file, const Visit& visit,
+                                      std::optional<double> cyanuric_acid, std::optional<double> ph) {
+  std::map<AnalyteId, Target> out;
+  const auto targets = targets_of(settings_file, visit);
+  if (!targets) return out;
+  const TargetCase asked = case_of(visit.vessel, cyanuric_acid, ph);
+  for (const AnalyteKind& kind : analyte_kinds())
+    if (const auto aim = targets->find(kind.id, asked)) out[kind.id] = aim->range;
+  return out;
 }
 
 tl::expected<PlanGround, std::string> ground_of(const QString& settings_file, const Visit& visit,
@@ -219,6 +231,7 @@ Services services_of_station(const QString& out_dir, const QString& settings_fil
   services.sheet = [out_dir, settings_file](const SheetJob& job) {
     return make_paper(job, out_dir, settings_file);
   };
+  services.targets = [settings_file](const auto&... of) { return wanted_of(settings_file, of...); };
   services.report = [](const PrintJob& job, const std::string& language) {
     return job_report(job, Words(language));
   };

@@ -758,6 +758,17 @@
     </message>
 </context>
 <context>
+    <name>YearPart</name>
+    <message>
+        <source>A year of one reading</source>
+        <translation>Un año de una lectura</translation>
+    </message>
+    <message>
+        <source>Round: a reading, with its standard deviation as a bar. Square: outside the target beyond its error. Hollow: at the end of what the method can show. Band: the target. Ticks at the foot: doses told, tall where the plan says that they move this reading.</source>
+        <translation>Redondo: una lectura, con su desviación estándar como barra. Cuadrado: fuera del objetivo más allá de su error. Hueco: al final de lo que el método puede mostrar. Banda: el objetivo. Marcas al pie: dosis indicadas, altas donde el plan dice que mueven esta lectura.</translation>
+    </message>
+</context>
+<context>
     <name>absorbance</name>
     <message>
         <source>pH came in at a wavelength that is not phenol red’s. It was not kept.</source>
@@ -2106,6 +2117,45 @@
     <message>
         <source>This could not be kept: %1</source>
         <translation>Esto no pudo guardarse: %1</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::YearChart</name>
+    <message>
+        <source>%1 readings in the year, from %2 to %3.</source>
+        <translation>%1 lecturas en el año, de %2 a %3.</translation>
+    </message>
+    <message>
+        <source>It has no target.</source>
+        <translation>No tiene objetivo.</translation>
+    </message>
+    <message>
+        <source>Target %1: %2 outside it.</source>
+        <translation>Objetivo %1: %2 fuera de él.</translation>
+    </message>
+    <message>
+        <source>No doses were told.</source>
+        <translation>No se indicaron dosis.</translation>
+    </message>
+    <message>
+        <source>Doses told: %1, of which %2 move it.</source>
+        <translation>Dosis indicadas: %1, de las cuales %2 la mueven.</translation>
+    </message>
+    <message>
+        <source>%1: more than %2.</source>
+        <translation>%1: más de %2.</translation>
+    </message>
+    <message>
+        <source>%1: less than %2.</source>
+        <translation>%1: menos de %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2, outside.</source>
+        <translation>%1: %2, fuera.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
     </message>
 </context>
 <context>

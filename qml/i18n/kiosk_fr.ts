@@ -758,6 +758,17 @@
     </message>
 </context>
 <context>
+    <name>YearPart</name>
+    <message>
+        <source>A year of one reading</source>
+        <translation>Une année d’une mesure</translation>
+    </message>
+    <message>
+        <source>Round: a reading, with its standard deviation as a bar. Square: outside the target beyond its error. Hollow: at the end of what the method can show. Band: the target. Ticks at the foot: doses told, tall where the plan says that they move this reading.</source>
+        <translation>Rond : une mesure, avec son écart-type en barre. Carré : hors de la cible au-delà de son erreur. Creux : au bout de ce que la méthode peut montrer. Bande : la cible. Traits au pied : doses indiquées, hauts là où le plan dit qu’elles font bouger cette mesure.</translation>
+    </message>
+</context>
+<context>
     <name>absorbance</name>
     <message>
         <source>pH came in at a wavelength that is not phenol red’s. It was not kept.</source>
@@ -2106,6 +2117,45 @@
     <message>
         <source>This could not be kept: %1</source>
         <translation>Ceci n’a pas pu être enregistré&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::YearChart</name>
+    <message>
+        <source>%1 readings in the year, from %2 to %3.</source>
+        <translation>%1 mesures dans l’année, de %2 à %3.</translation>
+    </message>
+    <message>
+        <source>It has no target.</source>
+        <translation>Elle n’a pas de cible.</translation>
+    </message>
+    <message>
+        <source>Target %1: %2 outside it.</source>
+        <translation>Cible %1 : %2 en dehors.</translation>
+    </message>
+    <message>
+        <source>No doses were told.</source>
+        <translation>Aucune dose n’a été indiquée.</translation>
+    </message>
+    <message>
+        <source>Doses told: %1, of which %2 move it.</source>
+        <translation>Doses indiquées : %1, dont %2 la font bouger.</translation>
+    </message>
+    <message>
+        <source>%1: more than %2.</source>
+        <translation>%1 : plus de %2.</translation>
+    </message>
+    <message>
+        <source>%1: less than %2.</source>
+        <translation>%1 : moins de %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2, outside.</source>
+        <translation>%1 : %2, en dehors.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1 : %2.</translation>
     </message>
 </context>
 <context>
@@ -5433,7 +5483,7 @@
     </message>
     <message>
         <source>Water can look fine and be unsafe: until then test sanitizer, pH and alkalinity at home every week.</source>
-        <translation>L’eau peut sembler belle sans être sûre : d’ici là, testez chaque semaine chez vous désinfectant, pH et alcalinité.</translation>
+        <translation>L’eau peut sembler belle sans être sûre&#xa0;: d’ici là, testez chaque semaine chez vous désinfectant, pH et alcalinité.</translation>
     </message>
 </context>
 <context>

@@ -28,6 +28,11 @@ std::optional<double> number_in(const QString& text) {
   return value;
 }
 
+// Of the picture's height, which goes from -4 to 4 standard deviations.
+double up_of(double z) {
+  return 0.5 + std::clamp(z, -4.0, 4.0) / 8;
+}
+
 std::span<const ChartPoint> shown(const CheckChart& chart) {
   const std::span<const ChartPoint> all(chart.points);
   return all.size() > kShown ? all.last(kShown) : all;
@@ -97,7 +102,7 @@ QVariantList ChartDesk::points() const {
     const ChartPoint& p = last[i];
     const bool out_of_it = std::any_of(p.broken.begin(), p.broken.end(), stops);
     out.append(QVariantMap{{"at", (static_cast<double>(i) + 0.5) / kShown},
-                           {"z", std::clamp(p.z, -4.0, 4.0)},
+                           {"up", up_of(p.z)},
                            {"out", out_of_it},
                            {"counts", p.counts},
                            {"says", point_words(p, counter_.now())}});
@@ -119,7 +124,10 @@ QVariantList ChartDesk::limits() const {
   QVariantList out;
   for (const int z : {3, 2, 1, 0, -1, -2, -3})
     out.append(QVariantMap{
-        {"z", z},
+        {"up", up_of(z)},
+        {"weight", z == 0             ? "main"
+                   : std::abs(z) == 1 ? "pale"
+                                      : "plain"},
         {"word", z == 0 ? tr("should be") : (z > 0 ? tr("+%1 sd") : tr("−%1 sd")).arg(std::abs(z))}});
   return out;
 }

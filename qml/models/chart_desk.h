@@ -22,8 +22,8 @@ class ChartDesk : public QObject {
   Q_PROPERTY(brimline::RowModel* charts READ charts CONSTANT)
   Q_PROPERTY(QString headline READ headline NOTIFY changed)
   Q_PROPERTY(QString story READ story NOTIFY changed)         // how the chosen chart stands
-  Q_PROPERTY(QVariantList points READ points NOTIFY changed)  // {at 0..1, z, out, counts, says}
-  Q_PROPERTY(QVariantList limits READ limits CONSTANT)        // {z, word}
+  Q_PROPERTY(QVariantList points READ points NOTIFY changed)  // {at, up: 0..1, out, counts, says}
+  Q_PROPERTY(QVariantList limits READ limits CONSTANT)        // {up, weight, word}
   Q_PROPERTY(QString pointsInWords READ pointsInWords NOTIFY changed)
   Q_PROPERTY(QVariantList standards READ standards NOTIFY changed)  // {key, word} of the chosen chart
   Q_PROPERTY(QString standard READ standard WRITE setStandard NOTIFY changed)

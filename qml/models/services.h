@@ -3,6 +3,8 @@
 #pragma once
 
 #include <functional>
+#include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -68,6 +70,11 @@ struct Services {
   // Visits of one vessel, oldest first, two or more.
   std::function<Comparison(const std::vector<Visit>& visits, const std::string& language)> compare;
   std::function<tl::expected<PaperOut, std::string>(const SheetJob& job)> sheet;
+  // What the shop wants of each analyte in the visit's vessel, in the analyte's unit; it hangs on what of
+  // cyanuric acid (mg/L) and pH was read last, maybe in another visit.
+  std::function<std::map<AnalyteId, Target>(const Visit& visit, std::optional<double> cyanuric_acid,
+                                            std::optional<double> ph)>
+      targets;
   // What the print service says of a job now, in the language; and taking one back.
   std::function<JobReport(const PrintJob& job, const std::string& language)> report;
   std::function<bool(const PrintJob& job)> take_back;

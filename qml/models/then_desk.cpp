@@ -26,6 +26,7 @@ ThenDesk::ThenDesk(Counter& counter, const Services& services, QObject* parent)
       changes_({"name", "earlier", "now", "expected", "text"}),
       explanations_({"sentence"}),
       answers_({"verdict", "sentence"}),
+      year_(counter, services),
       compare_(services.compare) {
   pool_.setMaxThreadCount(1);
   connect(&counter_, &Counter::changed, this, &ThenDesk::refresh);

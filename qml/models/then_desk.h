@@ -10,6 +10,7 @@
 #include "qml/models/counter.h"
 #include "qml/models/row_model.h"
 #include "qml/models/services.h"
+#include "qml/models/year_chart.h"
 
 namespace brimline {
 
@@ -24,6 +25,7 @@ class ThenDesk : public QObject {
   Q_PROPERTY(brimline::RowModel* changes READ changes CONSTANT)
   Q_PROPERTY(brimline::RowModel* explanations READ explanations CONSTANT)
   Q_PROPERTY(brimline::RowModel* answers READ answers CONSTANT)  // of the plan of then, a finding each
+  Q_PROPERTY(brimline::YearChart* year READ year CONSTANT)
   // What the water's answers over the whole history say of the volume, or where the one on file came from.
   Q_PROPERTY(QString volumeSays READ volumeSays NOTIFY changed)
   Q_PROPERTY(QString lessonSays READ lessonSays NOTIFY changed)
@@ -43,6 +45,7 @@ class ThenDesk : public QObject {
   RowModel* changes() { return &changes_; }
   RowModel* explanations() { return &explanations_; }
   RowModel* answers() { return &answers_; }
+  YearChart* year() { return &year_; }
   QString volumeSays() const;
   QString lessonSays() const;
   bool canTakeVolume() const;
@@ -65,6 +68,7 @@ class ThenDesk : public QObject {
 
   Counter& counter_;
   RowModel changes_, explanations_, answers_;
+  YearChart year_;
   QString earlier_, trouble_;
   std::optional<VolumeFound> volume_;
   decltype(Services::compare) compare_;

@@ -80,7 +80,13 @@ ColumnLayout {
         Item { Layout.fillWidth: true }
     }
     Prose { objectName: "chart_says"; Layout.fillWidth: true; visible: text.length > 0; text: page.charts.says; font.pixelSize: Ink.small; color: Ink.accent }
-    ChartPicture { Layout.fillWidth: true; visible: page.any; charts: page.charts }
+    ChartPicture {
+        Layout.fillWidth: true
+        visible: page.any
+        rules: page.charts.limits
+        points: page.charts.points
+        says: page.charts.headline + ". " + page.charts.pointsInWords
+    }
     Line {
         objectName: "chart_points"
         Layout.fillWidth: true

@@ -84,6 +84,8 @@ Item {
                     model: screen.then.changes
                     delegate: ChangeRow { width: column.width }
                 }
+                Item { width: 1; height: Ink.px(6) }
+                YearPart { width: column.width; year: screen.then.year }
             }
         }
         Item { Layout.fillHeight: true; visible: screen.then.changes.count === 0 }
