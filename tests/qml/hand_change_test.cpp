@@ -101,7 +101,10 @@ TEST_F(HandChangeTest, ADoseIsTriedRefusedAndUsedWithNameAndReason) {
 
   // Half: a higher pH at the end than as told, by the full model.
   hand().setShare(0.5);
-  ASSERT_TRUE(Hand::wait_for([&] { return !hand().busy() && hand().mayUse(); }));
+  ASSERT_TRUE(Hand::wait_for([&] { return !hand().busy() && hand().mayUse(); }))
+      << "step " << hand().step() << " busy " << hand().busy() << " says " << hand().says().toStdString()
+      << " staff " << hand_->text_of("hand_staff").toStdString() << " reason "
+      << hand_->text_of("hand_reason").toStdString();
   ASSERT_TRUE(hand().mayUse()) << hand().says().toStdString();
   const double ph_told = plan().plan()->predicted.at("ph").value;
   ASSERT_TRUE(hand_->touch("hand_use"));
