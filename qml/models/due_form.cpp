@@ -92,7 +92,7 @@ QList<QVariantMap> DueForm::rows() {
       if (*more) detail += " · " + q(**more);
     detail += "\n" + q(analyte_list(counter_.words(), due_analytes(one.visit)));
     const double hours = hours_between(now, one.due);
-    const int days = static_cast<int>(std::ceil(std::abs(hours) / 24));
+    const int days = static_cast<int>(hours < 0 ? std::floor(-hours / 24) : std::ceil(hours / 24));
     out.append(
         {{"name", q(customer.name.value_or(""))},
          {"detail", detail},

@@ -145,7 +145,13 @@ TEST_F(HandChangeTest, WhatWasLeftOutComesBack) {
       Hand::wait_for([&] { return plan().ready() && plan().plan()->steps.size() == drafted.size() - 1; }));
   ASSERT_TRUE(hand_->touch("as_drafted"));
   ASSERT_TRUE(Hand::wait_for([&] { return plan().ready() && plan().plan()->changes.empty(); }));
-  EXPECT_EQ(plan().plan()->steps, drafted);
+  // The same doses; the hours may be others, for the clock goes on.
+  const std::vector<Step>& again = plan().plan()->steps;
+  ASSERT_EQ(again.size(), drafted.size());
+  for (size_t i = 0; i < again.size(); ++i) {
+    EXPECT_EQ(again[i].text, drafted[i].text);
+    EXPECT_EQ(again[i].active_mol, drafted[i].active_mol);
+  }
 }
 
 // What was told is stored: printed again a month later it is the same paper, word for word.
