@@ -185,6 +185,8 @@ void add_plan(Sheet& sheet, const Visit& visit, const Visit* earlier, const Word
   const Plan& plan = *visit.plan_as_told;
   sheet.answer = swim_answer(words, plan, visit.home_at, visit.vessel);
   if (plan.home_plan && !plan.swim.now) sheet.because = reasons_of(plan);
+  if (std::string sooner = sooner_bottle(words, plan, visit.home_at); !sooner.empty())
+    sheet.because.push_back(std::move(sooner));
   if (!plan.home_plan)
     sheet.why_not =
         plan.why_not.value_or(words.say(kContext, phrase("sheet", "No plan for home can be given.")));

@@ -40,16 +40,20 @@ void plan_clearing(Draft& d) {
     d.act(Action::filter, "filter_on", {"cloudy"}, 24);
     d.act(Action::clean_filter, "clean_filter", {"cloudy"}, 1);
   }
-  if (s.bottle.occasion == Occasion::after_storm) {
-    d.act(Action::vacuum, "vacuum", {}, 2);
-    d.act(Action::clean_filter, "clean_filter", {}, 1);
-  }
+  if (s.bottle.occasion == Occasion::after_storm) d.act(Action::clean_filter, "clean_filter", {}, 1);
 }
 
-// A closed pool stands for months: leaves out, filter clean, and an algaecide without copper by its label.
+// Leaves and mud use chlorine up: after a storm and before the winter they come out ahead of any dose.
+void plan_debris(Draft& d) {
+  const bool winter = d.s.bottle.occasion == Occasion::closing && kind_of(d.s.vessel) == VesselKind::pool;
+  const bool cleared_later = d.s.algae() || d.s.has(Sign::cloudy);
+  if (winter || (d.s.bottle.occasion == Occasion::after_storm && !cleared_later))
+    d.act(Action::vacuum, "vacuum", {}, 2);
+}
+
+// A closed pool stands for months: filter clean, and an algaecide without copper by its label.
 void plan_winter(Draft& d) {
   if (d.s.bottle.occasion != Occasion::closing || kind_of(d.s.vessel) != VesselKind::pool) return;
-  d.act(Action::vacuum, "vacuum", {}, 2);
   d.act(Action::clean_filter, "clean_filter", {}, 1);
   const Known* free = d.s.fresh("free_chlorine");
   if (!d.may_dose() || d.s.vessel.place == Place::indoor || (free && free->value > 5)) return;

@@ -97,7 +97,8 @@ std::string reason_for(const Draft& d, const std::string& analyte, bool above, b
   if (drains && d.ends && !s.fill) return "fill_unknown";
   if (drains && d.ends) return "after_drain";
   if (const auto k = s.known.find(analyte); k != s.known.end() && k->second.doubtful) return "reading_repeat";
-  if (d.held_back.contains("repeat")) return "repeat_diluted";
+  if (d.held_back.contains("repeat"))
+    return analyte == "free_chlorine" || analyte == "total_chlorine" ? "repeat_diluted" : "after_repeat";
   if (const auto held = d.held_back.find(analyte); held != d.held_back.end()) return held->second;
   if (analyte == "iron" || analyte == "copper" || analyte == "manganese") {
     const auto brought = in_fill(s, analyte);

@@ -30,8 +30,8 @@ void plan_first(Draft& d, const std::vector<Finding>& findings) {
   if (has_finding(findings, "too_hot")) d.act(Action::cool, "cool", {"too_hot"}, 4);
   if (s.bottle.occasion == Occasion::opening) {
     d.act(Action::vacuum, "cover_water_off", {}, 1);
-    d.act(Action::clean_filter, "clean_filter", {}, 1);
     d.act(Action::circulate, "circulate", {}, d.turnover_h());
+    d.act(Action::clean_filter, "clean_filter", {}, 1);
   }
   const bool pours =
       chlorine_plan(d).need == ChlorineNeed::raise || chlorine_plan(d).need == ChlorineNeed::shock;
@@ -98,6 +98,7 @@ void plan_in_order(Draft& d, const std::vector<Finding>& findings) {
   plan_dilution(d);
   if (!d.ends) plan_urgent_air(d);
   if (!d.may_dose()) return;
+  plan_debris(d);
   plan_metals(d);
   const ChlorinePlan first = chlorine_plan(d);
   DoseOrder order;

@@ -43,6 +43,7 @@ void plan_dilution(Draft& d);
 void plan_metals(Draft& d);
 void plan_sanitizer(Draft& d);  // what is no part of the program: bromide, biguanide, peroxide
 void plan_lowered_chlorine(Draft& d);
+void plan_debris(Draft& d);
 void plan_clearing(Draft& d);  // brush, vacuum, filter, clarifier
 void plan_phosphate(Draft& d);
 void plan_winter(Draft& d);

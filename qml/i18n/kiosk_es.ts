@@ -4084,6 +4084,14 @@
         <source>may be bleached: dilute</source>
         <translation>quizá blanqueado: diluya</translation>
     </message>
+    <message>
+        <source>That is what it uses up and %1 mg/L more, for what is to stand in the end is more than stands now.</source>
+        <translation>Es lo que consume y %1 mg/L más, pues al final debe quedar más de lo que hay ahora.</translation>
+    </message>
+    <message>
+        <source>That is what it uses up less %1 mg/L, for more stands in it now than has to in the end.</source>
+        <translation>Es lo que consume menos %1 mg/L, pues ahora hay más de lo que debe quedar al final.</translation>
+    </message>
 </context>
 <context>
     <name>panel</name>
@@ -4434,24 +4442,8 @@
         <translation>Subir el calcio: agregue %1 de %2, disuelto como permita su etiqueta.</translation>
     </message>
     <message>
-        <source>Raise salt: spread %1 of %2 over the water and brush until it is gone. Generator off until then.</source>
-        <translation>Subir la sal: esparza %1 de %2 sobre el agua y cepille hasta que desaparezca. Generador apagado hasta entonces.</translation>
-    </message>
-    <message>
         <source>Raise chlorine: add %1 of %2 where the water moves, never through the skimmer, pump running.</source>
         <translation>Subir el cloro: agregue %1 de %2 donde el agua se mueve, nunca por el skimmer, con la bomba en marcha.</translation>
-    </message>
-    <message>
-        <source>Burn off the spent chlorine: add %1 of %2 all at once. Half of it would make matters worse.</source>
-        <translation>Eliminar las cloraminas: agregue %1 de %2 de una sola vez. La mitad empeoraría las cosas.</translation>
-    </message>
-    <message>
-        <source>Kill the algae: add %1 of %2 all at once and leave it overnight.</source>
-        <translation>Matar las algas: agregue %1 de %2 de una sola vez y déjelo toda la noche.</translation>
-    </message>
-    <message>
-        <source>Meet what the water uses up: add %1 of %2 all at once and leave it overnight.</source>
-        <translation>Cubrir lo que el agua consume: agregue %1 de %2 de una sola vez y déjelo toda la noche.</translation>
     </message>
     <message>
         <source>Raise stabilizer: hang %1 of %2 in a sock in front of a return, pump on and no backwash until it is gone. Its reading rises within a week.</source>
@@ -4494,10 +4486,6 @@
         <translation>Haga funcionar la bomba %6, para que toda el agua pase una vez por el filtro.</translation>
     </message>
     <message>
-        <source>Take tablets out of skimmer and feeder before any other chlorine goes in.</source>
-        <translation>Saque las tabletas del skimmer y del dosificador antes de agregar cualquier otro cloro.</translation>
-    </message>
-    <message>
         <source>Turn the chlorine generator off until free chlorine is back in range.</source>
         <translation>Apague el generador de cloro hasta que el cloro libre vuelva a su intervalo.</translation>
     </message>
@@ -4532,10 +4520,6 @@
     <message>
         <source>This water uses up too much chlorine to treat: bring another bottle once part of it has been changed, or ask a licensed operator.</source>
         <translation>Esta agua consume demasiado cloro para tratarla: traiga otro frasco cuando se haya cambiado una parte, o consulte a un operador autorizado.</translation>
-    </message>
-    <message>
-        <source>Leave at once, upwind, keep others out and call the emergency number from outside.</source>
-        <translation>Salga de inmediato, contra el viento, mantenga lejos a los demás y llame al número de emergencia desde afuera.</translation>
     </message>
     <message>
         <source>Keep everybody out and ask the health department which procedure applies.</source>
@@ -4590,24 +4574,12 @@
         <translation>Quema la piel y los ojos y aviva el fuego: gafas y guantes de protección, cuchara propia y seca, lejos de combustibles y de todo lo que arda.</translation>
     </message>
     <message>
-        <source>With acid it gives off chlorine gas: never the same bucket, spot or hour.</source>
-        <translation>Con ácido desprende gas de cloro (tóxico): nunca el mismo balde, lugar u hora.</translation>
-    </message>
-    <message>
         <source>Never wet the container or add a little water to the granules.</source>
         <translation>Nunca moje el envase ni agregue un poco de agua a los gránulos.</translation>
     </message>
     <message>
         <source>Never let two kinds of chlorine, or chlorine and acid, meet, not even in a scoop: they can explode or give off gas.</source>
         <translation>Nunca deje que se junten dos tipos de cloro, ni cloro y ácido, ni siquiera en una cuchara: pueden explotar o soltar gas.</translation>
-    </message>
-    <message>
-        <source>Generator off until the salt is dissolved.</source>
-        <translation>Generador apagado hasta que la sal se disuelva.</translation>
-    </message>
-    <message>
-        <source>The product&apos;s label decides the dose.</source>
-        <translation>La etiqueta del producto decide la dosis.</translation>
     </message>
     <message>
         <source>An empty shell can float up in wet ground, and a liner can shrink: no draining after heavy rain; ask a professional where the ground water is high.</source>
@@ -4618,20 +4590,8 @@
         <translation>Corte la corriente antes de vaciar.</translation>
     </message>
     <message>
-        <source>Indoors: cover off, doors and windows open.</source>
-        <translation>Bajo techo: cubierta quitada, puertas y ventanas abiertas.</translation>
-    </message>
-    <message>
         <source>The product&apos;s label and your local code come first.</source>
         <translation>La etiqueta del producto y el reglamento local están primero.</translation>
-    </message>
-    <message>
-        <source>Nobody in the water while dosing, for 4 hours after a dose (1 hour in a spa), nor before the time on this sheet.</source>
-        <translation>Nadie en el agua mientras se dosifica, ni en las 4 horas siguientes a una dosis (1 hora en un spa), ni antes de la hora de esta hoja.</translation>
-    </message>
-    <message>
-        <source>Trouble breathing, or chemical in eyes: fresh air, rinse for 15 minutes, call %1.</source>
-        <translation>Si le cuesta respirar o hay químico en los ojos: aire libre, enjuague 15 minutos, llame al %1.</translation>
     </message>
     <message>
         <source>This is advice for a home; where in doubt ask a licensed operator.</source>
@@ -4911,7 +4871,7 @@
     </message>
     <message>
         <source>Dissolved metal was found, which explains new ones.</source>
-        <translation>Se halló metal disuelto, lo que explica las nuevas.</translation>
+        <translation>Se halló metal disuelto, lo que explica las manchas nuevas.</translation>
     </message>
     <message>
         <source>No metal shows in the water now.</source>
@@ -5015,7 +4975,7 @@
     </message>
     <message>
         <source>Acid burns: goggles and gloves on, the wind at your back, nobody downwind of you. Never with or near chlorine.</source>
-        <translation>El ácido quema: gafas y guantes puestos, el viento a la espalda y nadie delante de usted en la dirección del viento. Nunca con cloro ni cerca de él.</translation>
+        <translation>El ácido quema: gafas y guantes de protección puestos, el viento a la espalda y nadie delante de usted en la dirección del viento. Nunca con cloro ni cerca de él.</translation>
     </message>
     <message>
         <source>Ask the town where the water may go: many want no chlorine in it, and none wants salt water in a storm drain.</source>
@@ -5030,10 +4990,6 @@
         <translation>Cubierta quitada, y no respire el vapor sobre el agua.</translation>
     </message>
     <message>
-        <source>Damp tablets go into a clean, dry plastic bucket by themselves, open and in the air: never into a closed box, never on another product.</source>
-        <translation>Las tabletas húmedas van solas a un cubo de plástico limpio y seco, abierto y al aire: nunca en una caja cerrada, nunca sobre otro producto.</translation>
-    </message>
-    <message>
         <source>This water runs on biguanide: no chlorine, bromine, copper or monopersulfate may go in, not even as a shock.</source>
         <translation>Esta agua funciona con biguanida: no debe entrar cloro, bromo, cobre ni monopersulfato, ni siquiera como choque.</translation>
     </message>
@@ -5046,12 +5002,8 @@
         <translation>Bomba y filtro en marcha desde ahora, día y noche, hasta que el agua esté clara.</translation>
     </message>
     <message>
-        <source>So many small doses: emptying and filling up, power off, may be quicker. Ask us.</source>
-        <translation>Son muchas dosis pequeñas: vaciar y llenar, con la corriente cortada, puede ser más rápido. Pregúntenos.</translation>
-    </message>
-    <message>
         <source>The hours are the earliest. Later is fine: keep the order and the hours in between.</source>
-        <translation>Las horas son las más tempranas. Más tarde también vale: respete el orden y las horas entre pasos.</translation>
+        <translation>Las horas son las primeras posibles. Más tarde también vale: respete el orden y las horas entre pasos.</translation>
     </message>
     <message>
         <source>Keep everybody out until the operator of this water says otherwise.</source>
@@ -5082,14 +5034,6 @@
         <translation>%1 oz de peso</translation>
     </message>
     <message>
-        <source>Sun and bathers use chlorine up: until the next bottle test it every evening, and where it is below %1 give %2 of %3 at dusk, once an evening.</source>
-        <translation>El sol y los bañistas gastan cloro: hasta la próxima botella mídalo cada tarde y, si está por debajo de %1, añada %2 de %3 al anochecer, una vez por tarde.</translation>
-    </message>
-    <message>
-        <source>%1 will stand at %2: with the error of the readings more of a dose could do harm, so it was made smaller or left out. Bring another bottle, then the rest.</source>
-        <translation>%1 quedará en %2: con el error de las lecturas, más dosis podría hacer daño, así que se redujo o se dejó fuera. Traiga otra botella y luego el resto.</translation>
-    </message>
-    <message>
         <source>%1 still reads %2, and the fill water brings it: fill through a filter for metals.</source>
         <translation>%1 sigue en %2, y lo trae el agua de llenado: llene a través de un filtro para metales.</translation>
     </message>
@@ -5110,12 +5054,104 @@
         <translation>Si el desinfectante lo explica, lo dirá su próxima lectura.</translation>
     </message>
     <message>
-        <source>That is spent chlorine, not too much of it.</source>
-        <translation>Eso es cloro gastado, no exceso de cloro.</translation>
-    </message>
-    <message>
         <source>It is mostly spent chlorine that smells, and the readings show none: read free and total again.</source>
         <translation>Lo que huele suele ser cloro gastado, y las lecturas no lo muestran: lea de nuevo libre y total.</translation>
+    </message>
+    <message>
+        <source>Make room for pH, which a later step raises: pour %1 of %2 slowly in front of a return, pump running.</source>
+        <translation>Deje margen al pH, que un paso posterior sube: vierta %1 de %2 despacio delante de un retorno, con la bomba en marcha.</translation>
+    </message>
+    <message>
+        <source>Raise salt: generator off first. Spread %1 of %2 over the water, pump running, and brush until it is gone. Generator on again a day later.</source>
+        <translation>Suba la sal: primero apague el generador. Esparza %1 de %2 sobre el agua, con la bomba en marcha, y cepille hasta que desaparezca. Encienda el generador un día después.</translation>
+    </message>
+    <message>
+        <source>Burn off the spent chlorine: have all of it at hand, then pour %1 of %2 low in front of a return, pump running, all in one go. Less would make matters worse.</source>
+        <translation>Queme el cloro gastado: téngalo todo a mano y vierta %1 de %2 a ras del agua delante de un retorno, con la bomba en marcha, todo de una vez. Menos empeoraría las cosas.</translation>
+    </message>
+    <message>
+        <source>Kill the algae: add %1 of %2 where the water moves, pump running, all in one go; leave it overnight.</source>
+        <translation>Mate las algas: añada %1 de %2 donde el agua se mueve, con la bomba en marcha, todo de una vez; déjelo toda la noche.</translation>
+    </message>
+    <message>
+        <source>Meet what the water uses up: add %1 of %2 where the water moves, pump running, all in one go; leave it overnight.</source>
+        <translation>Cubra lo que el agua consume: añada %1 de %2 donde el agua se mueve, con la bomba en marcha, todo de una vez; déjelo toda la noche.</translation>
+    </message>
+    <message>
+        <source>Take tablets out of skimmer and feeder, pump off while it is open. Other chlorine goes in only where a step of this sheet says so.</source>
+        <translation>Saque las tabletas del skimmer y del dosificador, con la bomba apagada mientras esté abierto. Otro cloro entra solo donde un paso de esta hoja lo diga.</translation>
+    </message>
+    <message>
+        <source>Leave at once, away from the fumes and upwind, keep others out and call the emergency number from outside.</source>
+        <translation>Salga enseguida, apartándose de los vapores y contra el viento, no deje entrar a nadie y llame al número de emergencias desde fuera.</translation>
+    </message>
+    <message>
+        <source>With acid it gives off chlorine gas: never the same jug, bucket, spot or hour.</source>
+        <translation>Con ácido desprende gas cloro: nunca la misma jarra, balde, lugar ni hora.</translation>
+    </message>
+    <message>
+        <source>Generator off before, and on again only a day after.</source>
+        <translation>Generador apagado antes, y encendido de nuevo solo un día después.</translation>
+    </message>
+    <message>
+        <source>Where its label names another amount for this much water, the label&apos;s counts.</source>
+        <translation>Si su etiqueta indica otra cantidad para esta agua, vale la de la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Feeds fire: nothing else in the jug, never back into its container, spills rinsed with much water, away from rags, wood and fuel.</source>
+        <translation>Aviva el fuego: nada más en la jarra, nunca de vuelta a su envase, los derrames se enjuagan con mucha agua, lejos de trapos, madera y combustibles.</translation>
+    </message>
+    <message>
+        <source>So little wants a syringe, a measuring spoon or a scale that shows tenths of a gram; ask us for one.</source>
+        <translation>Tan poco se mide con jeringa, cuchara medidora o una balanza de décimas de gramo; pídanosla.</translation>
+    </message>
+    <message>
+        <source>A feeder can spit gas: pump off, valves shut, face away, goggles and gloves on. Damp tablets go into a clean, dry plastic bucket by themselves, open, outdoors in the shade, away from rain and children: never into a closed box, never on another product.</source>
+        <translation>Un dosificador puede soltar gas: bomba apagada, válvulas cerradas, la cara apartada, gafas y guantes de protección. Las tabletas húmedas van solas a un balde de plástico limpio y seco, abierto, al aire libre y a la sombra, lejos de la lluvia y de los niños: nunca en un recipiente cerrado ni sobre otro producto.</translation>
+    </message>
+    <message>
+        <source>So many small doses: ask us whether emptying and filling up, power off, is quicker.</source>
+        <translation>Tantas dosis pequeñas: pregúntenos si vaciar y llenar de nuevo, sin corriente, es más rápido.</translation>
+    </message>
+    <message>
+        <source>Indoors: cover off, doors and windows open, nobody else in the room; once it is in, leave until the smell is gone.</source>
+        <translation>En interior: cubierta fuera, puertas y ventanas abiertas, nadie más en la sala; una vez vertido, salga hasta que se vaya el olor.</translation>
+    </message>
+    <message>
+        <source>Nobody in the water while dosing, for 4 hours after a dose (1 hour in a spa or plunge), nor before the time on this sheet.</source>
+        <translation>Nadie en el agua mientras se dosifica, ni en las 4 horas tras una dosis (1 hora en un spa o una pila de inmersión), ni antes de la hora de esta hoja.</translation>
+    </message>
+    <message>
+        <source>This sheet is for the water alone. Water level, emptying the pipes, frost protection and the cover come after it, as the makers&apos; manuals say.</source>
+        <translation>Esta hoja es solo para el agua. El nivel, el vaciado de tuberías, la protección contra heladas y la cubierta vienen después, según los manuales de los fabricantes.</translation>
+    </message>
+    <message>
+        <source>Where water stood on the pump, a light or a socket: touch nothing, have an electrician look first. Leaves and mud out before the first dose.</source>
+        <translation>Donde el agua haya cubierto la bomba, una luz o un enchufe: no toque nada, que lo vea antes un electricista. Hojas y barro fuera antes de la primera dosis.</translation>
+    </message>
+    <message>
+        <source>Trouble breathing: fresh air, and call %1. Chemical in the eyes: rinse at once for 15 minutes, then call as said under &quot;If something goes wrong&quot;.</source>
+        <translation>Dificultad para respirar: aire fresco y llame al %1. Producto en los ojos: enjuague enseguida 15 minutos y llame como se dice en «Si algo sale mal».</translation>
+    </message>
+    <message>
+        <source>Sun and bathers use chlorine up: from the evening after this dose until the next bottle, test it every evening with a kit or strips; where it is below %1 mg/L, add %2 of %3 at dusk, once an evening.</source>
+        <translation>El sol y los bañistas gastan el cloro: desde la noche siguiente a esta dosis y hasta el próximo frasco, mídalo cada noche con un equipo o tiras; si está por debajo de %1 mg/L, añada %2 de %3 al anochecer, una vez por noche.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: with the error of the readings more of a dose could do harm, so it was made smaller or left out. Bring another bottle: the rest is worked out from it.</source>
+        <translation>%1 quedará en %2: con el error de las lecturas, más dosis podría hacer daño, así que se redujo o se omitió. Traiga otro frasco: con él se calcula el resto.</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2 until free chlorine has been read again; no dose before.</source>
+        <translation>%1 sigue en %2 hasta que se vuelva a medir el cloro libre; ninguna dosis antes.</translation>
+    </message>
+    <message>
+        <source>That is spent (combined) chlorine, not too much fresh chlorine.</source>
+        <translation>Es cloro gastado (combinado), no exceso de cloro fresco.</translation>
+    </message>
+    <message>
+        <source>Before the pump runs: cover off and away, plugs out and fittings in, water up to the middle of the skimmer, pump primed; fence and gate closed from then on.</source>
+        <translation>Antes de que funcione la bomba: cubierta fuera y guardada, tapones quitados y accesorios puestos, agua hasta la mitad del skimmer, bomba cebada; valla y puerta cerradas desde entonces.</translation>
     </message>
 </context>
 <context>
@@ -5722,7 +5758,7 @@
     </message>
     <message>
         <source>salt chlorine</source>
-        <translation>cloro salino</translation>
+        <translation>electrólisis de sal</translation>
     </message>
     <message>
         <source>bromine</source>
@@ -5737,16 +5773,8 @@
         <translation>No: no antes de %1.</translation>
     </message>
     <message>
-        <source>No – not before %1, after step %2.</source>
-        <translation>No: no antes de %1, después del paso %2.</translation>
-    </message>
-    <message>
         <source>No – not for %1 after you start.</source>
         <translation>No: no hasta %1 después de empezar.</translation>
-    </message>
-    <message>
-        <source>No – not for %1 after you start, and after step %2.</source>
-        <translation>No: no hasta %1 después de empezar, y después del paso %2.</translation>
     </message>
     <message>
         <source>No – not before step %1 is done.</source>
@@ -5765,10 +5793,6 @@
         <translation>No.</translation>
     </message>
     <message>
-        <source>Yes – but with nobody in the water while anything is being added.</source>
-        <translation>Sí, pero con nadie en el agua mientras se agrega algo.</translation>
-    </message>
-    <message>
         <source>Yes.</source>
         <translation>Sí.</translation>
     </message>
@@ -5783,10 +5807,6 @@
     <message>
         <source>your local emergency number</source>
         <translation>número de emergencia local</translation>
-    </message>
-    <message>
-        <source>Fumes, fizzing, or products that have met: leave at once, upwind, keep others out and call %1 from outside. Do not go back, add no water, move nothing.</source>
-        <translation>Humos, efervescencia o productos que se juntaron: salga de inmediato, contra el viento, mantenga lejos a los demás y llame al %1 desde afuera. No vuelva, no agregue agua, no mueva nada.</translation>
     </message>
     <message>
         <source>Breathed in: fresh air; trouble breathing: call %1. Symptoms can come hours later.</source>
@@ -5807,10 +5827,6 @@
     <message>
         <source>%1 each time, %2 times</source>
         <translation>%1 cada vez, %2 veces</translation>
-    </message>
-    <message>
-        <source>Measure with a jug and a scale kept for this alone.</source>
-        <translation>Mida con una jarra y una balanza usadas solo para esto.</translation>
     </message>
     <message>
         <source>No – not until we have tested the water again, %1 or later.</source>
@@ -5869,10 +5885,6 @@
         <translation>Queda pendiente</translation>
     </message>
     <message>
-        <source>No – not before %1, after step %2, and not for %3 after a later dose.</source>
-        <translation>No – no antes de %1, después del paso %2, ni durante %3 tras una dosis posterior.</translation>
-    </message>
-    <message>
         <source>Free chlorine and pH are shown before the chlorine is used up: both come down after.</source>
         <translation>El cloro libre y el pH se muestran antes de que el cloro se gaste: después bajan los dos.</translation>
     </message>
@@ -5883,6 +5895,30 @@
     <message>
         <source>the same as in step %1.</source>
         <translation>la misma que en el paso %1.</translation>
+    </message>
+    <message>
+        <source>No – not before %1, after step %2, and not for %3 after any dose.</source>
+        <translation>No: no antes de %1, después del paso %2, y no durante %3 tras cualquier dosis.</translation>
+    </message>
+    <message>
+        <source>No – not for %1 after you start, after step %2, and not for %3 after any dose.</source>
+        <translation>No: no hasta %1 después de empezar, después del paso %2, y no durante %3 tras cualquier dosis.</translation>
+    </message>
+    <message>
+        <source>Yes – but nobody in while anything is being added, nor for %1 after.</source>
+        <translation>Sí, pero nadie dentro mientras se añade algo ni durante %1 después.</translation>
+    </message>
+    <message>
+        <source>Sooner: bring a bottle from %1 on, a day after step %2; it tells whether this is mended. Go on with the other steps.</source>
+        <translation>Antes: traiga un frasco a partir de %1, un día después del paso %2; dirá si esto está resuelto. Siga con los demás pasos.</translation>
+    </message>
+    <message>
+        <source>A jug of its own for each product, clean and dry: never one for acid and chlorine. None of them for food.</source>
+        <translation>Una jarra propia para cada producto, limpia y seca: nunca la misma para ácido y cloro. Ninguna para alimentos.</translation>
+    </message>
+    <message>
+        <source>Fumes, fizzing, or products that have met: leave at once, away from them and upwind, keep others out and call %1 from outside. Do not go back, add no water, move nothing.</source>
+        <translation>Vapores, burbujeo o productos que se han mezclado: salga enseguida, apartándose y contra el viento, no deje entrar a nadie y llame al %1 desde fuera. No vuelva, no añada agua, no mueva nada.</translation>
     </message>
 </context>
 <context>

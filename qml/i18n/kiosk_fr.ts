@@ -706,7 +706,7 @@
     </message>
     <message>
         <source>Still open</source>
-        <translation>Reste ouvert</translation>
+        <translation>En suspens</translation>
     </message>
 </context>
 <context>
@@ -4084,6 +4084,14 @@
         <source>may be bleached: dilute</source>
         <translation>peut-être décoloré&#xa0;: diluer</translation>
     </message>
+    <message>
+        <source>That is what it uses up and %1 mg/L more, for what is to stand in the end is more than stands now.</source>
+        <translation>C’est ce qu’elle consomme et %1 mg/L de plus, car il doit en rester à la fin plus qu’il n’y en a maintenant.</translation>
+    </message>
+    <message>
+        <source>That is what it uses up less %1 mg/L, for more stands in it now than has to in the end.</source>
+        <translation>C’est ce qu’elle consomme moins %1 mg/L, car il y en a maintenant plus qu’il ne doit en rester à la fin.</translation>
+    </message>
 </context>
 <context>
     <name>panel</name>
@@ -4434,24 +4442,8 @@
         <translation>Remonter le calcium&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;», dissous comme l’étiquette le permet.</translation>
     </message>
     <message>
-        <source>Raise salt: spread %1 of %2 over the water and brush until it is gone. Generator off until then.</source>
-        <translation>Remonter le sel&#xa0;: répandez %1 du produit «&#xa0;%2&#xa0;» sur l’eau et brossez jusqu’à disparition. Électrolyseur arrêté jusque-là.</translation>
-    </message>
-    <message>
         <source>Raise chlorine: add %1 of %2 where the water moves, never through the skimmer, pump running.</source>
         <translation>Remonter le chlore&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;» là où l’eau bouge, jamais par le skimmer, pompe en marche.</translation>
-    </message>
-    <message>
-        <source>Burn off the spent chlorine: add %1 of %2 all at once. Half of it would make matters worse.</source>
-        <translation>Éliminer les chloramines&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;» en une seule fois. La moitié aggraverait les choses.</translation>
-    </message>
-    <message>
-        <source>Kill the algae: add %1 of %2 all at once and leave it overnight.</source>
-        <translation>Tuer les algues&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;» en une seule fois et laissez agir toute la nuit.</translation>
-    </message>
-    <message>
-        <source>Meet what the water uses up: add %1 of %2 all at once and leave it overnight.</source>
-        <translation>Couvrir ce que l’eau consomme&#xa0;: ajoutez %1 du produit «&#xa0;%2&#xa0;» en une seule fois et laissez agir toute la nuit.</translation>
     </message>
     <message>
         <source>Raise stabilizer: hang %1 of %2 in a sock in front of a return, pump on and no backwash until it is gone. Its reading rises within a week.</source>
@@ -4494,10 +4486,6 @@
         <translation>Faites tourner la pompe pendant %6, pour que toute l’eau passe une fois par le filtre.</translation>
     </message>
     <message>
-        <source>Take tablets out of skimmer and feeder before any other chlorine goes in.</source>
-        <translation>Retirez les galets du skimmer et du doseur avant d’ajouter tout autre chlore.</translation>
-    </message>
-    <message>
         <source>Turn the chlorine generator off until free chlorine is back in range.</source>
         <translation>Baissez l’électrolyseur jusqu’à ce que le chlore libre revienne dans la plage.</translation>
     </message>
@@ -4532,10 +4520,6 @@
     <message>
         <source>This water uses up too much chlorine to treat: bring another bottle once part of it has been changed, or ask a licensed operator.</source>
         <translation>Cette eau consomme trop de chlore pour être traitée&#xa0;: apportez un autre flacon une fois qu’une partie en aura été changée, ou demandez à un professionnel agréé.</translation>
-    </message>
-    <message>
-        <source>Leave at once, upwind, keep others out and call the emergency number from outside.</source>
-        <translation>Éloignez-vous aussitôt, face au vent, tenez les autres à l’écart et appelez le numéro d’urgence depuis l’extérieur.</translation>
     </message>
     <message>
         <source>Keep everybody out and ask the health department which procedure applies.</source>
@@ -4590,24 +4574,12 @@
         <translation>Brûle la peau et les yeux, attise le feu&#xa0;: lunettes et gants de protection, pelle sèche réservée à cet usage, loin des carburants et de tout ce qui brûle.</translation>
     </message>
     <message>
-        <source>With acid it gives off chlorine gas: never the same bucket, spot or hour.</source>
-        <translation>Au contact d’un acide, dégage du chlore gazeux (toxique)&#xa0;: jamais le même seau, le même endroit ni la même heure.</translation>
-    </message>
-    <message>
         <source>Never wet the container or add a little water to the granules.</source>
         <translation>Ne mouillez jamais le contenant et ne versez jamais un peu d’eau sur les granulés.</translation>
     </message>
     <message>
         <source>Never let two kinds of chlorine, or chlorine and acid, meet, not even in a scoop: they can explode or give off gas.</source>
         <translation>Ne laissez jamais deux sortes de chlore, ni chlore et acide, se toucher, pas même dans une pelle&#xa0;: explosion ou gaz.</translation>
-    </message>
-    <message>
-        <source>Generator off until the salt is dissolved.</source>
-        <translation>Électrolyseur arrêté jusqu’à ce que le sel soit dissous.</translation>
-    </message>
-    <message>
-        <source>The product&apos;s label decides the dose.</source>
-        <translation>L’étiquette du produit décide de la dose.</translation>
     </message>
     <message>
         <source>An empty shell can float up in wet ground, and a liner can shrink: no draining after heavy rain; ask a professional where the ground water is high.</source>
@@ -4618,20 +4590,8 @@
         <translation>Coupez le courant avant de vidanger.</translation>
     </message>
     <message>
-        <source>Indoors: cover off, doors and windows open.</source>
-        <translation>En intérieur&#xa0;: couverture retirée, portes et fenêtres ouvertes.</translation>
-    </message>
-    <message>
         <source>The product&apos;s label and your local code come first.</source>
         <translation>L’étiquette du produit et la réglementation locale priment.</translation>
-    </message>
-    <message>
-        <source>Nobody in the water while dosing, for 4 hours after a dose (1 hour in a spa), nor before the time on this sheet.</source>
-        <translation>Personne dans l’eau pendant l’ajout, ni dans les 4 heures qui suivent une dose (1 heure dans un spa), ni avant l’heure indiquée sur cette fiche.</translation>
-    </message>
-    <message>
-        <source>Trouble breathing, or chemical in eyes: fresh air, rinse for 15 minutes, call %1.</source>
-        <translation>Difficulté à respirer, ou produit dans les yeux&#xa0;: air libre, rincez 15 minutes, appelez le %1.</translation>
     </message>
     <message>
         <source>This is advice for a home; where in doubt ask a licensed operator.</source>
@@ -4911,7 +4871,7 @@
     </message>
     <message>
         <source>Dissolved metal was found, which explains new ones.</source>
-        <translation>Du métal dissous a été trouvé, ce qui explique les nouvelles.</translation>
+        <translation>Du métal dissous a été trouvé, ce qui explique les taches nouvelles.</translation>
     </message>
     <message>
         <source>No metal shows in the water now.</source>
@@ -5030,10 +4990,6 @@
         <translation>Couverture enlevée, et rester hors des vapeurs au-dessus de l’eau.</translation>
     </message>
     <message>
-        <source>Damp tablets go into a clean, dry plastic bucket by themselves, open and in the air: never into a closed box, never on another product.</source>
-        <translation>Les galets humides vont seuls dans un seau en plastique propre et sec, ouvert et à l’air&#xa0;: jamais dans une boîte fermée, jamais sur un autre produit.</translation>
-    </message>
-    <message>
         <source>This water runs on biguanide: no chlorine, bromine, copper or monopersulfate may go in, not even as a shock.</source>
         <translation>Cette eau est traitée à la biguanide&#xa0;: ni chlore, ni brome, ni cuivre, ni monopersulfate, même en choc.</translation>
     </message>
@@ -5046,12 +5002,8 @@
         <translation>Pompe et filtre en marche dès maintenant, jour et nuit, jusqu’à ce que l’eau soit claire.</translation>
     </message>
     <message>
-        <source>So many small doses: emptying and filling up, power off, may be quicker. Ask us.</source>
-        <translation>Tant de petites doses&#xa0;: vider et remplir, courant coupé, peut être plus rapide. Demandez-nous.</translation>
-    </message>
-    <message>
         <source>The hours are the earliest. Later is fine: keep the order and the hours in between.</source>
-        <translation>Les heures sont les plus tôt possibles. Plus tard convient&#xa0;: garder l’ordre et les délais.</translation>
+        <translation>Ces heures sont un minimum. Plus tard convient&#xa0;: garder l’ordre et les délais.</translation>
     </message>
     <message>
         <source>Keep everybody out until the operator of this water says otherwise.</source>
@@ -5082,14 +5034,6 @@
         <translation>%1 oz en poids</translation>
     </message>
     <message>
-        <source>Sun and bathers use chlorine up: until the next bottle test it every evening, and where it is below %1 give %2 of %3 at dusk, once an evening.</source>
-        <translation>Le soleil et les baigneurs consomment le chlore&#xa0;: jusqu’au prochain flacon, le mesurer chaque soir et, s’il est sous %1, ajouter %2 de %3 à la tombée du jour, une fois par soir.</translation>
-    </message>
-    <message>
-        <source>%1 will stand at %2: with the error of the readings more of a dose could do harm, so it was made smaller or left out. Bring another bottle, then the rest.</source>
-        <translation>%1 restera à %2&#xa0;: avec l’erreur des mesures, une dose plus forte pourrait nuire&#x202f;; elle a été réduite ou omise. Apporter un autre flacon, puis le reste.</translation>
-    </message>
-    <message>
         <source>%1 still reads %2, and the fill water brings it: fill through a filter for metals.</source>
         <translation>%1 reste à %2, et l’eau de remplissage en apporte&#xa0;: remplir à travers un filtre à métaux.</translation>
     </message>
@@ -5110,12 +5054,104 @@
         <translation>Si le désinfectant l’explique, sa prochaine mesure le dira.</translation>
     </message>
     <message>
-        <source>That is spent chlorine, not too much of it.</source>
-        <translation>C’est du chlore épuisé, pas un excès.</translation>
-    </message>
-    <message>
         <source>It is mostly spent chlorine that smells, and the readings show none: read free and total again.</source>
         <translation>C’est surtout le chlore épuisé qui sent, et les mesures n’en montrent pas&#xa0;: relire le libre et le total.</translation>
+    </message>
+    <message>
+        <source>Make room for pH, which a later step raises: pour %1 of %2 slowly in front of a return, pump running.</source>
+        <translation>Donner de la marge au pH, qu’une étape suivante relève&#xa0;: versez %1 de %2 lentement devant un refoulement, pompe en marche.</translation>
+    </message>
+    <message>
+        <source>Raise salt: generator off first. Spread %1 of %2 over the water, pump running, and brush until it is gone. Generator on again a day later.</source>
+        <translation>Relever le sel&#xa0;: arrêtez d’abord l’électrolyseur. Répandez %1 de %2 sur l’eau, pompe en marche, et brossez jusqu’à disparition. Électrolyseur remis en marche un jour plus tard.</translation>
+    </message>
+    <message>
+        <source>Burn off the spent chlorine: have all of it at hand, then pour %1 of %2 low in front of a return, pump running, all in one go. Less would make matters worse.</source>
+        <translation>Brûler le chlore épuisé&#xa0;: ayez tout sous la main, puis versez %1 de %2 au ras de l’eau devant un refoulement, pompe en marche, en une seule fois. Moins aggraverait les choses.</translation>
+    </message>
+    <message>
+        <source>Kill the algae: add %1 of %2 where the water moves, pump running, all in one go; leave it overnight.</source>
+        <translation>Tuer les algues&#xa0;: ajoutez %1 de %2 là où l’eau bouge, pompe en marche, en une seule fois&#x202f;; laissez agir la nuit.</translation>
+    </message>
+    <message>
+        <source>Meet what the water uses up: add %1 of %2 where the water moves, pump running, all in one go; leave it overnight.</source>
+        <translation>Couvrir ce que l’eau consomme&#xa0;: ajoutez %1 de %2 là où l’eau bouge, pompe en marche, en une seule fois&#x202f;; laissez agir la nuit.</translation>
+    </message>
+    <message>
+        <source>Take tablets out of skimmer and feeder, pump off while it is open. Other chlorine goes in only where a step of this sheet says so.</source>
+        <translation>Retirez les galets du skimmer et du doseur, pompe arrêtée tant qu’il est ouvert. Un autre chlore n’entre que là où une étape de cette fiche le dit.</translation>
+    </message>
+    <message>
+        <source>Leave at once, away from the fumes and upwind, keep others out and call the emergency number from outside.</source>
+        <translation>Sortez aussitôt, en vous écartant des vapeurs puis face au vent, tenez les autres à distance et appelez le numéro d’urgence de l’extérieur.</translation>
+    </message>
+    <message>
+        <source>With acid it gives off chlorine gas: never the same jug, bucket, spot or hour.</source>
+        <translation>Avec un acide il dégage du chlore gazeux&#xa0;: jamais le même récipient, seau, endroit ni la même heure.</translation>
+    </message>
+    <message>
+        <source>Generator off before, and on again only a day after.</source>
+        <translation>Électrolyseur arrêté avant, et remis en marche seulement un jour après.</translation>
+    </message>
+    <message>
+        <source>Where its label names another amount for this much water, the label&apos;s counts.</source>
+        <translation>Si son étiquette indique une autre quantité pour ce volume d’eau, c’est elle qui compte.</translation>
+    </message>
+    <message>
+        <source>Feeds fire: nothing else in the jug, never back into its container, spills rinsed with much water, away from rags, wood and fuel.</source>
+        <translation>Attise le feu&#xa0;: rien d’autre dans le récipient gradué, jamais de retour dans son bidon, rincer à grande eau ce qui est renversé, loin des chiffons, du bois et des carburants.</translation>
+    </message>
+    <message>
+        <source>So little wants a syringe, a measuring spoon or a scale that shows tenths of a gram; ask us for one.</source>
+        <translation>Si peu se mesure à la seringue, à la cuillère doseuse ou sur une balance au dixième de gramme&#x202f;; demandez-nous.</translation>
+    </message>
+    <message>
+        <source>A feeder can spit gas: pump off, valves shut, face away, goggles and gloves on. Damp tablets go into a clean, dry plastic bucket by themselves, open, outdoors in the shade, away from rain and children: never into a closed box, never on another product.</source>
+        <translation>Un doseur peut cracher du gaz&#xa0;: pompe arrêtée, vannes fermées, visage à l’écart, lunettes et gants de protection. Les galets humides vont seuls dans un seau en plastique propre et sec, ouvert, dehors à l’ombre, loin de la pluie et des enfants&#xa0;: jamais dans une boîte fermée ni sur un autre produit.</translation>
+    </message>
+    <message>
+        <source>So many small doses: ask us whether emptying and filling up, power off, is quicker.</source>
+        <translation>Tant de petites doses&#xa0;: demandez-nous si vider et remplir, courant coupé, est plus rapide.</translation>
+    </message>
+    <message>
+        <source>Indoors: cover off, doors and windows open, nobody else in the room; once it is in, leave until the smell is gone.</source>
+        <translation>À l’intérieur&#xa0;: bâche retirée, portes et fenêtres ouvertes, personne d’autre dans la pièce&#x202f;; une fois versé, sortez jusqu’à ce que l’odeur soit partie.</translation>
+    </message>
+    <message>
+        <source>Nobody in the water while dosing, for 4 hours after a dose (1 hour in a spa or plunge), nor before the time on this sheet.</source>
+        <translation>Personne dans l’eau pendant le dosage, ni dans les 4 heures qui suivent une dose (1 heure pour un spa ou un bassin froid), ni avant l’heure de cette fiche.</translation>
+    </message>
+    <message>
+        <source>This sheet is for the water alone. Water level, emptying the pipes, frost protection and the cover come after it, as the makers&apos; manuals say.</source>
+        <translation>Cette fiche ne traite que l’eau. Le niveau, la vidange des tuyaux, la mise hors gel et la bâche viennent après, selon les notices des fabricants.</translation>
+    </message>
+    <message>
+        <source>Where water stood on the pump, a light or a socket: touch nothing, have an electrician look first. Leaves and mud out before the first dose.</source>
+        <translation>Là où l’eau a couvert la pompe, une lampe ou une prise&#xa0;: ne touchez à rien, faites d’abord venir un électricien. Feuilles et boue dehors avant la première dose.</translation>
+    </message>
+    <message>
+        <source>Trouble breathing: fresh air, and call %1. Chemical in the eyes: rinse at once for 15 minutes, then call as said under &quot;If something goes wrong&quot;.</source>
+        <translation>Difficulté à respirer&#xa0;: air frais, et appelez le %1. Produit dans les yeux&#xa0;: rincez aussitôt 15 minutes, puis appelez comme indiqué sous «&#xa0;En cas de problème&#xa0;».</translation>
+    </message>
+    <message>
+        <source>Sun and bathers use chlorine up: from the evening after this dose until the next bottle, test it every evening with a kit or strips; where it is below %1 mg/L, add %2 of %3 at dusk, once an evening.</source>
+        <translation>Le soleil et les baigneurs consomment le chlore&#xa0;: dès le soir suivant cette dose et jusqu’au prochain flacon, mesurez-le chaque soir avec une trousse ou des bandelettes&#x202f;; s’il est sous %1 mg/L, ajoutez %2 de %3 au crépuscule, une fois par soir.</translation>
+    </message>
+    <message>
+        <source>%1 will stand at %2: with the error of the readings more of a dose could do harm, so it was made smaller or left out. Bring another bottle: the rest is worked out from it.</source>
+        <translation>%1 sera à %2&#xa0;: avec l’erreur des mesures, une dose plus forte pourrait nuire&#x202f;; elle a été réduite ou omise. Apportez un autre flacon&#xa0;: le reste en sera calculé.</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2 until free chlorine has been read again; no dose before.</source>
+        <translation>%1 reste à %2 tant que le chlore libre n’a pas été relu&#x202f;; aucune dose avant.</translation>
+    </message>
+    <message>
+        <source>That is spent (combined) chlorine, not too much fresh chlorine.</source>
+        <translation>C’est du chlore épuisé (combiné), non un excès de chlore frais.</translation>
+    </message>
+    <message>
+        <source>Before the pump runs: cover off and away, plugs out and fittings in, water up to the middle of the skimmer, pump primed; fence and gate closed from then on.</source>
+        <translation>Avant que la pompe tourne : bâche retirée et rangée, bouchons ôtés et pièces remises, eau à mi-hauteur du skimmer, pompe amorcée ; barrière et portillon fermés dès lors.</translation>
     </message>
 </context>
 <context>
@@ -5737,16 +5773,8 @@
         <translation>Non – pas avant %1.</translation>
     </message>
     <message>
-        <source>No – not before %1, after step %2.</source>
-        <translation>Non – pas avant %1, après l’étape %2.</translation>
-    </message>
-    <message>
         <source>No – not for %1 after you start.</source>
         <translation>Non – pas avant %1 après le début.</translation>
-    </message>
-    <message>
-        <source>No – not for %1 after you start, and after step %2.</source>
-        <translation>Non – pas avant %1 après le début, et après l’étape %2.</translation>
     </message>
     <message>
         <source>No – not before step %1 is done.</source>
@@ -5765,10 +5793,6 @@
         <translation>Non.</translation>
     </message>
     <message>
-        <source>Yes – but with nobody in the water while anything is being added.</source>
-        <translation>Oui – mais personne dans l’eau pendant qu’on ajoute quelque chose.</translation>
-    </message>
-    <message>
         <source>Yes.</source>
         <translation>Oui.</translation>
     </message>
@@ -5783,10 +5807,6 @@
     <message>
         <source>your local emergency number</source>
         <translation>numéro d’urgence local</translation>
-    </message>
-    <message>
-        <source>Fumes, fizzing, or products that have met: leave at once, upwind, keep others out and call %1 from outside. Do not go back, add no water, move nothing.</source>
-        <translation>Vapeurs, effervescence ou produits mélangés&#xa0;: éloignez-vous aussitôt, face au vent, tenez les autres à l’écart et appelez le %1 depuis l’extérieur. N’y retournez pas, n’ajoutez pas d’eau, ne déplacez rien.</translation>
     </message>
     <message>
         <source>Breathed in: fresh air; trouble breathing: call %1. Symptoms can come hours later.</source>
@@ -5807,10 +5827,6 @@
     <message>
         <source>%1 each time, %2 times</source>
         <translation>%1 chaque fois, %2 fois</translation>
-    </message>
-    <message>
-        <source>Measure with a jug and a scale kept for this alone.</source>
-        <translation>Mesurez avec un pichet et une balance réservés à cet usage.</translation>
     </message>
     <message>
         <source>No – not until we have tested the water again, %1 or later.</source>
@@ -5866,11 +5882,7 @@
     </message>
     <message>
         <source>Still open</source>
-        <translation>Reste ouvert</translation>
-    </message>
-    <message>
-        <source>No – not before %1, after step %2, and not for %3 after a later dose.</source>
-        <translation>Non – pas avant %1, après l’étape %2, ni pendant %3 après une dose ultérieure.</translation>
+        <translation>En suspens</translation>
     </message>
     <message>
         <source>Free chlorine and pH are shown before the chlorine is used up: both come down after.</source>
@@ -5883,6 +5895,30 @@
     <message>
         <source>the same as in step %1.</source>
         <translation>la même qu’à l’étape %1.</translation>
+    </message>
+    <message>
+        <source>No – not before %1, after step %2, and not for %3 after any dose.</source>
+        <translation>Non – pas avant %1, après l’étape %2, ni pendant %3 après une dose.</translation>
+    </message>
+    <message>
+        <source>No – not for %1 after you start, after step %2, and not for %3 after any dose.</source>
+        <translation>Non – pas avant %1 après le début, après l’étape %2, ni pendant %3 après une dose.</translation>
+    </message>
+    <message>
+        <source>Yes – but nobody in while anything is being added, nor for %1 after.</source>
+        <translation>Oui – mais personne dans l’eau pendant un ajout, ni pendant %1 après.</translation>
+    </message>
+    <message>
+        <source>Sooner: bring a bottle from %1 on, a day after step %2; it tells whether this is mended. Go on with the other steps.</source>
+        <translation>Plus tôt&#xa0;: apportez un flacon à partir de %1, un jour après l’étape %2&#x202f;; il dira si c’est réglé. Continuez les autres étapes.</translation>
+    </message>
+    <message>
+        <source>A jug of its own for each product, clean and dry: never one for acid and chlorine. None of them for food.</source>
+        <translation>Un récipient gradué par produit, propre et sec&#xa0;: jamais le même pour l’acide et le chlore. Aucun pour les aliments.</translation>
+    </message>
+    <message>
+        <source>Fumes, fizzing, or products that have met: leave at once, away from them and upwind, keep others out and call %1 from outside. Do not go back, add no water, move nothing.</source>
+        <translation>Vapeurs, bouillonnement ou produits mélangés&#xa0;: sortez aussitôt, en vous écartant puis face au vent, tenez les autres à distance et appelez le %1 de l’extérieur. N’y retournez pas, n’ajoutez pas d’eau, ne déplacez rien.</translation>
     </message>
 </context>
 <context>

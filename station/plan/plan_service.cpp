@@ -35,6 +35,10 @@ std::vector<std::string> sheet_cautions(const Words& words, const DraftedPlan& d
   });
   say(drafted.home_plan && (filters || unclear), "sheet_filter_now");
   say(drafted.why_not == "public_vessel" && !drafted.swim.now, "sheet_public");
+  const Occasion occasion = visit.bottle.occasion.value_or(Occasion::routine);
+  say(drafted.home_plan && occasion == Occasion::opening, "sheet_opening");
+  say(drafted.home_plan && occasion == Occasion::closing, "sheet_closing");
+  say(drafted.home_plan && occasion == Occasion::after_storm, "sheet_storm");
   say(true, "sheet_label");
   say(true, "sheet_never_mix");
   say(true, "sheet_nobody_in");
@@ -52,6 +56,14 @@ ProductAmount as_measured(const DraftStep& d, const ProductAmount& portion) {
   return {portion.value / *d.density, portion.unit == "kg" ? "L" : "mL"};
 }
 
+// A portion that a jug or a household scale does not show.
+bool measured_small(const Step& step) {
+  if (!step.amount) return false;
+  const bool whole = step.amount->unit == "L" || step.amount->unit == "kg";
+  const double portion = step.amount->value / step.portions * (whole ? 1000 : 1);  // mL or g
+  return portion < (step.amount->unit == "L" || step.amount->unit == "mL" ? 15 : 5);
+}
+
 // Name and portion of what is poured; one portion, as the customer measures it.
 Step in_words(const Words& words, const DraftStep& d, const WaterCase& where) {
   Step step = d.step;
@@ -65,6 +77,7 @@ Step in_words(const Words& words, const DraftStep& d, const WaterCase& where) {
   step.text = step_text(words, d, name, step.amount_household, where);
   if (const std::string hold = holding_text(words, d, name, where.units); !hold.empty())
     step.text += " " + hold;
+  if (measured_small(step)) step.cautions.emplace_back("small_amount");
   for (std::string& caution : step.cautions) caution = caution_text(words, caution);
   return step;
 }

@@ -257,6 +257,26 @@ std::string demand_word_words(const Words& words, DemandWord word) {
   return words.say(kContext, phrase("overnight", "may be bleached: dilute"));
 }
 
+// How the dose comes from the demand: what is to stand in the end, less what stands now.
+static std::string dose_sum(const Words& words, const DemandResult& result) {
+  if (!result.demand || !result.dose || *result.dose <= 0) return {};
+  const double more = *result.dose - result.demand->value;
+  const std::string size = words.number(std::abs(more), 1);
+  if (more > 0.05)
+    return " " + words.say(kContext,
+                           phrase("overnight",
+                                  "That is what it uses up and %1 mg/L more, for what is to stand in the end "
+                                  "is more than stands now."),
+                           {size});
+  if (more < -0.05)
+    return " " + words.say(kContext,
+                           phrase("overnight",
+                                  "That is what it uses up less %1 mg/L, for more stands in it now than has "
+                                  "to in the end."),
+                           {size});
+  return {};
+}
+
 std::string demand_finding(const Words& words, const DemandResult& result) {
   const auto one = [&](double value) { return words.number(value, 1); };
   if (!result.enough())
@@ -274,6 +294,7 @@ std::string demand_finding(const Words& words, const DemandResult& result) {
       {one(demand.value), words.number(result.at_hours, 0),
        one(std::max(0.0, demand.value - kCoverage * demand.sd)), one(demand.value + kCoverage * demand.sd),
        one(result.dose.value_or(0))});
+  out += dose_sum(words, result);
   if (demand.value > kVeryHigh)
     out +=
         " " + words.say(kContext,

@@ -41,6 +41,9 @@ constexpr Sentence kSteps[] = {
                                        "Raise pH and alkalinity together: stir %1 of %2 into a bucket of "
                                        "pool water and pour it round the edge, pump running.")},
     {"lower_ph", phrase("plan", "Lower pH: pour %1 of %2 slowly in front of a return, pump running.")},
+    {"lower_ph_ahead", phrase("plan",
+                              "Make room for pH, which a later step raises: pour %1 of %2 slowly in front of "
+                              "a return, pump running.")},
     {"raise_alkalinity", phrase("plan", "Raise alkalinity: spread %1 of %2 over the water.")},
     {"alkalinity_before_acid",
      phrase("plan", "Add %1 of %2 first, so that the acid after it does not take alkalinity too low.")},
@@ -51,16 +54,24 @@ constexpr Sentence kSteps[] = {
     {"raise_salt",
      phrase(
          "plan",
-         "Raise salt: spread %1 of %2 over the water and brush until it is gone. Generator off until then.")},
+         "Raise salt: generator off first. Spread %1 of %2 over the water, pump running, and brush until it "
+         "is gone. Generator on again a day later.")},
     {"raise_chlorine",
      phrase("plan",
             "Raise chlorine: add %1 of %2 where the water moves, never through the skimmer, pump running.")},
     {"breakpoint",
+     phrase(
+         "plan",
+         "Burn off the spent chlorine: have all of it at hand, then pour %1 of %2 low in front of a return, "
+         "pump running, all in one go. Less would make matters worse.")},
+    {"shock_algae",
      phrase("plan",
-            "Burn off the spent chlorine: add %1 of %2 all at once. Half of it would make matters worse.")},
-    {"shock_algae", phrase("plan", "Kill the algae: add %1 of %2 all at once and leave it overnight.")},
+            "Kill the algae: add %1 of %2 where the water moves, pump running, all in one go; leave it "
+            "overnight.")},
     {"meet_demand",
-     phrase("plan", "Meet what the water uses up: add %1 of %2 all at once and leave it overnight.")},
+     phrase("plan",
+            "Meet what the water uses up: add %1 of %2 where the water moves, pump running, all in one go; "
+            "leave it overnight.")},
     {"raise_stabilizer", phrase("plan",
                                 "Raise stabilizer: hang %1 of %2 in a sock in front of a return, pump on and "
                                 "no backwash until it is gone. Its reading rises within a week.")},
@@ -115,7 +126,9 @@ constexpr Sentence kSteps[] = {
     {"clean_filter", phrase("plan", "Clean or backwash the filter.")},
     {"circulate", phrase("plan", "Run the pump for %6, so that all the water goes through the filter once.")},
     {"remove_tablets",
-     phrase("plan", "Take tablets out of skimmer and feeder before any other chlorine goes in.")},
+     phrase("plan",
+            "Take tablets out of skimmer and feeder, pump off while it is open. Other chlorine goes in only "
+            "where a step of this sheet says so.")},
     {"generator_down",
      phrase("plan", "Turn the chlorine generator off until free chlorine is back in range.")},
     {"generator_up", phrase("plan", "Turn the chlorine generator up one step.")},
@@ -138,7 +151,9 @@ constexpr Sentence kSteps[] = {
                                "This water uses up too much chlorine to treat: bring another bottle once "
                                "part of it has been changed, or ask a licensed operator.")},
     {"chemicals_mixed_or_fuming",
-     phrase("plan", "Leave at once, upwind, keep others out and call the emergency number from outside.")},
+     phrase("plan",
+            "Leave at once, away from the fumes and upwind, keep others out and call the emergency number "
+            "from outside.")},
     {"incident", phrase("plan", "Keep everybody out and ask the health department which procedure applies.")},
     {"contaminated", phrase("plan", "Keep everybody out and ask the health department.")},
     {"drain_not_visible", phrase("plan", "Keep everybody out; have a licensed operator clear the water.")},
@@ -169,14 +184,21 @@ constexpr Sentence kCautions[] = {
     {"grains",
      phrase("plan", "Grains left lying bleach liner, paint and fibreglass: brush until they are gone.")},
     {"never_with_acid",
-     phrase("plan", "With acid it gives off chlorine gas: never the same bucket, spot or hour.")},
+     phrase("plan", "With acid it gives off chlorine gas: never the same jug, bucket, spot or hour.")},
     {"never_wet_hypochlorite",
      phrase("plan", "Never wet the container or add a little water to the granules.")},
     {"never_two_chlorines", phrase("plan",
                                    "Never let two kinds of chlorine, or chlorine and acid, meet, not even in "
                                    "a scoop: they can explode or give off gas.")},
-    {"generator_off_until_dissolved", phrase("plan", "Generator off until the salt is dissolved.")},
-    {"label", phrase("plan", "The product's label decides the dose.")},
+    {"generator_off_until_dissolved", phrase("plan", "Generator off before, and on again only a day after.")},
+    {"label",
+     phrase("plan", "Where its label names another amount for this much water, the label's counts.")},
+    {"peroxide", phrase("plan",
+                        "Feeds fire: nothing else in the jug, never back into its container, spills rinsed "
+                        "with much water, away from rags, wood and fuel.")},
+    {"small_amount", phrase("plan",
+                            "So little wants a syringe, a measuring spoon or a scale that shows tenths of a "
+                            "gram; ask us for one.")},
     {"drain_lift", phrase("plan",
                           "An empty shell can float up in wet ground, and a liner can shrink: no draining "
                           "after heavy rain; ask a professional where the ground water is high.")},
@@ -186,9 +208,12 @@ constexpr Sentence kCautions[] = {
     {"power_off", phrase("plan", "Power off before draining.")},
     {"sun_takes_it", phrase("plan", "Without stabilizer the sun takes it within a day.")},
     {"vapour", phrase("plan", "Cover off, and stay out of the vapour over the water.")},
-    {"wet_tablets", phrase("plan",
-                           "Damp tablets go into a clean, dry plastic bucket by themselves, open and in the "
-                           "air: never into a closed box, never on another product.")},
+    {"wet_tablets",
+     phrase("plan",
+            "A feeder can spit gas: pump off, valves shut, face away, goggles and gloves on. "
+            "Damp tablets go into a clean, dry plastic bucket by themselves, open, outdoors in "
+            "the shade, away from rain and children: never into a closed box, never on another "
+            "product.")},
     {"sheet_biguanide", phrase("plan",
                                "This water runs on biguanide: no chlorine, bromine, copper or monopersulfate "
                                "may go in, not even as a shock.")},
@@ -197,20 +222,35 @@ constexpr Sentence kCautions[] = {
     {"sheet_filter_now",
      phrase("plan", "Pump and filter run from now on, day and night, until the water is clear.")},
     {"sheet_small",
-     phrase("plan", "So many small doses: emptying and filling up, power off, may be quicker. Ask us.")},
+     phrase("plan", "So many small doses: ask us whether emptying and filling up, power off, is quicker.")},
     {"sheet_hours",
      phrase("plan", "The hours are the earliest. Later is fine: keep the order and the hours in between.")},
     {"sheet_public", phrase("plan", "Keep everybody out until the operator of this water says otherwise.")},
-    {"cover_off", phrase("plan", "Indoors: cover off, doors and windows open.")},
+    {"cover_off",
+     phrase("plan",
+            "Indoors: cover off, doors and windows open, nobody else in the room; once it is in, "
+            "leave until the smell is gone.")},
     {"sheet_label", phrase("plan", "The product's label and your local code come first.")},
     {"sheet_never_mix",
      phrase("plan", "Never mix chemicals. Each goes into the water by itself, pump running.")},
     {"sheet_nobody_in", phrase("plan",
-                               "Nobody in the water while dosing, for 4 hours after a dose (1 hour in a "
-                               "spa), nor before the time on this sheet.")},
+                               "Nobody in the water while dosing, for 4 hours after a dose (1 hour in a spa "
+                               "or plunge), nor before the time on this sheet.")},
+    {"sheet_opening",
+     phrase("plan",
+            "Before the pump runs: cover off and away, plugs out and fittings in, water up to the "
+            "middle of the skimmer, pump primed; fence and gate closed from then on.")},
+    {"sheet_closing", phrase("plan",
+                             "This sheet is for the water alone. Water level, emptying the pipes, frost "
+                             "protection and the cover come after it, as the makers' manuals say.")},
+    {"sheet_storm", phrase("plan",
+                           "Where water stood on the pump, a light or a socket: touch nothing, have an "
+                           "electrician look first. Leaves and mud out before the first dose.")},
     {"sheet_retest", phrase("plan", "Test again before any treatment that is not on this sheet.")},
     {"sheet_emergency",
-     phrase("plan", "Trouble breathing, or chemical in eyes: fresh air, rinse for 15 minutes, call %1.")},
+     phrase("plan",
+            "Trouble breathing: fresh air, and call %1. Chemical in the eyes: rinse at once for 15 minutes, "
+            "then call as said under \"If something goes wrong\".")},
     {"sheet_licensed", phrase("plan", "This is advice for a home; where in doubt ask a licensed operator.")},
 };
 
@@ -300,10 +340,18 @@ std::string temperature_words(const Words& words, double celsius, Units units) {
   return words.number(celsius, 0) + " °C";
 }
 
+// Acid before what raises pH is told as such: no reading of this bottle asks for it.
+static bool for_ph(const Step& step) {
+  const auto& ids = step.for_findings;
+  return std::any_of(ids.begin(), ids.end(),
+                     [](const std::string& id) { return id.starts_with("ph_") || id.starts_with("si_"); });
+}
+
 std::string step_text(const Words& words, const DraftStep& d, std::string_view product,
                       const std::optional<std::string>& portion, const WaterCase& where) {
   const Step& s = d.step;
   std::string_view note = d.note;
+  if (note == "lower_ph" && !for_ph(s)) note = "lower_ph_ahead";
   if (less_than_a_tablet(d))
     note = "raise_bromine_little";
   else if (note == "raise_bromine" && !d.tablets)
@@ -328,8 +376,9 @@ std::string holding_text(const Words& words, const DraftStep& d, std::string_vie
   return words.say(
       "plan",
       phrase("plan",
-             "Sun and bathers use chlorine up: until the next bottle test it every evening, and where it "
-             "is below %1 give %2 of %3 at dusk, once an evening."),
+             "Sun and bathers use chlorine up: from the evening after this dose until the next bottle, test "
+             "it every evening with a kit or strips; where it is below %1 mg/L, add %2 of %3 at dusk, once "
+             "an evening."),
       {words.number(d.hold_below, 1), household_amount(words, *d.hold, units), std::string(product)});
 }
 

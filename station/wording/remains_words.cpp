@@ -18,7 +18,7 @@ constexpr Sentence kRemains[] = {
      phrase(
          "plan",
          "%1 will stand at %2: with the error of the readings more of a dose could do harm, so it was made "
-         "smaller or left out. Bring another bottle, then the rest.")},
+         "smaller or left out. Bring another bottle: the rest is worked out from it.")},
     {"volume_unknown", phrase("plan", "%1 stays at %2: no dose without the volume. Measure it first.")},
     {"fill_unknown",
      phrase("plan", "%1 waits at %2 until the refilled water has been read: the fill water is not known.")},
@@ -70,6 +70,8 @@ constexpr Sentence kRemains[] = {
                        "%1 stands at %2, at the edge of its range: by less than the error of the reading. "
                        "Read it again with "
                        "the next bottle.")},
+    {"after_repeat",
+     phrase("plan", "%1 stays at %2 until free chlorine has been read again; no dose before.")},
     {"repeat_diluted", phrase("plan", "%1 waits at %2 until it has been read again, diluted.")},
 };
 

@@ -127,24 +127,21 @@ std::string no_answer(const Words& words, const Plan& plan, const std::optional<
   if (opens_after_retest(plan))
     return words.say(kContext, phrase("sheet", "No – not until we have tested the water again."));
   const std::string step = swim.after_step ? std::to_string(*swim.after_step) : "";
-  // A step that comes after that hour shuts the water again.
-  const bool later_dose = std::any_of(plan.steps.begin(), plan.steps.end(), [&](const Step& s) {
-    return s.action == Action::add && swim.not_before_h && s.start_h >= *swim.not_before_h;
-  });
+  const std::string clear = span_words(words, spa ? 1 : 4);
   if (swim.not_before_h && home_at) {
     const std::string when = clock_words(words, *home_at, by_day(later(*home_at, *swim.not_before_h)));
     if (step.empty()) return words.say(kContext, phrase("sheet", "No – not before %1."), {when});
-    if (!later_dose)
-      return words.say(kContext, phrase("sheet", "No – not before %1, after step %2."), {when, step});
     return words.say(kContext,
-                     phrase("sheet", "No – not before %1, after step %2, and not for %3 after a later dose."),
-                     {when, step, span_words(words, spa ? 1 : 4)});
+                     phrase("sheet", "No – not before %1, after step %2, and not for %3 after any dose."),
+                     {when, step, clear});
   }
   if (swim.not_before_h) {
     const std::string span = span_words(words, *swim.not_before_h);
     if (step.empty()) return words.say(kContext, phrase("sheet", "No – not for %1 after you start."), {span});
-    return words.say(kContext, phrase("sheet", "No – not for %1 after you start, and after step %2."),
-                     {span, step});
+    return words.say(
+        kContext,
+        phrase("sheet", "No – not for %1 after you start, after step %2, and not for %3 after any dose."),
+        {span, step, clear});
   }
   if (!step.empty()) return words.say(kContext, phrase("sheet", "No – not before step %1 is done."), {step});
   return words.say(kContext, phrase("sheet", "No – not until we have tested the water again."));
@@ -171,8 +168,26 @@ std::string swim_answer(const Words& words, const Plan& plan, const std::optiona
   if (!plan.swim.now) return no_answer(words, plan, home_at, kind_of(vessel) != VesselKind::pool);
   if (any_step(plan, adds))
     return words.say(kContext,
-                     phrase("sheet", "Yes – but with nobody in the water while anything is being added."));
+                     phrase("sheet", "Yes – but nobody in while anything is being added, nor for %1 after."),
+                     {span_words(words, kind_of(vessel) != VesselKind::pool ? 1 : 4)});
   return words.say(kContext, phrase("sheet", "Yes."));
+}
+
+std::string sooner_bottle(const Words& words, const Plan& plan, const std::optional<Instant>& home_at) {
+  constexpr double kDay = 24, kWorthIt = 12;  // hours: between the step and the bottle; gained
+  if (!plan.home_plan || plan.swim.now || !home_at || !opens_after_retest(plan)) return {};
+  const Step* mends = nullptr;
+  for (const Step& step : plan.steps)
+    for (const std::string& id : step.for_findings)
+      if (std::find(plan.swim.because.begin(), plan.swim.because.end(), id) != plan.swim.because.end())
+        mends = &step;
+  if (!mends || end_h(*mends) + kDay + kWorthIt > *plan.swim.not_before_h) return {};
+  const Instant when = by_day(later(*home_at, end_h(*mends) + kDay));
+  return words.say(kContext,
+                   phrase("sheet",
+                          "Sooner: bring a bottle from %1 on, a day after step %2; it tells whether this is "
+                          "mended. Go on with the other steps."),
+                   {clock_words(words, *home_at, when), std::to_string(mends->order)});
 }
 
 std::string vessel_words(const Words& words, const Vessel& vessel, std::optional<Units> units) {
@@ -209,8 +224,11 @@ std::vector<std::string> standing_lines(const Words& words, bool with_doses) {
       "plan", phrase("plan", "Never mix chemicals. Each goes into the water by itself, pump running.")));
   out.push_back(words.say("plan", phrase("plan",
                                          "Nobody in the water while dosing, for 4 hours after a dose (1 hour "
-                                         "in a spa), nor before the time on this sheet.")));
-  out.push_back(words.say(kContext, phrase("sheet", "Measure with a jug and a scale kept for this alone.")));
+                                         "in a spa or plunge), nor before the time on this sheet.")));
+  out.push_back(
+      words.say(kContext, phrase("sheet",
+                                 "A jug of its own for each product, clean and dry: never one for acid and "
+                                 "chlorine. None of them for food.")));
   return out;
 }
 
@@ -236,7 +254,9 @@ std::vector<std::string> trouble_lines(const Words& words, const ShopDetails& sh
     out.push_back(words.say(kContext, text, values));
   };
   line(phrase("sheet",
-              "Fumes, fizzing, or products that have met: leave at once, upwind, keep others out and call %1 "
+              "Fumes, fizzing, or products that have met: leave at once, away from them and upwind, keep "
+              "others out and call "
+              "%1 "
               "from outside. Do not go back, add no water, move nothing."),
        {first});
   line(phrase("sheet", "Breathed in: fresh air; trouble breathing: call %1. Symptoms can come hours later."),

@@ -16,6 +16,10 @@ namespace brimline {
 std::string swim_answer(const Words& words, const Plan& plan, const std::optional<Instant>& home_at,
                         const Vessel& vessel);
 
+// Where swimming waits for a bottle that the plan's last step puts off: from when on a bottle tells whether
+// the step that mends what keeps everybody out has worked. Empty where none comes sooner.
+std::string sooner_bottle(const Words& words, const Plan& plan, const std::optional<Instant>& home_at);
+
 // "outdoor pool, 15,000 US gal (56.8 m³), chlorine": what is known of the vessel.
 std::string vessel_words(const Words& words, const Vessel& vessel, std::optional<Units> units);
 

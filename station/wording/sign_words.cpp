@@ -63,7 +63,7 @@ const std::vector<CauseRow>& causes() {
       {"strong_smell",
        {"combined_chlorine_high"},
        {},
-       phrase("plan", "That is spent chlorine, not too much of it.")},
+       phrase("plan", "That is spent (combined) chlorine, not too much fresh chlorine.")},
       {"strong_smell",
        {},
        {"total_chlorine"},

@@ -72,10 +72,11 @@ TEST(Sheet, TellsWhatStaysOpen) {
 
 TEST(Sheet, TellsWhenOneMaySwim) {
   EXPECT_EQ(sheet_of(sample_visit()).answer,
-            "No – not before tomorrow 8:00\u00a0a.m., after step 3, and not for 4 hours after a later dose.");
+            "No – not before tomorrow 8:00\u00a0a.m., after step 3, and not for 4 hours after any dose.");
   Visit no_clock = sample_visit();
   no_clock.home_at.reset();
-  EXPECT_EQ(sheet_of(no_clock).answer, "No – not for 14.5 hours after you start, and after step 3.");
+  EXPECT_EQ(sheet_of(no_clock).answer,
+            "No – not for 14.5 hours after you start, after step 3, and not for 4 hours after any dose.");
   Visit safe = sample_visit();
   safe.plan_as_told->swim = {true, {}, std::nullopt, std::nullopt};
   EXPECT_THAT(sheet_of(safe).answer, HasSubstr("Yes"));
@@ -88,7 +89,7 @@ TEST(Sheet, OpensByDayAndAfterTheRetestWhereThatDecides) {
   Visit visit = sample_visit();
   visit.plan_as_told->swim = {false, {}, 2, 10.5};  // 04:00
   EXPECT_EQ(sheet_of(visit).answer,
-            "No – not before tomorrow 7:00\u00a0a.m., after step 2, and not for 4 hours after a later dose.");
+            "No – not before tomorrow 7:00\u00a0a.m., after step 2, and not for 4 hours after any dose.");
   visit.plan_as_told->swim = {false, {}, 5, 48 + 24};
   EXPECT_EQ(sheet_of(visit).answer,
             "No – not until we have tested the water again, Wednesday 5:30\u00a0p.m. or later.");
@@ -97,6 +98,19 @@ TEST(Sheet, OpensByDayAndAfterTheRetestWhereThatDecides) {
   EXPECT_EQ(sheet_of(visit).answer,
             "No – not until we have tested the water again, Wednesday 7:00\u00a0a.m. or later.");
   EXPECT_THAT(sheet_of(visit).come_back, HasSubstr("Wednesday 17 June, 7:00\u00a0a.m."));
+}
+
+// A long plan does not keep people out of water that its first step mends: an earlier bottle may tell.
+TEST(Sheet, ABottleComesSoonerWhereAnEarlyStepMendsTheWater) {
+  Visit visit = sample_visit();
+  Plan& plan = *visit.plan_as_told;
+  for (Step& step : plan.steps) step.for_findings = {"calcium_hardness_low"};
+  plan.steps.front().for_findings = {"ph_high"};
+  plan.steps.back().start_h = 72;
+  plan.swim = {false, {"ph_high"}, 5, plan_end_h(plan) + plan.retest->after_h};
+  EXPECT_THAT(sheet_of(visit).because, Contains(HasSubstr("a day after step 1;")));
+  plan.steps.back().for_findings = {"ph_high"};
+  EXPECT_THAT(sheet_of(visit).because, Not(Contains(HasSubstr("Sooner"))));
 }
 
 TEST(Sheet, WithoutAPlanWhatToDoIsNowAndTheNextBottleWaits) {

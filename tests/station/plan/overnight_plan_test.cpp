@@ -3,6 +3,8 @@
 // while it goes on.
 #include <gmock/gmock.h>
 
+#include <regex>
+
 #include "station/overnight/overnight_result.h"
 #include "tests/station/plan/household.h"
 
@@ -49,6 +51,11 @@ TEST(OvernightPlan, TheFindingGivesTheDemandAndTheDose) {
   v.bottle.demand_test = bottles(6);
   const std::string text = text_of(plan_of(v), "chlorine_demand");
   EXPECT_THAT(text, HasSubstr("uses up 6.0 mg/L of chlorine in 24 hours (most likely 5."));
+  // The sum stands with it: dose = demand + what is to stand - what stands now.
+  std::smatch sum;
+  ASSERT_TRUE(std::regex_search(text, sum, std::regex("takes ([0-9.]+) mg/L.* and ([0-9.]+) mg/L more")))
+      << text;
+  EXPECT_NEAR(std::stod(sum[1]), 6.0 + std::stod(sum[2]), 0.11);
   EXPECT_THAT(text, HasSubstr("it takes 9.0 mg/L"));  // the household regime aims at 3
   EXPECT_THAT(text, testing::Not(HasSubstr("very much")));
 }
