@@ -15,6 +15,7 @@
 #include "printing/readings_table.h"
 #include "printing/reminder.h"
 #include "printing/slips.h"
+#include "printing/week_sheet.h"
 #include "qml/models/settings.h"
 #include "station/plan/plan_service.h"
 #include "station/plan/shop_targets.h"
@@ -193,6 +194,10 @@ Drawn drawn_of(const SheetJob& job, const QString& settings_file) {
       const Reminder reminder = make_reminder(due, job.shop, words, job.now);
       return {pdf_bytes(lay_out(reminder, job.paper), reminder.title), reminder.title, "-reminder"};
     }
+    case PaperKind::week: {
+      const WeekSheet sheet = make_week_sheet(job.week.value_or(OwnersWeek{}), job.shop, words);
+      return {pdf_bytes(lay_out(sheet, job.paper), sheet.title), sheet.title, "week"};
+    }
     case PaperKind::sheet:
       break;
   }
@@ -210,7 +215,8 @@ tl::expected<PaperOut, std::string> make_paper(const SheetJob& job, const QStrin
   if (!QDir().mkpath(out_dir)) return tl::unexpected(out_dir.toStdString() + " cannot be made");
   const Drawn drawn = drawn_of(job, settings_file);
   if (!drawn.bytes) return tl::unexpected(drawn.bytes.error().text);
-  const std::string bottle = job.kind == PaperKind::emergency_card ? std::string() : job.visit.bottle.code;
+  const std::string bottle =
+      job.kind == PaperKind::emergency_card || job.week ? std::string() : job.visit.bottle.code;
   const QString file = free_file(out_dir, QString::fromStdString(bottle + drawn.ending));
   return put_out(*drawn.bytes, file, bottle.empty() ? drawn.title : drawn.title + " " + bottle, job.print,
                  job.printer, Words(job.staff_language));

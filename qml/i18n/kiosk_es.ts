@@ -1132,6 +1132,14 @@
         <source>Whose next bottle is due: by the plan told, or else a month after the last one.</source>
         <translation>A quién le toca traer el próximo frasco: según el plan dado o, si no, un mes después del último.</translation>
     </message>
+    <message>
+        <source>The week</source>
+        <translation>La semana</translation>
+    </message>
+    <message>
+        <source>What came to the counter, whether the plans of before worked, and what was used up for it. No names stand in it.</source>
+        <translation>Lo que llegó al mostrador, si funcionaron los planes anteriores y lo que se gastó para ello. No contiene nombres.</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -2117,6 +2125,73 @@
     <message>
         <source>This could not be kept: %1</source>
         <translation>Esto no pudo guardarse: %1</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::WeekForm</name>
+    <message>
+        <source>This week</source>
+        <translation>Esta semana</translation>
+    </message>
+    <message>
+        <source>Last week</source>
+        <translation>La semana pasada</translation>
+    </message>
+    <message>
+        <source>%1 weeks ago</source>
+        <translation>Hace %1 semanas</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <translation>Cuál</translation>
+    </message>
+    <message>
+        <source>As</source>
+        <translation>Como</translation>
+    </message>
+    <message>
+        <source>A sheet, printed</source>
+        <translation>Una hoja, impresa</translation>
+    </message>
+    <message>
+        <source>A sheet, as a file</source>
+        <translation>Una hoja, como archivo</translation>
+    </message>
+    <message>
+        <source>A table (CSV)</source>
+        <translation>Una tabla (CSV)</translation>
+    </message>
+    <message>
+        <source>The records cannot be read now.</source>
+        <translation>Ahora no se pueden leer los registros.</translation>
+    </message>
+    <message>
+        <source>Print it</source>
+        <translation>Imprimir</translation>
+    </message>
+    <message>
+        <source>Write it</source>
+        <translation>Escribir</translation>
+    </message>
+    <message>
+        <source>Sent to the printer. %1</source>
+        <translation>Enviado a la impresora. %1</translation>
+    </message>
+    <message>
+        <source>Making the sheet ...</source>
+        <translation>Haciendo la hoja ...</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made.</source>
+        <translation>No se puede crear %1.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written.</source>
+        <translation>No se puede escribir %1.</translation>
+    </message>
+    <message>
+        <source>Written to %1. No names stand in it.</source>
+        <translation>Escrito en %1. No contiene nombres.</translation>
     </message>
 </context>
 <context>
@@ -6256,6 +6331,14 @@
         <source>right</source>
         <translation>bien</translation>
     </message>
+    <message>
+        <source>Tests in its pack; empty where not known</source>
+        <translation>Pruebas en el envase; vacío si no se sabe</translation>
+    </message>
+    <message>
+        <source>Not kept: “%1” is not a number of tests.</source>
+        <translation>No se guardó: “%1” no es un número de pruebas.</translation>
+    </message>
 </context>
 <context>
     <name>targets</name>
@@ -6377,6 +6460,145 @@
     <message>
         <source>The newest</source>
         <translation>Los más nuevos</translation>
+    </message>
+</context>
+<context>
+    <name>week</name>
+    <message>
+        <source>The week at the counter</source>
+        <translation>La semana en el mostrador</translation>
+    </message>
+    <message>
+        <source>Too little chlorine for its stabilizer</source>
+        <translation>Poco cloro para su estabilizador</translation>
+    </message>
+    <message>
+        <source>Water too hot</source>
+        <translation>Agua demasiado caliente</translation>
+    </message>
+    <message>
+        <source>Chlorine used up overnight</source>
+        <translation>Cloro consumido durante la noche</translation>
+    </message>
+    <message>
+        <source>A reading at the end of its range</source>
+        <translation>Una lectura en el extremo de su intervalo</translation>
+    </message>
+    <message>
+        <source>A reading not believed</source>
+        <translation>Una lectura que no se cree</translation>
+    </message>
+    <message>
+        <source>A reading to be taken again</source>
+        <translation>Una lectura por repetir</translation>
+    </message>
+    <message>
+        <source>worked</source>
+        <translation>funcionó</translation>
+    </message>
+    <message>
+        <source>worked in part</source>
+        <translation>funcionó en parte</translation>
+    </message>
+    <message>
+        <source>did not work</source>
+        <translation>no funcionó</translation>
+    </message>
+    <message>
+        <source>cannot be told</source>
+        <translation>no se puede saber</translation>
+    </message>
+    <message>
+        <source>Saturation index</source>
+        <translation>Índice de saturación</translation>
+    </message>
+    <message>
+        <source>runs out: order it</source>
+        <translation>se acaba: pida otro</translation>
+    </message>
+    <message>
+        <source>not good for much longer: order it</source>
+        <translation>caduca pronto: pida otro</translation>
+    </message>
+    <message>
+        <source>expired: throw it away and order it</source>
+        <translation>caducado: deséchelo y pida otro</translation>
+    </message>
+    <message>
+        <source>Bottles</source>
+        <translation>Frascos</translation>
+    </message>
+    <message>
+        <source>Bottles tested</source>
+        <translation>Frascos analizados</translation>
+    </message>
+    <message>
+        <source>Here for the first time</source>
+        <translation>Por primera vez aquí</translation>
+    </message>
+    <message>
+        <source>Back again</source>
+        <translation>De vuelta</translation>
+    </message>
+    <message>
+        <source>Plans told</source>
+        <translation>Planes dados</translation>
+    </message>
+    <message>
+        <source>Of them without a plan for home</source>
+        <translation>De ellos, sin plan para casa</translation>
+    </message>
+    <message>
+        <source>Plans of the visit before</source>
+        <translation>Planes de la visita anterior</translation>
+    </message>
+    <message>
+        <source>Reagents</source>
+        <translation>Reactivos</translation>
+    </message>
+    <message>
+        <source>used %1, left %2</source>
+        <translation>usadas %1, quedan %2</translation>
+    </message>
+    <message>
+        <source>used %1</source>
+        <translation>usadas %1</translation>
+    </message>
+    <message>
+        <source>Instrument checks that are due</source>
+        <translation>Controles de instrumentos pendientes</translation>
+    </message>
+    <message>
+        <source>the last one failed</source>
+        <translation>el último falló</translation>
+    </message>
+    <message>
+        <source>days since: %1</source>
+        <translation>días desde entonces: %1</translation>
+    </message>
+    <message>
+        <source>%1 too low</source>
+        <translation>%1 demasiado bajo</translation>
+    </message>
+    <message>
+        <source>%1 too high</source>
+        <translation>%1 demasiado alto</translation>
+    </message>
+    <message>
+        <source>%1 at the edge of its range</source>
+        <translation>%1 al borde de su intervalo</translation>
+    </message>
+    <message>
+        <source>Too much combined chlorine</source>
+        <translation>Demasiado cloro combinado</translation>
+    </message>
+    <message>
+        <source>What was found, in bottles</source>
+        <translation>Lo que se halló, en frascos</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
     </message>
 </context>
 </TS>

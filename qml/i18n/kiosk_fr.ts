@@ -1132,6 +1132,14 @@
         <source>Whose next bottle is due: by the plan told, or else a month after the last one.</source>
         <translation>À qui le tour d’apporter un flacon&#xa0;: selon le plan donné, sinon un mois après le dernier.</translation>
     </message>
+    <message>
+        <source>The week</source>
+        <translation>La semaine</translation>
+    </message>
+    <message>
+        <source>What came to the counter, whether the plans of before worked, and what was used up for it. No names stand in it.</source>
+        <translation>Ce qui est venu au comptoir, si les plans précédents ont réussi et ce qui a été consommé pour cela. Aucun nom n’y figure.</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -2117,6 +2125,73 @@
     <message>
         <source>This could not be kept: %1</source>
         <translation>Ceci n’a pas pu être enregistré&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::WeekForm</name>
+    <message>
+        <source>This week</source>
+        <translation>Cette semaine</translation>
+    </message>
+    <message>
+        <source>Last week</source>
+        <translation>La semaine dernière</translation>
+    </message>
+    <message>
+        <source>%1 weeks ago</source>
+        <translation>Il y a %1 semaines</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <translation>Laquelle</translation>
+    </message>
+    <message>
+        <source>As</source>
+        <translation>Sous forme de</translation>
+    </message>
+    <message>
+        <source>A sheet, printed</source>
+        <translation>Une fiche, imprimée</translation>
+    </message>
+    <message>
+        <source>A sheet, as a file</source>
+        <translation>Une fiche, en fichier</translation>
+    </message>
+    <message>
+        <source>A table (CSV)</source>
+        <translation>Un tableau (CSV)</translation>
+    </message>
+    <message>
+        <source>The records cannot be read now.</source>
+        <translation>Les dossiers ne peuvent pas être lus en ce moment.</translation>
+    </message>
+    <message>
+        <source>Print it</source>
+        <translation>Imprimer</translation>
+    </message>
+    <message>
+        <source>Write it</source>
+        <translation>Écrire</translation>
+    </message>
+    <message>
+        <source>Sent to the printer. %1</source>
+        <translation>Envoyé à l’imprimante. %1</translation>
+    </message>
+    <message>
+        <source>Making the sheet ...</source>
+        <translation>La fiche se prépare ...</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made.</source>
+        <translation>%1 ne peut pas être créé.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written.</source>
+        <translation>%1 ne peut pas être écrit.</translation>
+    </message>
+    <message>
+        <source>Written to %1. No names stand in it.</source>
+        <translation>Écrit dans %1. Aucun nom n’y figure.</translation>
     </message>
 </context>
 <context>
@@ -5151,7 +5226,7 @@
     </message>
     <message>
         <source>Before the pump runs: cover off and away, plugs out and fittings in, water up to the middle of the skimmer, pump primed; fence and gate closed from then on.</source>
-        <translation>Avant que la pompe tourne : bâche retirée et rangée, bouchons ôtés et pièces remises, eau à mi-hauteur du skimmer, pompe amorcée ; barrière et portillon fermés dès lors.</translation>
+        <translation>Avant que la pompe tourne&#xa0;: bâche retirée et rangée, bouchons ôtés et pièces remises, eau à mi-hauteur du skimmer, pompe amorcée&#x202f;; barrière et portillon fermés dès lors.</translation>
     </message>
 </context>
 <context>
@@ -6256,6 +6331,14 @@
         <source>right</source>
         <translation>juste</translation>
     </message>
+    <message>
+        <source>Tests in its pack; empty where not known</source>
+        <translation>Tests dans l’emballage ; vide si inconnu</translation>
+    </message>
+    <message>
+        <source>Not kept: “%1” is not a number of tests.</source>
+        <translation>Non gardé : « %1 » n’est pas un nombre de tests.</translation>
+    </message>
 </context>
 <context>
     <name>targets</name>
@@ -6377,6 +6460,145 @@
     <message>
         <source>The newest</source>
         <translation>Les plus récents</translation>
+    </message>
+</context>
+<context>
+    <name>week</name>
+    <message>
+        <source>The week at the counter</source>
+        <translation>La semaine au comptoir</translation>
+    </message>
+    <message>
+        <source>Too little chlorine for its stabilizer</source>
+        <translation>Trop peu de chlore pour le stabilisant</translation>
+    </message>
+    <message>
+        <source>Water too hot</source>
+        <translation>Eau trop chaude</translation>
+    </message>
+    <message>
+        <source>Chlorine used up overnight</source>
+        <translation>Chlore consommé pendant la nuit</translation>
+    </message>
+    <message>
+        <source>A reading at the end of its range</source>
+        <translation>Une mesure au bout de sa plage</translation>
+    </message>
+    <message>
+        <source>A reading not believed</source>
+        <translation>Une mesure non retenue</translation>
+    </message>
+    <message>
+        <source>A reading to be taken again</source>
+        <translation>Une mesure à refaire</translation>
+    </message>
+    <message>
+        <source>worked</source>
+        <translation>a réussi</translation>
+    </message>
+    <message>
+        <source>worked in part</source>
+        <translation>a réussi en partie</translation>
+    </message>
+    <message>
+        <source>did not work</source>
+        <translation>n’a pas réussi</translation>
+    </message>
+    <message>
+        <source>cannot be told</source>
+        <translation>ne peut être dit</translation>
+    </message>
+    <message>
+        <source>Saturation index</source>
+        <translation>Indice de saturation</translation>
+    </message>
+    <message>
+        <source>runs out: order it</source>
+        <translation>bientôt épuisé : à commander</translation>
+    </message>
+    <message>
+        <source>not good for much longer: order it</source>
+        <translation>bientôt périmé : à commander</translation>
+    </message>
+    <message>
+        <source>expired: throw it away and order it</source>
+        <translation>périmé : à jeter et à recommander</translation>
+    </message>
+    <message>
+        <source>Bottles</source>
+        <translation>Flacons</translation>
+    </message>
+    <message>
+        <source>Bottles tested</source>
+        <translation>Flacons analysés</translation>
+    </message>
+    <message>
+        <source>Here for the first time</source>
+        <translation>Ici pour la première fois</translation>
+    </message>
+    <message>
+        <source>Back again</source>
+        <translation>De retour</translation>
+    </message>
+    <message>
+        <source>Plans told</source>
+        <translation>Plans donnés</translation>
+    </message>
+    <message>
+        <source>Of them without a plan for home</source>
+        <translation>Dont sans plan pour la maison</translation>
+    </message>
+    <message>
+        <source>Plans of the visit before</source>
+        <translation>Plans de la visite précédente</translation>
+    </message>
+    <message>
+        <source>Reagents</source>
+        <translation>Réactifs</translation>
+    </message>
+    <message>
+        <source>used %1, left %2</source>
+        <translation>utilisés %1, restent %2</translation>
+    </message>
+    <message>
+        <source>used %1</source>
+        <translation>utilisés %1</translation>
+    </message>
+    <message>
+        <source>Instrument checks that are due</source>
+        <translation>Contrôles d’instruments à faire</translation>
+    </message>
+    <message>
+        <source>the last one failed</source>
+        <translation>le dernier a échoué</translation>
+    </message>
+    <message>
+        <source>days since: %1</source>
+        <translation>jours écoulés : %1</translation>
+    </message>
+    <message>
+        <source>%1 too low</source>
+        <translation>%1 trop bas</translation>
+    </message>
+    <message>
+        <source>%1 too high</source>
+        <translation>%1 trop haut</translation>
+    </message>
+    <message>
+        <source>%1 at the edge of its range</source>
+        <translation>%1 en limite de plage</translation>
+    </message>
+    <message>
+        <source>Too much combined chlorine</source>
+        <translation>Trop de chlore combiné</translation>
+    </message>
+    <message>
+        <source>What was found, in bottles</source>
+        <translation>Ce qui a été trouvé, en flacons</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 au %2</translation>
     </message>
 </context>
 </TS>

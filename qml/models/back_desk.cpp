@@ -49,6 +49,10 @@ constexpr ShelfRow kShelves[] = {
     {"due", QT_TRANSLATE_NOOP("back", "Due for a test"),
      QT_TRANSLATE_NOOP("back",
                        "Whose next bottle is due: by the plan told, or else a month after the last one.")},
+    {"week", QT_TRANSLATE_NOOP("back", "The week"),
+     QT_TRANSLATE_NOOP("back",
+                       "What came to the counter, whether the plans of before worked, and what was used up "
+                       "for it. No names stand in it.")},
     {"records", QT_TRANSLATE_NOOP("back", "Records"),
      QT_TRANSLATE_NOOP(
          "back", "Where visits are kept. A reading is shown as kept only once it is safe on the disk.")},
@@ -175,7 +179,8 @@ BackDesk::BackDesk(Settings& settings, QString file, QString out_dir, Counter& c
       people_form_(counter, settings, out_dir),
       trail_form_(counter),
       tables_form_(counter, out_dir),
-      due_form_(counter, settings, std::move(services), std::move(out_dir)),
+      due_form_(counter, settings, services, out_dir),
+      week_form_(counter, settings, std::move(services), std::move(out_dir)),
       profiles_(QFileInfo(file_).dir().filePath("profiles")),
       listener_(settings_, profiles_),
       fields_({"key", "label", "value", "options"}),
@@ -195,6 +200,9 @@ BackDesk::BackDesk(Settings& settings, QString file, QString out_dir, Counter& c
   connect(&due_form_, &DueForm::said, this, [this](const QString& sentence) {
     if (shelf_ == QLatin1String("due")) say(sentence);
   });
+  connect(&week_form_, &WeekForm::said, this, [this](const QString& sentence) {
+    if (shelf_ == QLatin1String("week")) say(sentence);
+  });
   connect(&tables_form_, &TablesForm::brought_in, &counter_, &Counter::changed);
   refresh();
 }
@@ -212,6 +220,7 @@ BackForm* BackDesk::form() const {
   if (shelf_ == QLatin1String("people")) return &self->people_form_;
   if (shelf_ == QLatin1String("trail")) return &self->trail_form_;
   if (shelf_ == QLatin1String("due")) return &self->due_form_;
+  if (shelf_ == QLatin1String("week")) return &self->week_form_;
   if (shelf_ == QLatin1String("tables")) return &self->tables_form_;
   return nullptr;
 }

@@ -18,11 +18,12 @@
 #include "station/overnight/overnight_test.h"
 #include "station/shelf/shelf.h"
 #include "station/visit.h"
+#include "station/week/week.h"
 #include "station/wording/shop_details.h"
 
 namespace brimline {
 
-enum class PaperKind { sheet, shelf_list, staff_copy, bottle_label, emergency_card, reminder };
+enum class PaperKind { sheet, shelf_list, staff_copy, bottle_label, emergency_card, reminder, week };
 
 struct SheetJob {
   PaperKind kind = PaperKind::sheet;
@@ -36,6 +37,7 @@ struct SheetJob {
   bool print = false;   // to the printer as well as to a file
   std::string printer;  // queue; empty: the machine's usual one
   Instant now;          // of a reminder
+  std::optional<OwnersWeek> week;
 };
 
 // What was put out: a sentence that says where, and the job to be watched where one was sent.

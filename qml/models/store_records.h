@@ -39,6 +39,7 @@ class StoreRecords : public Records {
                                                                    const Customer& now) override;
   Kept erase_customer(const std::string& id, const std::string& reason) override;
   std::vector<std::string> people_unseen_since(const Instant& day) override;
+  std::optional<OwnersWeek> week(const Instant& from, const Supplies& supplies) override;
   std::vector<DueVisit> due_visits(const Instant& from, const Instant& until, int most) override;
   std::vector<StaffMember> staff() override;
   Kept keep_staff(const StaffMember& member) override;

@@ -97,14 +97,16 @@ QString SupplyForm::act_word(const QString& shelf) const {
 
 QList<QVariantMap> SupplyForm::fields(const QString& shelf) const {
   if (shelf == QLatin1String("reagents"))
-    return {field("lot", QT_TRANSLATE_NOOP("supplies", "Number of the lot"), lot_),
-            field("lot_analyte", QT_TRANSLATE_NOOP("supplies", "It reads"), lot_, analytes(false)),
-            field("lot_expires", QT_TRANSLATE_NOOP("supplies", "Good until: year-month-day"), lot_),
-            field("lot_opened", QT_TRANSLATE_NOOP("supplies", "Opened: year-month-day; empty while closed"),
-                  lot_),
-            field("lot_warmest", QT_TRANSLATE_NOOP("supplies", "Warmest it was kept at, °C"), lot_),
-            field("lot_beside", QT_TRANSLATE_NOOP("supplies", "It stood beside chlorine"), lot_, yes_no()),
-            field("lot_gone", QT_TRANSLATE_NOOP("supplies", "Used up or thrown away"), lot_, yes_no())};
+    return {
+        field("lot", QT_TRANSLATE_NOOP("supplies", "Number of the lot"), lot_),
+        field("lot_analyte", QT_TRANSLATE_NOOP("supplies", "It reads"), lot_, analytes(false)),
+        field("lot_expires", QT_TRANSLATE_NOOP("supplies", "Good until: year-month-day"), lot_),
+        field("lot_opened", QT_TRANSLATE_NOOP("supplies", "Opened: year-month-day; empty while closed"),
+              lot_),
+        field("lot_tests", QT_TRANSLATE_NOOP("supplies", "Tests in its pack; empty where not known"), lot_),
+        field("lot_warmest", QT_TRANSLATE_NOOP("supplies", "Warmest it was kept at, °C"), lot_),
+        field("lot_beside", QT_TRANSLATE_NOOP("supplies", "It stood beside chlorine"), lot_, yes_no()),
+        field("lot_gone", QT_TRANSLATE_NOOP("supplies", "Used up or thrown away"), lot_, yes_no())};
   return {
       field("check_instrument", QT_TRANSLATE_NOOP("supplies", "Instrument, as its readings name it"), check_),
       field("check_analyte", QT_TRANSLATE_NOOP("supplies", "Checked"), check_, analytes(true)),
@@ -116,7 +118,7 @@ bool SupplyForm::set(const QString& key, const QString& text, const Counter& cou
   form[key] = text;
   if (key != QLatin1String("lot"))
     return !key.startsWith("lot_e") && !key.startsWith("lot_o") && !key.startsWith("lot_w") &&
-           key != QLatin1String("check_instrument");
+           key != QLatin1String("lot_tests") && key != QLatin1String("check_instrument");
   for (const ReagentLot& lot : counter.supplies().lots) {
     if (q(lot.lot) != text.trimmed()) continue;
     lot_ = {{"lot", q(lot.lot)},
@@ -124,6 +126,7 @@ bool SupplyForm::set(const QString& key, const QString& text, const Counter& cou
             {"lot_expires", day_text(lot.expires)},
             {"lot_opened", day_text(lot.opened)},
             {"lot_warmest", lot.warmest_c ? QString::number(*lot.warmest_c) : QString()},
+            {"lot_tests", lot.tests ? QString::number(*lot.tests) : QString()},
             {"lot_beside", lot.beside_chlorine ? "yes" : "no"},
             {"lot_gone", lot.gone ? "yes" : "no"}};
     return true;
@@ -155,6 +158,11 @@ QString SupplyForm::keep_lot(Counter& counter) {
   bool sound = true;
   if (!warmest.isEmpty()) lot.warmest_c = warmest.toDouble(&sound);
   if (!sound) return say(QT_TRANSLATE_NOOP("supplies", "Not kept: “%1” is not a temperature.")).arg(warmest);
+  if (const QString tests = lot_.value("lot_tests").toString().trimmed(); !tests.isEmpty()) {
+    lot.tests = tests.toInt(&sound);
+    if (!sound || *lot.tests < 1)
+      return say(QT_TRANSLATE_NOOP("supplies", "Not kept: “%1” is not a number of tests.")).arg(tests);
+  }
   lot.beside_chlorine = lot_.value("lot_beside") == QLatin1String("yes");
   lot.gone = lot_.value("lot_gone") == QLatin1String("yes");
   if (const auto kept = counter.keep_lot(lot); !kept)

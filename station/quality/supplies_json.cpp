@@ -23,6 +23,8 @@ ReagentLot lot_in(JsonFields& fields) {
   lot.expires = fields.instant_if("expires");
   lot.opened = fields.instant_if("opened");
   lot.warmest_c = fields.number_if("warmest_c", {-50, 100, "-50 to 100"});
+  if (const auto tests = fields.number_if("tests", {1, 100000, "1 to 100000"}))
+    lot.tests = static_cast<int>(*tests);
   lot.beside_chlorine = fields.flag_if("beside_chlorine").value_or(false);
   lot.gone = fields.flag_if("gone").value_or(false);
   return lot;

@@ -25,7 +25,7 @@ std::optional<std::string> text_of(const QVariant& value) {
 std::vector<ReagentLot> lots_of(Connection& c) {
   std::vector<ReagentLot> out;
   for (const QVariantList& row :
-       c.ask("SELECT lot, expires, opened, warmest_c, beside_chlorine, analyte, gone "
+       c.ask("SELECT lot, expires, opened, warmest_c, beside_chlorine, analyte, gone, tests "
              "FROM reagent_lots ORDER BY lot")) {
     ReagentLot lot;
     lot.lot = Connection::text(row[0]);
@@ -35,6 +35,7 @@ std::vector<ReagentLot> lots_of(Connection& c) {
     lot.beside_chlorine = row[4].toInt() != 0;
     lot.analyte = text_of(row[5]);
     lot.gone = row[6].toInt() != 0;
+    if (!row[7].isNull()) lot.tests = row[7].toInt();
     out.push_back(std::move(lot));
   }
   return out;
@@ -68,13 +69,14 @@ Stored<void> Store::keep_lot(const ReagentLot& lot) {
   return c.transact(Access::write, [&] {
     if (lot.lot.empty()) return c.fail({StoreTrouble::refused, "a reagent lot needs its number"});
     c.tell(
-        "INSERT INTO reagent_lots (lot, analyte, expires, opened, warmest_c, beside_chlorine, gone) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT (lot) DO UPDATE SET analyte = excluded.analyte, expires = "
+        "INSERT INTO reagent_lots (lot, analyte, expires, opened, warmest_c, beside_chlorine, gone, tests) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (lot) DO UPDATE SET analyte = excluded.analyte, expires "
+        "= "
         "excluded.expires, opened = excluded.opened, warmest_c = excluded.warmest_c, beside_chlorine = "
-        "excluded.beside_chlorine, gone = excluded.gone",
+        "excluded.beside_chlorine, gone = excluded.gone, tests = excluded.tests",
         {Connection::value(lot.lot), Connection::value(lot.analyte), text_or_null(lot.expires),
          text_or_null(lot.opened), lot.warmest_c ? QVariant(*lot.warmest_c) : QVariant(),
-         lot.beside_chlorine ? 1 : 0, lot.gone ? 1 : 0});
+         lot.beside_chlorine ? 1 : 0, lot.gone ? 1 : 0, lot.tests ? QVariant(*lot.tests) : QVariant()});
   });
 }
 

@@ -20,7 +20,7 @@ constexpr StoredTable kTables[] = {
     {"overnight_tests", "visit_id, number, open, content", 4},
     {"orphan_readings", "id, number, heard_at, sample, reading, settled", 6},
     {"settings", "name, value", 2},
-    {"reagent_lots", "lot, analyte, expires, opened, warmest_c, beside_chlorine, gone", 7},
+    {"reagent_lots", "lot, analyte, expires, opened, warmest_c, beside_chlorine, gone, tests", 8},
     {"instrument_checks", "instrument, number, analyte, at, passed", 5},
     {"instruments", "id", 1},
     {"check_standards", "id, instrument, analyte, name, value, sd, every_days, since", 8},

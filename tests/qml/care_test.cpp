@@ -141,6 +141,34 @@ TEST_F(CareAtTheCounter, KnowsWhoIsDueAndWritesToThem) {
   EXPECT_TRUE(said("-reminder.ics")) << back().says().toStdString();
 }
 
+TEST_F(CareAtTheCounter, ShowsTheWeekPrintsItAndWritesItAsATable) {
+  begin_customer("Invented");
+  ASSERT_TRUE(read("ph", 7.4));
+  const std::string id = kiosk_->counter().visit().id;
+  Plan plan;
+  plan.home_plan = true;
+  ASSERT_TRUE(kiosk_->counter().records().tell(id, plan));
+  kiosk_->desk().setPlace(Desk::BackRoom);
+  back().setShelf("week");
+  ASSERT_GE(back().rows()->count(), 3);
+  EXPECT_EQ(back().rows()->row(0).value("name").toString(), "Bottles tested");
+  EXPECT_EQ(back().rows()->row(0).value("number").toString(), "1");
+  back().setValue("week_act", "table");
+  back().apply();
+  ASSERT_TRUE(said("week-2026-06-08.csv")) << back().says().toStdString();
+  back().setValue("week_act", "file");
+  back().apply();
+  ASSERT_TRUE(said("PDF: ")) << back().says().toStdString();
+  QProcess reader;
+  reader.start("pdftotext", {"-layout", back().says().mid(5), "-"});
+  ASSERT_TRUE(reader.waitForFinished());
+  const QString text = QString::fromUtf8(reader.readAllStandardOutput()).simplified();
+  EXPECT_TRUE(text.contains("Bottles tested 1")) << text.toStdString();
+  EXPECT_FALSE(text.contains("Invented,")) << text.toStdString();
+  back().setValue("week_which", "1");
+  EXPECT_EQ(back().rows()->row(0).value("number").toString(), "0");
+}
+
 TEST_F(CareAtTheCounter, WritesTablesAndBringsThemIn) {
   begin_customer("Invented");
   ASSERT_TRUE(read("ph", 7.9));

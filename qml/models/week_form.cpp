@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "qml/models/week_form.h"
+
+#include <QDir>
+#include <QSaveFile>
+
+#include "qml/models/form_field.h"
+#include "station/week/week_words.h"
+
+namespace brimline {
+namespace {
+
+constexpr int kWeeksBack = 4;
+
+QString q(const std::string& text) {
+  return QString::fromStdString(text);
+}
+
+}  // namespace
+
+WeekForm::WeekForm(Counter& counter, Settings& settings, Services services, QString out_dir, QObject* parent)
+    : QObject(parent),
+      counter_(counter),
+      settings_(settings),
+      services_(std::move(services)),
+      out_dir_(std::move(out_dir)) {
+  pool_.setMaxThreadCount(1);
+}
+
+WeekForm::~WeekForm() {
+  pool_.waitForDone();
+}
+
+void WeekForm::shown() {
+  look();
+}
+
+void WeekForm::look() {
+  week_ = counter_.records().week(week_begin(counter_.now(), which_.toInt()), counter_.written_supplies());
+}
+
+QList<QVariantMap> WeekForm::fields() {
+  QVariantList weeks;
+  for (int back = 0; back < kWeeksBack; ++back)
+    weeks.append(QVariantMap{{"key", QString::number(back)},
+                             {"word", back == 0   ? tr("This week")
+                                      : back == 1 ? tr("Last week")
+                                                  : tr("%1 weeks ago").arg(back)}});
+  const auto option = [](const char* key, const QString& word) {
+    return QVariantMap{{"key", QString::fromLatin1(key)}, {"word", word}};
+  };
+  return {form_field("week_which", tr("Which"), which_, weeks),
+          form_field("week_act", tr("As"), act_,
+                     {option("paper", tr("A sheet, printed")), option("file", tr("A sheet, as a file")),
+                      option("table", tr("A table (CSV)"))})};
+}
+
+QList<QVariantMap> WeekForm::rows() {
+  QList<QVariantMap> out;
+  if (!week_)
+    return {{{"name", tr("The records cannot be read now.")}, {"detail", QString()}, {"number", QString()}}};
+  const Words& words = counter_.words();
+  for (const WeekPart& part : week_parts(*week_, words))
+    for (const WeekLine& line : part.lines)
+      out.append({{"name", q(line.name)},
+                  {"detail", q(line.detail.empty() ? part.title : part.title + " · " + line.detail)},
+                  {"number", q(line.number)}});
+  return out;
+}
+
+bool WeekForm::set(const QString& key, const QString& text) {
+  if (key == QLatin1String("week_act")) act_ = text;
+  if (key == QLatin1String("week_which")) {
+    which_ = text;
+    look();
+  }
+  return true;
+}
+
+QString WeekForm::act_word() const {
+  if (!week_) return {};
+  return act_ == QLatin1String("paper") ? tr("Print it") : tr("Write it");
+}
+
+QString WeekForm::act() {
+  look();
+  if (!week_) return tr("The records cannot be read now.");
+  return act_ == QLatin1String("table") ? write_table() : print();
+}
+
+QString WeekForm::print() {
+  SheetJob job;
+  job.kind = PaperKind::week;
+  job.week = week_;
+  job.now = counter_.now();
+  job.shop = settings_.shop;
+  job.staff_language = counter_.words().language();
+  job.language = job.staff_language;
+  job.paper = paper_named(settings_.paper.toStdString()).value_or(Paper::letter);
+  job.print = act_ == QLatin1String("paper");
+  job.printer = settings_.printer.toStdString();
+  pool_.start([this, job, sheet = services_.sheet] {
+    const auto made = sheet(job);
+    const QString sentence =
+        made ? (made->job ? tr("Sent to the printer. %1") : QStringLiteral("%1")).arg(q(made->text))
+             : q(made.error());
+    QMetaObject::invokeMethod(
+        this, [this, sentence] { emit said(sentence); }, Qt::QueuedConnection);
+  });
+  return tr("Making the sheet ...");
+}
+
+QString WeekForm::write_table() const {
+  const std::string text = week_csv(*week_);
+  const QString file =
+      QDir(out_dir_).filePath(QStringLiteral("week-%1.csv").arg(q(week_->from.text().substr(0, 10))));
+  if (!QDir().mkpath(out_dir_)) return tr("%1 cannot be made.").arg(out_dir_);
+  QSaveFile out(file);
+  const auto size = static_cast<qint64>(text.size());
+  if (!out.open(QIODevice::WriteOnly) ||
+      !out.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner) ||
+      out.write(text.data(), size) != size || !out.commit())
+    return tr("%1 cannot be written.").arg(file);
+  return tr("Written to %1. No names stand in it.").arg(file);
+}
+
+}  // namespace brimline

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The owner's week: shown, printed, written as a table.
+#pragma once
+
+#include <QObject>
+#include <QThreadPool>
+
+#include "qml/models/back_form.h"
+#include "qml/models/counter.h"
+#include "qml/models/services.h"
+#include "qml/models/settings.h"
+
+namespace brimline {
+
+class WeekForm : public QObject, public BackForm {
+  Q_OBJECT
+
+ public:
+  // `out_dir`: where tables go.
+  WeekForm(Counter& counter, Settings& settings, Services services, QString out_dir,
+           QObject* parent = nullptr);
+  ~WeekForm() override;
+
+  QList<QVariantMap> fields() override;
+  QList<QVariantMap> rows() override;
+  bool set(const QString& key, const QString& text) override;
+  QString act() override;
+  QString act_word() const override;
+  void shown() override;
+
+ signals:
+  void said(const QString& sentence);
+
+ private:
+  void look();
+  QString print();
+  QString write_table() const;
+
+  Counter& counter_;
+  Settings& settings_;
+  Services services_;
+  QString out_dir_;
+  QString which_ = QStringLiteral("0"), act_ = QStringLiteral("paper");
+  std::optional<OwnersWeek> week_;
+  QThreadPool pool_;  // one thread
+};
+
+}  // namespace brimline
