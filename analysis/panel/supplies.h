@@ -19,8 +19,8 @@ struct ReagentLot {
   std::optional<double> warmest_c;   // degrees Celsius it was kept at; absent: not known
   bool beside_chlorine = false;      // its shelf was shared with chlorine products
   std::optional<AnalyteId> analyte;  // it is for; absent: not told
-  std::optional<int> tests;          // its pack holds; absent: not told
   bool gone = false;                 // used up or thrown away
+  std::optional<int> tests;          // its pack holds; absent: not told
   friend bool operator==(const ReagentLot&, const ReagentLot&) = default;
 };
 

@@ -248,6 +248,7 @@ void check_supplies(Store& store) {
   lot.opened = Instant::parse("2026-05-02T09:00:00-05:00");
   lot.warmest_c = 24.5;
   lot.beside_chlorine = true;
+  lot.tests = 100;
   ASSERT_TRUE(store.keep_lot(lot));
   const InstrumentCheck first{"bench 1", std::nullopt, *Instant::parse("2026-05-01T08:00:00Z"), true};
   const InstrumentCheck second{"bench 1", "copper", *Instant::parse("2026-06-01T08:00:00Z"), false};
