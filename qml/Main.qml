@@ -44,6 +44,10 @@ ApplicationWindow {
 
     onActiveFocusItemChanged: reveal(activeFocusItem)
 
+    // Once the first frame is there the other places are built behind it, a little at a time.
+    property bool warm: false
+    onFrameSwapped: warm = true
+
     title: "Brimline"
     color: Ink.paper
     font.family: Ink.sans
@@ -101,26 +105,25 @@ ApplicationWindow {
             clock: window.desk.clockLine
             scanning: window.desk.scanning
         }
-        Assistant {
-            visible: window.desk.firstStart.shown
+        Place {
+            id: assistant
+            visible: current
             anchors { left: parent.left; right: parent.right; top: parent.top; bottom: keys.top }
             desk: window.desk
-            onEmergency: emergency.open()
+            page: "Assistant"
+            current: window.desk.firstStart.shown
         }
         StackLayout {
             visible: rail.visible
             anchors { left: rail.right; right: parent.right; top: strip.bottom; bottom: keys.top }
             currentIndex: window.desk.place
-            Arrivals { desk: window.desk }
-            Bottle { desk: window.desk }
-            Item {
-                Bench { anchors.fill: parent; visible: !window.desk.overnight.shown; desk: window.desk }
-                Overnight { anchors.fill: parent; visible: window.desk.overnight.shown; desk: window.desk; onSettled: page.forceActiveFocus() }
-            }
-            Findings { desk: window.desk }
-            TakeHome { desk: window.desk }
-            ThenNow { desk: window.desk }
-            BackRoom { desk: window.desk }
+            Place { desk: window.desk; page: "Arrivals"; current: window.desk.place === 0; warm: window.warm }
+            Place { desk: window.desk; page: "Bottle"; current: window.desk.place === 1; warm: window.warm }
+            Place { id: bench; desk: window.desk; page: "BenchPlace"; current: window.desk.place === 2; warm: window.warm }
+            Place { desk: window.desk; page: "Findings"; current: window.desk.place === 3; warm: window.warm }
+            Place { desk: window.desk; page: "TakeHome"; current: window.desk.place === 4; warm: window.warm }
+            Place { desk: window.desk; page: "ThenNow"; current: window.desk.place === 5; warm: window.warm }
+            Place { desk: window.desk; page: "BackRoom"; current: window.desk.place === 6; warm: window.warm }
         }
         Loader {  // the screen's own keyboard, where one is wanted and installed
             id: keys
@@ -139,6 +142,20 @@ ApplicationWindow {
         shop: window.desk.shop
         onEmergency: emergency.open()
         onVisibleChanged: page.forceActiveFocus()
+    }
+    Connections {
+        target: assistant.item
+        ignoreUnknownSignals: true
+        function onEmergency() {
+            emergency.open();
+        }
+    }
+    Connections {
+        target: bench.item
+        ignoreUnknownSignals: true
+        function onSettled() {
+            page.forceActiveFocus();
+        }
     }
     Connections {
         target: window.desk

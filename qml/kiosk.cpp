@@ -290,7 +290,16 @@ void Kiosk::show_window(const QString& page, const QVariantMap& properties) {
 
 void Kiosk::show() {
   show_window("Main", {{"desk", QVariant::fromValue(desk_.get())}});
-  if (window_) window_->installEventFilter(desk_->lock());
+  if (!window_) return;
+  window_->installEventFilter(desk_->lock());
+  if (!options_.trace) return;
+  QObject::connect(
+      window_, &QQuickWindow::frameSwapped, desk_.get(),
+      [] {
+        std::printf("frame\n");
+        std::fflush(stdout);
+      },
+      static_cast<Qt::ConnectionType>(Qt::QueuedConnection | Qt::SingleShotConnection));
 }
 
 }  // namespace brimline

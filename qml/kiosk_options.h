@@ -25,7 +25,7 @@ struct KioskOptions {
   QString shots;                 // a folder for pictures of every place; empty: none are made
   QString visit;                 // a brimline-visit/1 file put on the counter at start
   bool first_start = false;      // asks what a new counter needs to know
-  bool trace = false;            // a line on standard output for each reading, once it is durable
+  bool trace = false;  // lines on standard output: "frame" at the first one, each reading once it is durable
   bool screen_keyboard = false;
   QString language;  // of the screen: en, es or fr; empty: as the settings say
   QString theme;     // light, dark or contrast; empty: as the settings say

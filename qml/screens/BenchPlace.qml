@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The Bench, or the overnight test that is open on it.
+import QtQuick
+import Counter
+
+Item {
+    id: place
+    required property Desk desk
+    signal settled()
+
+    Bench {
+        anchors.fill: parent
+        visible: !place.desk.overnight.shown
+        desk: place.desk
+    }
+    Overnight {
+        anchors.fill: parent
+        visible: place.desk.overnight.shown
+        desk: place.desk
+        onSettled: place.settled()
+    }
+}
