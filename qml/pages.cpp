@@ -44,6 +44,15 @@ void each_page(Kiosk& kiosk, const std::function<void(const QString& name)>& see
     desk.back()->setShelf(key);
     rest_and_see("back_" + key);
   }
+  desk.setPlace(Desk::Bottle);
+  const auto click = [&](const char* name) {
+    auto* button = kiosk.window()->findChild<QObject*>(name);
+    return button && QMetaObject::invokeMethod(button, "clicked");
+  };
+  if (!desk.ticket()->customer().isEmpty() && click("edit_customer")) {
+    rest_and_see("card");
+    click("drop_customer");
+  }
   desk.setPlace(Desk::Findings);
   if (auto* numbers = kiosk.window()->findChild<QObject*>("findings_page")) {
     numbers->setProperty("behind", true);

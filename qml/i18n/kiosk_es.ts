@@ -241,6 +241,10 @@
         <source>Leave it</source>
         <translation>Cancelar</translation>
     </message>
+    <message>
+        <source>Email</source>
+        <translation>Correo electrónico</translation>
+    </message>
 </context>
 <context>
     <name>CustomerPart</name>
@@ -259,6 +263,14 @@
     <message>
         <source>New customer</source>
         <translation>Cliente nuevo</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Edit</source>
+        <translation>Editar</translation>
     </message>
 </context>
 <context>
@@ -2125,6 +2137,14 @@
     <message>
         <source>This could not be kept: %1</source>
         <translation>Esto no pudo guardarse: %1</translation>
+    </message>
+    <message>
+        <source>Not kept: %1</source>
+        <translation>No se guardó: %1</translation>
+    </message>
+    <message>
+        <source>Another counter changed this card meanwhile: it stands now as %1. Write it down again to keep yours, or leave it.</source>
+        <translation>Otro mostrador cambió esta ficha mientras tanto: ahora dice %1. Anótela de nuevo para conservar la suya, o déjela.</translation>
     </message>
 </context>
 <context>

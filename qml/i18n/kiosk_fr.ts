@@ -241,6 +241,10 @@
         <source>Leave it</source>
         <translation>Annuler</translation>
     </message>
+    <message>
+        <source>Email</source>
+        <translation>Courriel</translation>
+    </message>
 </context>
 <context>
     <name>CustomerPart</name>
@@ -259,6 +263,14 @@
     <message>
         <source>New customer</source>
         <translation>Nouveau client</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>Edit</source>
+        <translation>Modifier</translation>
     </message>
 </context>
 <context>
@@ -2125,6 +2137,14 @@
     <message>
         <source>This could not be kept: %1</source>
         <translation>Ceci n’a pas pu être enregistré&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Not kept: %1</source>
+        <translation>Non gardé : %1</translation>
+    </message>
+    <message>
+        <source>Another counter changed this card meanwhile: it stands now as %1. Write it down again to keep yours, or leave it.</source>
+        <translation>Un autre comptoir a modifié cette fiche entre-temps : elle indique maintenant %1. Notez-la de nouveau pour garder la vôtre, ou laissez.</translation>
     </message>
 </context>
 <context>
@@ -6333,11 +6353,11 @@
     </message>
     <message>
         <source>Tests in its pack; empty where not known</source>
-        <translation>Tests dans l’emballage ; vide si inconnu</translation>
+        <translation>Tests dans l’emballage&#x202f;; vide si inconnu</translation>
     </message>
     <message>
         <source>Not kept: “%1” is not a number of tests.</source>
-        <translation>Non gardé : « %1 » n’est pas un nombre de tests.</translation>
+        <translation>Non gardé&#xa0;: «&#xa0;%1&#xa0;» n’est pas un nombre de tests.</translation>
     </message>
 </context>
 <context>
@@ -6514,15 +6534,15 @@
     </message>
     <message>
         <source>runs out: order it</source>
-        <translation>bientôt épuisé : à commander</translation>
+        <translation>bientôt épuisé&#xa0;: à commander</translation>
     </message>
     <message>
         <source>not good for much longer: order it</source>
-        <translation>bientôt périmé : à commander</translation>
+        <translation>bientôt périmé&#xa0;: à commander</translation>
     </message>
     <message>
         <source>expired: throw it away and order it</source>
-        <translation>périmé : à jeter et à recommander</translation>
+        <translation>périmé&#xa0;: à jeter et à recommander</translation>
     </message>
     <message>
         <source>Bottles</source>
@@ -6574,7 +6594,7 @@
     </message>
     <message>
         <source>days since: %1</source>
-        <translation>jours écoulés : %1</translation>
+        <translation>jours écoulés&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 too low</source>

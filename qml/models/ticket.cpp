@@ -164,6 +164,69 @@ void Ticket::addCustomer(const QVariantMap& card) {
   }));
 }
 
+QVariantMap Ticket::beginEdit() {
+  if (!counter_.open() || !counter_.visit().customer) return {};
+  seen_ = counter_.visit().customer;
+  const auto text = [](const std::optional<std::string>& value) { return q(value.value_or("")); };
+  return {{"name", text(seen_->name)},
+          {"phone", text(seen_->phone)},
+          {"street", text(seen_->street)},
+          {"email", text(seen_->email)},
+          {"language", q(seen_->language.value_or(settings_.language.toStdString()))},
+          {"units", seen_->units == Units::us ? "us" : "metric"}};
+}
+
+bool Ticket::editCustomer(const QVariantMap& card) {
+  if (!seen_) return false;
+  Customer now = *seen_;
+  now.name = written(card, "name");
+  now.phone = written(card, "phone");
+  now.street = written(card, "street");
+  now.email = written(card, "email");
+  now.language = written(card, "language");
+  now.units = card.value("units").toString() == QLatin1String("us") ? Units::us : Units::metric;
+  const Customer was = *seen_;
+  if (!keep_card(now)) return false;
+  before_ = was;
+  emit changed();
+  return true;
+}
+
+// Keeps the card edited from what was seen, and shows it on the bottle.
+bool Ticket::keep_card(const Customer& now) {
+  const auto stands = counter_.records().edit_customer(*seen_, now);
+  if (!stands) {
+    sayThat(tr("Not kept: %1").arg(q(stands.error())));
+    return false;
+  }
+  if (*stands) {
+    seen_ = **stands;
+    sayThat(
+        tr("Another counter changed this card meanwhile: it stands now as %1. Write it down again to keep "
+           "yours, or leave it.")
+            .arg(QStringList{q(seen_->name.value_or("")), q(seen_->phone.value_or("")),
+                             q(seen_->street.value_or(""))}
+                     .join(QStringLiteral(", "))));
+    return false;
+  }
+  seen_ = now;
+  const Records::Kept kept = counter_.change([&](Visit& v) { v.customer = now; });
+  say(kept);
+  return kept.has_value();
+}
+
+bool Ticket::edited() const {
+  return before_ && counter_.open() && counter_.visit().customer &&
+         counter_.visit().customer->id == before_->id;
+}
+
+void Ticket::takeBack() {
+  if (!edited()) return;
+  seen_ = counter_.visit().customer;
+  if (keep_card(*before_)) before_.reset();
+  emit changed();
+}
+
 void Ticket::chooseVessel(const QString& id) {
   if (!counter_.open() || !counter_.visit().customer) return;
   Vessel chosen;

@@ -19,6 +19,7 @@ class Ticket : public QObject {
   Q_PROPERTY(QString code READ code NOTIFY changed)
   Q_PROPERTY(QString customer READ customer NOTIFY changed)          // name; empty: nobody chosen
   Q_PROPERTY(QString customerLine READ customerLine NOTIFY changed)  // street, phone
+  Q_PROPERTY(bool edited READ edited NOTIFY changed)                 // the card, and it can be taken back
   Q_PROPERTY(QString vesselLine READ vesselLine NOTIFY changed)
   Q_PROPERTY(QString takenLine READ takenLine NOTIFY changed)
   Q_PROPERTY(QVariantMap facts READ facts NOTIFY changed)
@@ -48,6 +49,13 @@ class Ticket : public QObject {
 
   Q_INVOKABLE void chooseCustomer(const QString& id);  // empty: nobody
   Q_INVOKABLE void addCustomer(const QVariantMap& card);
+  // The card as it is now, to be edited: name, phone, street, email, language, units.
+  Q_INVOKABLE QVariantMap beginEdit();
+  // False: not kept, and `says` tells why; the card seen is then the one that stands, so that a second
+  // writing is meant.
+  Q_INVOKABLE bool editCustomer(const QVariantMap& card);
+  bool edited() const;
+  Q_INVOKABLE void takeBack();                       // the card as it was before the last edit
   Q_INVOKABLE void chooseVessel(const QString& id);  // "new": one not written down yet
   Q_INVOKABLE void setFact(const QString& fact, const QString& text);
   Q_INVOKABLE QVariantList options(const QString& fact) const;
@@ -59,6 +67,7 @@ class Ticket : public QObject {
   void searchChanged();
 
  private:
+  bool keep_card(const Customer& now);
   void say(const Records::Kept& kept);
   void sayThat(const QString& sentence);
   void setTaken(const QString& key);
@@ -68,8 +77,10 @@ class Ticket : public QObject {
   const Settings& settings_;
   RowModel customers_;
   QString search_, says_;
-  QString taken_;   // the choice made, for this bottle
-  std::string of_;  // the visit it was made for
+  std::optional<Customer> seen_;    // the card that is being edited, as it was read
+  std::optional<Customer> before_;  // the last edit
+  QString taken_;                   // the choice made, for this bottle
+  std::string of_;                  // the visit it was made for
 };
 
 // "outdoor pool, 56.8 m³, chlorine": what is known, in the customer's units.

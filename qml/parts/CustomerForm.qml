@@ -9,9 +9,23 @@ ColumnLayout {
     required property Ticket ticket
     property string units: "us"
     property string language: "en"
+    property bool editing: false  // a card that is known
     signal done
 
+    function edit() {
+        const card = ticket.beginEdit();
+        editing = true;
+        nameField.text = card.name;
+        phoneField.text = card.phone;
+        streetField.text = card.street;
+        emailField.text = card.email;
+        language = card.language;
+        units = card.units;
+        nameField.forceActiveFocus();
+    }
+
     function start(text: string) {
+        editing = false;
         nameField.text = text;
         units = ticket.usualUnits;
         language = ticket.usualLanguage;
@@ -20,7 +34,12 @@ ColumnLayout {
 
     spacing: Ink.px(12)
 
-    Field { id: nameField; name: "new_name"; Layout.fillWidth: true; label: qsTr("Name") }
+    RowLayout {
+        Layout.fillWidth: true
+        spacing: Ink.room
+        Field { id: nameField; name: "new_name"; Layout.fillWidth: true; label: qsTr("Name") }
+        Field { id: emailField; name: "new_email"; Layout.fillWidth: true; visible: form.editing; label: qsTr("Email"); inputMethodHints: Qt.ImhEmailCharactersOnly }
+    }
     RowLayout {
         Layout.fillWidth: true
         spacing: Ink.room
@@ -51,12 +70,17 @@ ColumnLayout {
             text: qsTr("Write down")
             enabled: nameField.text.trim().length > 0
             onClicked: {
-                form.ticket.addCustomer({
-                    name: nameField.text, phone: phoneField.text, street: streetField.text,
+                const card = {
+                    name: nameField.text, phone: phoneField.text, street: streetField.text, email: emailField.text,
                     language: form.language, units: form.units
-                });
+                };
+                if (form.editing && !form.ticket.editCustomer(card))
+                    return;
+                if (!form.editing)
+                    form.ticket.addCustomer(card);
                 phoneField.text = "";
                 streetField.text = "";
+                emailField.text = "";
                 form.done();
             }
         }

@@ -18,15 +18,30 @@ ColumnLayout {
         Layout.fillWidth: true
         Title { Layout.fillWidth: true; text: part.known ? part.ticket.customer : qsTr("Whose bottle?") }
         Act {
+            objectName: "take_back_card"
+            visible: part.known && !part.writing && part.ticket.edited
+            text: qsTr("Take it back")
+            onClicked: part.ticket.takeBack()
+        }
+        Act {
+            objectName: "edit_customer"
+            visible: part.known && !part.writing
+            text: qsTr("Edit")
+            onClicked: {
+                part.writing = true;
+                form.edit();
+            }
+        }
+        Act {
             objectName: "change_customer"
-            visible: part.known
+            visible: part.known && !part.writing
             text: qsTr("Someone else")
             onClicked: part.ticket.chooseCustomer("")
         }
     }
     Line {
         Layout.fillWidth: true
-        visible: part.known && text.length > 0
+        visible: part.known && !part.writing && text.length > 0
         text: part.ticket.customerLine
         pale: true
     }
@@ -89,7 +104,7 @@ ColumnLayout {
     CustomerForm {
         id: form
         Layout.fillWidth: true
-        visible: !part.known && part.writing
+        visible: part.writing
         ticket: part.ticket
         onDone: part.writing = false
     }

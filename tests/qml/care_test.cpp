@@ -141,6 +141,37 @@ TEST_F(CareAtTheCounter, KnowsWhoIsDueAndWritesToThem) {
   EXPECT_TRUE(said("-reminder.ics")) << back().says().toStdString();
 }
 
+TEST_F(CareAtTheCounter, ACardIsEditedAndTakenBack) {
+  begin_customer("Invented");
+  kiosk_->desk().setPlace(Desk::Bottle);
+  ASSERT_TRUE(Hand::wait_for([&] { return hand_->touch("edit_customer"); }, 3000));
+  auto* phone = hand_->find("new_phone");
+  ASSERT_TRUE(phone);
+  ASSERT_TRUE(hand_->touch("new_phone"));
+  hand_->type("555-0199");
+  ASSERT_TRUE(hand_->touch("save_customer"));
+  Counter& counter = kiosk_->counter();
+  const std::string id = counter.visit().customer->id;
+  EXPECT_EQ(counter.visit().customer->phone, "555-0199");
+  ASSERT_EQ(counter.records().customers("555-0199").size(), 1u);
+  // Another counter writes another number in between: nothing is overwritten unseen.
+  Ticket& ticket = *kiosk_->desk().ticket();
+  QVariantMap card = ticket.beginEdit();
+  Customer theirs = *counter.visit().customer, seen = theirs;
+  theirs.phone = "555-0111";
+  ASSERT_FALSE(counter.records().edit_customer(seen, theirs).value());
+  card["phone"] = "555-0122";
+  EXPECT_FALSE(ticket.editCustomer(card));
+  EXPECT_TRUE(ticket.says().contains("555-0111")) << ticket.says().toStdString();
+  ASSERT_EQ(counter.records().customers("555-0111").size(), 1u);
+  EXPECT_TRUE(ticket.editCustomer(card));  // meant, now that it was seen
+  EXPECT_EQ(counter.visit().customer->phone, "555-0122");
+  ticket.takeBack();
+  EXPECT_EQ(counter.visit().customer->phone, "555-0111");
+  EXPECT_EQ(counter.visit().customer->id, id);
+  EXPECT_FALSE(ticket.edited());
+}
+
 TEST_F(CareAtTheCounter, ShowsTheWeekPrintsItAndWritesItAsATable) {
   begin_customer("Invented");
   ASSERT_TRUE(read("ph", 7.4));
