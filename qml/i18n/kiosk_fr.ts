@@ -266,7 +266,7 @@
     </message>
     <message>
         <source>Take it back</source>
-        <translation>Annuler</translation>
+        <translation>Rétablir</translation>
     </message>
     <message>
         <source>Edit</source>
