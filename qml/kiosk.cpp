@@ -85,6 +85,12 @@ tl::expected<std::unique_ptr<Kiosk>, std::string> Kiosk::start(const KioskOption
     if (const std::string fault = kiosk->put_on_counter(options.visit); !fault.empty())
       return tl::unexpected(fault);
   QObject::connect(kiosk->bench_.get(), &Bench::happened, kiosk->desk_.get(), &Desk::onHappened);
+  QObject::connect(
+      kiosk->bench_.get(), &Bench::happened, kiosk->desk_.get(),
+      [k = kiosk.get()](const Happening& happening) {
+        if (!k->desk_->settings().sounds || std::holds_alternative<BackAgain>(happening.what)) return;
+        k->chime_.play(std::holds_alternative<Trouble>(happening.what) ? Chime::trouble : Chime::reading);
+      });
   // A port has one listener: the bench is silent while the Back room tries profiles on it.
   ListenerForm& trial = kiosk->desk_->back()->listener();
   QObject::connect(&trial, &ListenerForm::began, kiosk->desk_.get(), [k = kiosk.get()] {

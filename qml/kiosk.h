@@ -12,6 +12,7 @@
 #include <tl/expected.hpp>
 
 #include "devices/bench.h"
+#include "qml/chime.h"
 #include "qml/kiosk_options.h"
 #include "qml/models/desk.h"
 #include "qml/models/rescue_desk.h"
@@ -52,6 +53,7 @@ class Kiosk {
   std::unique_ptr<Counter> counter_;
   std::unique_ptr<Bench> bench_;
   std::unique_ptr<Desk> desk_;
+  Chime chime_;
   std::unique_ptr<QQmlApplicationEngine> engine_;
   QQuickWindow* window_ = nullptr;
   std::optional<std::vector<InstrumentLine>> listening_;  // nothing: not begun

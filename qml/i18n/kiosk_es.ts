@@ -1152,6 +1152,10 @@
         <source>What came to the counter, whether the plans of before worked, and what was used up for it. No names stand in it.</source>
         <translation>Lo que llegó al mostrador, si funcionaron los planes anteriores y lo que se gastó para ello. No contiene nombres.</translation>
     </message>
+    <message>
+        <source>Sounds</source>
+        <translation>Sonidos</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -3232,6 +3236,14 @@
     <message>
         <source>Also change what the shop is set to</source>
         <translation>También cambiar los ajustes de la tienda</translation>
+    </message>
+    <message>
+        <source>A note for a reading and for trouble</source>
+        <translation>Un tono para una lectura y para un problema</translation>
+    </message>
+    <message>
+        <source>Silent</source>
+        <translation>En silencio</translation>
     </message>
 </context>
 <context>

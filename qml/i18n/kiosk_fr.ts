@@ -1152,6 +1152,10 @@
         <source>What came to the counter, whether the plans of before worked, and what was used up for it. No names stand in it.</source>
         <translation>Ce qui est venu au comptoir, si les plans précédents ont réussi et ce qui a été consommé pour cela. Aucun nom n’y figure.</translation>
     </message>
+    <message>
+        <source>Sounds</source>
+        <translation>Sons</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -2140,11 +2144,11 @@
     </message>
     <message>
         <source>Not kept: %1</source>
-        <translation>Non gardé : %1</translation>
+        <translation>Non gardé&#xa0;: %1</translation>
     </message>
     <message>
         <source>Another counter changed this card meanwhile: it stands now as %1. Write it down again to keep yours, or leave it.</source>
-        <translation>Un autre comptoir a modifié cette fiche entre-temps : elle indique maintenant %1. Notez-la de nouveau pour garder la vôtre, ou laissez.</translation>
+        <translation>Un autre comptoir a modifié cette fiche entre-temps&#xa0;: elle indique maintenant %1. Notez-la de nouveau pour garder la vôtre, ou laissez.</translation>
     </message>
 </context>
 <context>
@@ -3232,6 +3236,14 @@
     <message>
         <source>Also change what the shop is set to</source>
         <translation>Aussi changer les réglages du magasin</translation>
+    </message>
+    <message>
+        <source>A note for a reading and for trouble</source>
+        <translation>Un son pour une mesure et pour un problème</translation>
+    </message>
+    <message>
+        <source>Silent</source>
+        <translation>Silencieux</translation>
     </message>
 </context>
 <context>

@@ -35,6 +35,8 @@ constexpr ChoiceRow kChoices[] = {
     {"staff_role", "keeper", QT_TRANSLATE_NOOP("choices", "Also change what the shop is set to")},
     {"motion", "on", QT_TRANSLATE_NOOP("choices", "Moves gently")},
     {"motion", "off", QT_TRANSLATE_NOOP("choices", "Nothing moves")},
+    {"sounds", "on", QT_TRANSLATE_NOOP("choices", "A note for a reading and for trouble")},
+    {"sounds", "off", QT_TRANSLATE_NOOP("choices", "Silent")},
     {"kind", "pool", QT_TRANSLATE_NOOP("choices", "Pool")},
     {"kind", "spa", QT_TRANSLATE_NOOP("choices", "Spa")},
     {"kind", "swim_spa", QT_TRANSLATE_NOOP("choices", "Swim spa")},

@@ -31,6 +31,7 @@ Settings load_settings(const QString& file) {
   out.units = ini.value("shop/units", out.units).toString();
   out.theme = ini.value("screen/theme", out.theme).toString();
   out.motion = ini.value("screen/motion", out.motion).toBool();
+  out.sounds = ini.value("screen/sounds", out.sounds).toBool();
   out.printer = ini.value("sheet/printer").toString();
   out.backup_folder = ini.value("records/backup_folder").toString();
   out.keep_months = ini.value("records/keep_months", out.keep_months).toInt();
@@ -63,6 +64,7 @@ bool save_settings(const Settings& settings, const QString& file) {
   ini.setValue("shop/units", settings.units);
   ini.setValue("screen/theme", settings.theme);
   ini.setValue("screen/motion", settings.motion);
+  ini.setValue("screen/sounds", settings.sounds);
   ini.setValue("sheet/printer", settings.printer);
   ini.setValue("targets/public_code", settings.code);
   ini.setValue("records/backup_folder", settings.backup_folder);

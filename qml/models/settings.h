@@ -24,6 +24,7 @@ struct Settings {
   QString units = QStringLiteral("us");     // of a new customer: us or metric
   QString theme = QStringLiteral("light");  // light, dark or contrast
   bool motion = true;
+  bool sounds = true;
   QString printer;          // queue's name; empty: the machine's usual one
   QString backup_folder;    // empty: beside the records
   int keep_months = 0;      // names and addresses, after the last bottle; 0: as long as they are not erased

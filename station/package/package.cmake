@@ -63,7 +63,7 @@ set(CPACK_DEBIAN_ENABLE_COMPONENT_DEPENDS OFF)
 set(CPACK_DEBIAN_PACKAGE_SECTION science)
 set(CPACK_DEBIAN_COUNTER_PACKAGE_NAME brimline)
 set(CPACK_DEBIAN_COUNTER_PACKAGE_DEPENDS "adduser, fontconfig, ${needed}")
-set(CPACK_DEBIAN_COUNTER_PACKAGE_RECOMMENDS "cage, xwayland, cups, libgl1-mesa-dri")
+set(CPACK_DEBIAN_COUNTER_PACKAGE_RECOMMENDS "alsa-utils, cage, xwayland, cups, libgl1-mesa-dri")
 set(CPACK_DEBIAN_COUNTER_PACKAGE_SUGGESTS "brimline-photometer, postgresql")
 set(CPACK_COMPONENT_COUNTER_DESCRIPTION
     "The water-testing counter of a pool-and-spa shop\nA bottle of water comes over the counter: whose it is, what was read, what can be believed, what the water is doing, and a printed sheet that says what to add, when, and what is dangerous.\n.\nIt runs full screen under the kiosk compositor cage (brimline-kiosk.service) or in a window.")
