@@ -134,6 +134,7 @@ void check_people(Store& store) {
   const auto ids = [&](const std::string& text) {
     std::vector<std::string> out;
     const std::vector<Found> all = store.customers_matching(text).value();
+    out.reserve(all.size());
     for (const Found& found : all) out.push_back(found.customer.id);
     return out;
   };
