@@ -15,12 +15,12 @@ ColumnLayout {
     function edit() {
         const card = ticket.beginEdit();
         editing = true;
-        nameField.text = card.name;
-        phoneField.text = card.phone;
-        streetField.text = card.street;
-        emailField.text = card.email;
-        language = card.language;
-        units = card.units;
+        nameField.text = card["name"];
+        phoneField.text = card["phone"];
+        streetField.text = card["street"];
+        emailField.text = card["email"];
+        language = card["language"];
+        units = card["units"];
         nameField.forceActiveFocus();
     }
 
