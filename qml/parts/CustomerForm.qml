@@ -13,15 +13,18 @@ ColumnLayout {
     signal done
 
     function edit() {
-        const card = ticket.beginEdit();
         editing = true;
-        nameField.text = card["name"];
-        phoneField.text = card["phone"];
-        streetField.text = card["street"];
-        emailField.text = card["email"];
-        language = card["language"];
-        units = card["units"];
+        show(ticket.beginEdit());
         nameField.forceActiveFocus();
+    }
+
+    function show(card: var) {
+        nameField.text = card.name;
+        phoneField.text = card.phone;
+        streetField.text = card.street;
+        emailField.text = card.email;
+        language = card.language;
+        units = card.units;
     }
 
     function start(text: string) {
