@@ -131,6 +131,18 @@ void instrument_check_overdue(const Look& look, Remarks& remarks) {
 
 }  // namespace
 
+std::vector<const InstrumentCheck*> last_checks(const Supplies& supplies) {
+  std::map<std::pair<std::string, std::string>, const InstrumentCheck*> last;
+  for (const InstrumentCheck& check : supplies.checks) {
+    const InstrumentCheck*& known = last[{check.instrument, check.analyte.value_or("")}];
+    if (!known || hours_between(known->at, check.at) >= 0) known = &check;
+  }
+  std::vector<const InstrumentCheck*> out;
+  out.reserve(last.size());
+  for (const auto& [of, check] : last) out.push_back(check);
+  return out;
+}
+
 const ReagentLot* lot_in_use(const Supplies& supplies, const AnalyteId& analyte) {
   const ReagentLot* found = nullptr;
   for (const ReagentLot& lot : supplies.lots) {

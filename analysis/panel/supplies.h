@@ -42,6 +42,9 @@ struct Supplies {
   double warm_c = 30;                   // reagents kept warmer are doubted; a shop setting
 };
 
+// The last check of each instrument and channel, in the order of their names; they live in `supplies`.
+std::vector<const InstrumentCheck*> last_checks(const Supplies& supplies);
+
 // The lot a reading of this analyte is taken with now: of those opened and not gone the one opened last.
 const ReagentLot* lot_in_use(const Supplies& supplies, const AnalyteId& analyte);
 

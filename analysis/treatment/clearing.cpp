@@ -43,7 +43,8 @@ void plan_clearing(Draft& d) {
   if (s.bottle.occasion == Occasion::after_storm) d.act(Action::clean_filter, "clean_filter", {}, 1);
 }
 
-// Leaves and mud use chlorine up: after a storm and before the winter they come out ahead of any dose.
+// Leaves and mud use chlorine up: after a storm and before the winter they come out ahead of any dose;
+// common practice, no source.
 void plan_debris(Draft& d) {
   const bool winter = d.s.bottle.occasion == Occasion::closing && kind_of(d.s.vessel) == VesselKind::pool;
   const bool cleared_later = d.s.algae() || d.s.has(Sign::cloudy);

@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "qml/models/due_form.h"
 
-#include <QDir>
-#include <QSaveFile>
-
 #include <cmath>
 
 #include "qml/models/form_field.h"
+#include "qml/models/private_file.h"
 #include "station/reminder/calendar.h"
 #include "station/wording/sheet_words.h"
 
@@ -154,12 +152,7 @@ QString DueForm::write_entry(const DueVisit& due) const {
   const std::string text = calendar_entry(due, settings_.shop, words, counter_.now());
   const QString file = QDir(out_dir_).filePath(q(due.visit.bottle.code) + "-reminder.ics");
   if (!QDir().mkpath(out_dir_)) return tr("%1 cannot be made.").arg(out_dir_);
-  QSaveFile out(file);
-  const auto size = static_cast<qint64>(text.size());
-  if (!out.open(QIODevice::WriteOnly) ||
-      !out.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner) ||
-      out.write(text.data(), size) != size || !out.commit())
-    return tr("%1 cannot be written.").arg(file);
+  if (!write_privately(file, text)) return tr("%1 cannot be written.").arg(file);
   return tr("Written to %1: it may be sent to the customer, and names nobody.").arg(file);
 }
 

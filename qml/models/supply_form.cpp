@@ -5,8 +5,6 @@
 #include <QDate>
 #include <QVariantList>
 
-#include <map>
-
 #include "analysis/panel/analyte.h"
 #include "qml/models/clock_face.h"
 
@@ -211,13 +209,8 @@ QList<QVariantMap> lot_rows(const Counter& counter) {
 }
 
 QList<QVariantMap> check_rows(const Counter& counter) {
-  std::map<std::pair<std::string, std::string>, const InstrumentCheck*> last;
-  for (const InstrumentCheck& check : counter.written_supplies().checks) {
-    const InstrumentCheck*& known = last[{check.instrument, check.analyte.value_or("")}];
-    if (!known || hours_between(known->at, check.at) >= 0) known = &check;
-  }
   QList<QVariantMap> rows;
-  for (const auto& [of, check] : last) {
+  for (const InstrumentCheck* check : last_checks(counter.written_supplies())) {
     const bool overdue = days_since(check->at, counter.now()) > counter.written_supplies().check_every_days;
     rows.append({{"name", q(check->instrument)},
                  {"detail", name_of_analyte(check->analyte) + QStringLiteral(", ") +

@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "qml/models/week_form.h"
 
-#include <QDir>
-#include <QSaveFile>
-
 #include "qml/models/form_field.h"
+#include "qml/models/private_file.h"
 #include "station/week/week_words.h"
 
 namespace brimline {
@@ -115,12 +113,7 @@ QString WeekForm::write_table() const {
   const QString file =
       QDir(out_dir_).filePath(QStringLiteral("week-%1.csv").arg(q(week_->from.text().substr(0, 10))));
   if (!QDir().mkpath(out_dir_)) return tr("%1 cannot be made.").arg(out_dir_);
-  QSaveFile out(file);
-  const auto size = static_cast<qint64>(text.size());
-  if (!out.open(QIODevice::WriteOnly) ||
-      !out.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner) ||
-      out.write(text.data(), size) != size || !out.commit())
-    return tr("%1 cannot be written.").arg(file);
+  if (!write_privately(file, text)) return tr("%1 cannot be written.").arg(file);
   return tr("Written to %1. No names stand in it.").arg(file);
 }
 

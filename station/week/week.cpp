@@ -81,14 +81,10 @@ Reorder reorder_of(const LotUse& use, const Supplies& supplies, const Instant& n
 }
 
 std::vector<InstrumentCheck> overdue_checks(const Supplies& supplies, const Instant& now) {
-  std::map<std::pair<std::string, std::string>, const InstrumentCheck*> last;
-  for (const InstrumentCheck& check : supplies.checks) {
-    if (hours_between(check.at, now) < 0) continue;
-    const InstrumentCheck*& known = last[{check.instrument, check.analyte.value_or("")}];
-    if (!known || hours_between(known->at, check.at) >= 0) known = &check;
-  }
+  Supplies until = supplies;
+  std::erase_if(until.checks, [&](const InstrumentCheck& check) { return hours_between(check.at, now) < 0; });
   std::vector<InstrumentCheck> out;
-  for (const auto& [of, check] : last)
+  for (const InstrumentCheck* check : last_checks(until))
     if (!check->passed || days_between(check->at, now) > supplies.check_every_days) out.push_back(*check);
   return out;
 }

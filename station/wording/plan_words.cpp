@@ -5,6 +5,7 @@
 #include <cmath>
 #include <iterator>
 
+#include "station/wording/amount_words.h"
 #include "station/wording/clock_words.h"
 
 namespace brimline {
@@ -167,6 +168,8 @@ constexpr Sentence kSteps[] = {
      phrase("plan", "Take a fresh bottle and read pH, alkalinity and stabilizer again.")},
 };
 
+// A feeder that spits, a jug for each product, and where an oxidiser may not lie: from memory, common
+// practice of the trade. A day for salt to dissolve before the generator runs: common practice, no source.
 constexpr Sentence kCautions[] = {
     {"acid", phrase("plan",
                     "Acid burns: goggles and gloves on, the wind at your back, nobody downwind of you. Never "
@@ -286,45 +289,11 @@ constexpr Sentence kWhyNot[] = {
                                    "again; nothing is added until then.")},
 };
 
-std::string rounded(const Words& words, double v) {
-  if (v < 1) return words.number(std::max(0.05, std::round(v * 20) / 20), 2);
-  if (v < 10) return words.number(std::round(v * 10) / 10, 1);
-  if (v < 100) return words.number(std::round(v), 0);
-  return words.number(std::round(v / 5) * 5, 0);
-}
-
-std::string us_volume(const Words& words, Volume v) {
-  const double ounces = v.us_fluid_ounces();
-  if (ounces < 128) return words.say("plan", phrase("plan", "%1 fl oz"), {rounded(words, ounces)});
-  const double whole = std::floor(std::round(ounces) / 128);
-  const double rest = std::round(ounces) - whole * 128;
-  if (rest < 1) return words.say("plan", phrase("plan", "%1 gal"), {words.number(whole, 0)});
-  return words.say("plan", phrase("plan", "%1 gal and %2 fl oz"),
-                   {words.number(whole, 0), words.number(rest, 0)});
-}
-
-// A share of the vessel, as a meter or a bucket tells it.
-std::string water_words(const Words& words, Volume volume, double share, Units units) {
-  const auto two_digits = [](double v) {
-    const double step = std::pow(10, std::max(0.0, std::floor(std::log10(v)) - 1));
-    return std::round(v / step) * step;
-  };
-  if (units == Units::us)
-    return words.say("plan", phrase("plan", "about %1 gallons"),
-                     {words.number(two_digits(volume.us_gallons() * share), 0)});
-  const double m3 = volume.cubic_metres() * share;
-  if (m3 < 1)
-    return words.say("plan", phrase("plan", "about %1 litres"), {words.number(two_digits(m3 * 1000), 0)});
-  return words.say("plan", phrase("plan", "about %1 m³"), {words.number(m3, 1)});
-}
-
-std::string us_mass(const Words& words, Mass m) {
-  if (m.ounces() < 16)
-    return words.say("plan", phrase("plan", "%1 oz by weight"), {rounded(words, m.ounces())});
-  const double total = std::round(m.ounces()), pounds = std::floor(total / 16), rest = total - pounds * 16;
-  if (pounds >= 20 || rest < 1)
-    return words.say("plan", phrase("plan", "%1 lb"), {words.number(std::round(m.pounds()), 0)});
-  return words.say("plan", phrase("plan", "%1 lb %2 oz"), {words.number(pounds, 0), words.number(rest, 0)});
+// Acid before what raises pH is told as such: no reading of this bottle asks for it.
+bool for_ph(const Step& step) {
+  const auto& ids = step.for_findings;
+  return std::any_of(ids.begin(), ids.end(),
+                     [](const std::string& id) { return id.starts_with("ph_") || id.starts_with("si_"); });
 }
 
 }  // namespace
@@ -333,18 +302,6 @@ bool less_than_a_tablet(const DraftStep& d) {
   const auto& amount = d.step.amount;
   return d.note == "raise_bromine" && d.tablets && amount && amount->unit == "g" &&
          amount->value < kTabletGrams;
-}
-
-std::string temperature_words(const Words& words, double celsius, Units units) {
-  if (units == Units::us) return words.number(std::round(celsius * 1.8 + 32), 0) + " °F";
-  return words.number(celsius, 0) + " °C";
-}
-
-// Acid before what raises pH is told as such: no reading of this bottle asks for it.
-static bool for_ph(const Step& step) {
-  const auto& ids = step.for_findings;
-  return std::any_of(ids.begin(), ids.end(),
-                     [](const std::string& id) { return id.starts_with("ph_") || id.starts_with("si_"); });
 }
 
 std::string step_text(const Words& words, const DraftStep& d, std::string_view product,
@@ -390,15 +347,6 @@ std::string caution_text(const Words& words, std::string_view id, const std::str
 std::string why_not_text(const Words& words, std::string_view id) {
   const char* text = find(kWhyNot, id);
   return text ? words.say("plan", text) : std::string(id);
-}
-
-std::string household_amount(const Words& words, const ProductAmount& a, Units units) {
-  const bool liquid = a.unit == "L" || a.unit == "mL";
-  const double base = a.unit == "L" || a.unit == "kg" ? a.value : a.value / 1000;
-  if (units == Units::us)
-    return liquid ? us_volume(words, Volume::litres(base)) : us_mass(words, Mass::kilograms(base));
-  if (base < 1) return rounded(words, base * 1000) + (liquid ? " mL" : " g");
-  return words.number(std::round(base * 100) / 100, 2) + (liquid ? " L" : " kg");
 }
 
 std::vector<std::string> known_step_notes() {

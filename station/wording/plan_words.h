@@ -10,6 +10,7 @@
 
 #include "analysis/treatment/planner.h"
 #include "station/visit.h"
+#include "station/wording/amount_words.h"
 #include "station/wording/words.h"
 
 namespace brimline {
@@ -28,8 +29,6 @@ struct WaterCase {
 
 // One plain sentence with the reading it rests on.
 std::string finding_text(const Words& words, const Finding& finding, const WaterCase& where = {});
-// "104 °F" or "40 °C".
-std::string temperature_words(const Words& words, double celsius, Units units);
 // What the readings say of a sign the customer reported (a finding's id): its cause, or that they do not fit;
 // empty where they say nothing either way.
 std::string sign_cause(const Words& words, std::string_view sign, const std::vector<Finding>& findings,
@@ -54,10 +53,6 @@ std::string reading_in_words(const Words& words, const std::optional<AnalyteId>&
 // "7.9 ± 0.1": with the decimals that the first digit of its standard deviation asks for, and the unit.
 std::string measured_in_words(const Words& words, const std::optional<AnalyteId>& analyte,
                               const Measured& measured);
-
-// `amount` as the customer measures it: fl oz, oz and lb (never cups), or mL, L, g and kg; rounded to
-// what a household can measure.
-std::string household_amount(const Words& words, const ProductAmount& amount, Units units);
 
 // Ids that have a sentence, for tests.
 std::vector<std::string> known_finding_ids();

@@ -161,6 +161,40 @@ TEST(Care, ANewFillWithoutChlorineIsNotCalledBleached) {
   EXPECT_TRUE(says(plan_of(v), "sanitizer_doubtful"));
 }
 
+// Leaves and mud use chlorine up: they come out first. Common practice, no source.
+TEST(Care, LeavesComeOutBeforeTheFirstDose) {
+  Visit v = pool({{"ph", 7.5},
+                  {"total_alkalinity", 100},
+                  {"calcium_hardness", 250},
+                  {"free_chlorine", 0.5},
+                  {"total_chlorine", 0.5},
+                  {"cyanuric_acid", 40}});
+  for (const Occasion occasion : {Occasion::after_storm, Occasion::closing}) {
+    v.bottle.occasion = occasion;
+    const Plan plan = plan_of(v);
+    ASSERT_FALSE(plan.steps.empty());
+    EXPECT_EQ(plan.steps.front().action, Action::vacuum);
+    EXPECT_NE(chlorine_of(plan), nullptr);
+  }
+  v.bottle.occasion = Occasion::routine;
+  EXPECT_EQ(plan_of(v).steps.front().action, Action::add);
+}
+
+// What a jug or a household scale does not show is told to want something finer.
+TEST(Care, ASmallAmountSaysWhatMeasuresIt) {
+  Visit v = Household(6).visit(Sanitizer::chlorine, VesselKind::plunge);
+  v.bottle.readings = {Household::reading("ph", 7.5, 0.05), Household::reading("total_alkalinity", 100, 4),
+                       Household::reading("calcium_hardness", 200, 8),
+                       Household::reading("free_chlorine", 0.5, 0.05),
+                       Household::reading("total_chlorine", 0.6, 0.05)};
+  const auto fine = Contains(::testing::HasSubstr("syringe"));
+  v.vessel.volume = Volume::cubic_metres(0.9);
+  ASSERT_NE(chlorine_of(plan_of(v)), nullptr);
+  EXPECT_THAT(chlorine_of(plan_of(v))->cautions, fine);
+  v.vessel.volume = Volume::cubic_metres(9);
+  EXPECT_THAT(chlorine_of(plan_of(v))->cautions, ::testing::Not(fine));
+}
+
 TEST(Care, ASwimSpaGetsNoStabilizer) {
   Visit v = pool({{"ph", 7.5},
                   {"total_alkalinity", 100},
