@@ -748,6 +748,29 @@
     </message>
 </context>
 <context>
+    <name>TwinPart</name>
+    <message>
+        <source>There is another card: %1 (%2). Is it the same person?</source>
+        <translation>Hay otra ficha: %1 (%2). ¿Es la misma persona?</translation>
+    </message>
+    <message>
+        <source>Join the cards</source>
+        <translation>Unir las fichas</translation>
+    </message>
+    <message>
+        <source>Two people</source>
+        <translation>Dos personas</translation>
+    </message>
+    <message>
+        <source>Joined with this card: %1.</source>
+        <translation>Unida a esta ficha: %1.</translation>
+    </message>
+    <message>
+        <source>Take apart</source>
+        <translation>Separar</translation>
+    </message>
+</context>
+<context>
     <name>VesselPart</name>
     <message>
         <source>The vessel</source>
@@ -1155,6 +1178,14 @@
     <message>
         <source>Sounds</source>
         <translation>Sonidos</translation>
+    </message>
+    <message>
+        <source>Double cards</source>
+        <translation>Fichas dobles</translation>
+    </message>
+    <message>
+        <source>Cards that may be one person’s. Joined, their vessels and visits stand under one card; it can be taken apart again.</source>
+        <translation>Fichas que quizá sean de una misma persona. Unidas, sus vasos y visitas quedan en una sola ficha; se pueden volver a separar.</translation>
     </message>
 </context>
 <context>
@@ -2149,6 +2180,89 @@
     <message>
         <source>Another counter changed this card meanwhile: it stands now as %1. Write it down again to keep yours, or leave it.</source>
         <translation>Otro mostrador cambió esta ficha mientras tanto: ahora dice %1. Anótela de nuevo para conservar la suya, o déjela.</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::TwinsForm</name>
+    <message>
+        <source>One person: keep the first card</source>
+        <translation>Una persona: se queda la primera ficha</translation>
+    </message>
+    <message>
+        <source>One person: keep the second card</source>
+        <translation>Una persona: se queda la segunda ficha</translation>
+    </message>
+    <message>
+        <source>Two people</source>
+        <translation>Dos personas</translation>
+    </message>
+    <message>
+        <source>Take the last join apart</source>
+        <translation>Separar la última unión</translation>
+    </message>
+    <message>
+        <source>What the first pair of the list is</source>
+        <translation>Qué es el primer par de la lista</translation>
+    </message>
+    <message>
+        <source>Nobody</source>
+        <translation>Nadie</translation>
+    </message>
+    <message>
+        <source>No two cards look alike.</source>
+        <translation>No hay dos fichas que se parezcan.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Look through the cards</source>
+        <translation>Revisar las fichas</translation>
+    </message>
+    <message>
+        <source>Take apart</source>
+        <translation>Separar</translation>
+    </message>
+    <message>
+        <source>Join the cards</source>
+        <translation>Unir las fichas</translation>
+    </message>
+    <message>
+        <source>It stops in a moment ...</source>
+        <translation>Se detiene en un momento ...</translation>
+    </message>
+    <message>
+        <source>%1 % done ...</source>
+        <translation>%1 % hecho ...</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Detenido.</translation>
+    </message>
+    <message>
+        <source>Pairs that look alike: %1. Nothing is joined yet.</source>
+        <translation>Pares que se parecen: %1. Aún no se ha unido nada.</translation>
+    </message>
+    <message>
+        <source>Working ...</source>
+        <translation>En marcha ...</translation>
+    </message>
+    <message>
+        <source>Not done: %1</source>
+        <translation>No se ha hecho: %1</translation>
+    </message>
+    <message>
+        <source>Taken apart: both cards are as they were.</source>
+        <translation>Separadas: las dos fichas están como antes.</translation>
+    </message>
+    <message>
+        <source>Two people: %1 is not offered again.</source>
+        <translation>Dos personas: %1 no se vuelve a proponer.</translation>
+    </message>
+    <message>
+        <source>Joined: %1.</source>
+        <translation>Unidas: %1.</translation>
     </message>
 </context>
 <context>
@@ -6492,6 +6606,29 @@
     <message>
         <source>The newest</source>
         <translation>Los más nuevos</translation>
+    </message>
+</context>
+<context>
+    <name>twins</name>
+    <message>
+        <source>same phone</source>
+        <translation>mismo teléfono</translation>
+    </message>
+    <message>
+        <source>same email</source>
+        <translation>mismo correo electrónico</translation>
+    </message>
+    <message>
+        <source>same name and street</source>
+        <translation>mismo nombre y calle</translation>
+    </message>
+    <message>
+        <source>same street, a name in common</source>
+        <translation>misma calle, un nombre en común</translation>
+    </message>
+    <message>
+        <source>same name</source>
+        <translation>mismo nombre</translation>
     </message>
 </context>
 <context>

@@ -748,6 +748,29 @@
     </message>
 </context>
 <context>
+    <name>TwinPart</name>
+    <message>
+        <source>There is another card: %1 (%2). Is it the same person?</source>
+        <translation>Il y a une autre fiche : %1 (%2). Est-ce la même personne ?</translation>
+    </message>
+    <message>
+        <source>Join the cards</source>
+        <translation>Réunir les fiches</translation>
+    </message>
+    <message>
+        <source>Two people</source>
+        <translation>Deux personnes</translation>
+    </message>
+    <message>
+        <source>Joined with this card: %1.</source>
+        <translation>Réunie avec cette fiche : %1.</translation>
+    </message>
+    <message>
+        <source>Take apart</source>
+        <translation>Séparer</translation>
+    </message>
+</context>
+<context>
     <name>VesselPart</name>
     <message>
         <source>The vessel</source>
@@ -1155,6 +1178,14 @@
     <message>
         <source>Sounds</source>
         <translation>Sons</translation>
+    </message>
+    <message>
+        <source>Double cards</source>
+        <translation>Fiches en double</translation>
+    </message>
+    <message>
+        <source>Cards that may be one person’s. Joined, their vessels and visits stand under one card; it can be taken apart again.</source>
+        <translation>Des fiches qui sont peut-être celles d’une même personne. Réunies, leurs bassins et leurs visites se trouvent sous une seule fiche ; on peut les séparer à nouveau.</translation>
     </message>
 </context>
 <context>
@@ -2149,6 +2180,89 @@
     <message>
         <source>Another counter changed this card meanwhile: it stands now as %1. Write it down again to keep yours, or leave it.</source>
         <translation>Un autre comptoir a modifié cette fiche entre-temps&#xa0;: elle indique maintenant %1. Notez-la de nouveau pour garder la vôtre, ou laissez.</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::TwinsForm</name>
+    <message>
+        <source>One person: keep the first card</source>
+        <translation>Une personne : garder la première fiche</translation>
+    </message>
+    <message>
+        <source>One person: keep the second card</source>
+        <translation>Une personne : garder la seconde fiche</translation>
+    </message>
+    <message>
+        <source>Two people</source>
+        <translation>Deux personnes</translation>
+    </message>
+    <message>
+        <source>Take the last join apart</source>
+        <translation>Séparer la dernière réunion</translation>
+    </message>
+    <message>
+        <source>What the first pair of the list is</source>
+        <translation>Ce qu’est la première paire de la liste</translation>
+    </message>
+    <message>
+        <source>Nobody</source>
+        <translation>Personne</translation>
+    </message>
+    <message>
+        <source>No two cards look alike.</source>
+        <translation>Aucune fiche ne ressemble à une autre.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Look through the cards</source>
+        <translation>Parcourir les fiches</translation>
+    </message>
+    <message>
+        <source>Take apart</source>
+        <translation>Séparer</translation>
+    </message>
+    <message>
+        <source>Join the cards</source>
+        <translation>Réunir les fiches</translation>
+    </message>
+    <message>
+        <source>It stops in a moment ...</source>
+        <translation>Cela s’arrête dans un instant ...</translation>
+    </message>
+    <message>
+        <source>%1 % done ...</source>
+        <translation>%1&#xa0;% fait ...</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Arrêté.</translation>
+    </message>
+    <message>
+        <source>Pairs that look alike: %1. Nothing is joined yet.</source>
+        <translation>Paires qui se ressemblent : %1. Rien n’est encore réuni.</translation>
+    </message>
+    <message>
+        <source>Working ...</source>
+        <translation>En cours ...</translation>
+    </message>
+    <message>
+        <source>Not done: %1</source>
+        <translation>Pas fait : %1</translation>
+    </message>
+    <message>
+        <source>Taken apart: both cards are as they were.</source>
+        <translation>Séparées : les deux fiches sont comme avant.</translation>
+    </message>
+    <message>
+        <source>Two people: %1 is not offered again.</source>
+        <translation>Deux personnes : %1 n’est plus proposé.</translation>
+    </message>
+    <message>
+        <source>Joined: %1.</source>
+        <translation>Réunies : %1.</translation>
     </message>
 </context>
 <context>
@@ -6492,6 +6606,29 @@
     <message>
         <source>The newest</source>
         <translation>Les plus récents</translation>
+    </message>
+</context>
+<context>
+    <name>twins</name>
+    <message>
+        <source>same phone</source>
+        <translation>même téléphone</translation>
+    </message>
+    <message>
+        <source>same email</source>
+        <translation>même adresse électronique</translation>
+    </message>
+    <message>
+        <source>same name and street</source>
+        <translation>mêmes nom et rue</translation>
+    </message>
+    <message>
+        <source>same street, a name in common</source>
+        <translation>même rue, un nom en commun</translation>
+    </message>
+    <message>
+        <source>same name</source>
+        <translation>même nom</translation>
     </message>
 </context>
 <context>

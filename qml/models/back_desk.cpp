@@ -74,6 +74,10 @@ constexpr ShelfRow kShelves[] = {
     {"people", QT_TRANSLATE_NOOP("back", "People"),
      QT_TRANSLATE_NOOP("back",
                        "What is known of one customer, as a file for them, or forgotten when they ask.")},
+    {"twins", QT_TRANSLATE_NOOP("back", "Double cards"),
+     QT_TRANSLATE_NOOP("back",
+                       "Cards that may be one person’s. Joined, their vessels and visits stand under one "
+                       "card; it can be taken apart again.")},
     {"trail", QT_TRANSLATE_NOOP("back", "Audit trail"),
      QT_TRANSLATE_NOOP("back", "Who changed what, when, and why. Nothing here is ever changed or removed.")},
     {"products", QT_TRANSLATE_NOOP("back", "Shelf list"),
@@ -184,6 +188,7 @@ BackDesk::BackDesk(Settings& settings, QString file, QString out_dir, Counter& c
       tables_form_(counter, out_dir),
       due_form_(counter, settings, services, out_dir),
       week_form_(counter, settings, std::move(services), std::move(out_dir)),
+      twins_form_(counter),
       profiles_(QFileInfo(file_).dir().filePath("profiles")),
       listener_(settings_, profiles_),
       fields_({"key", "label", "value", "options"}),
@@ -206,6 +211,9 @@ BackDesk::BackDesk(Settings& settings, QString file, QString out_dir, Counter& c
   connect(&week_form_, &WeekForm::said, this, [this](const QString& sentence) {
     if (shelf_ == QLatin1String("week")) say(sentence);
   });
+  connect(&twins_form_, &TwinsForm::said, this, [this](const QString& sentence) {
+    if (shelf_ == QLatin1String("twins")) say(sentence);
+  });
   connect(&tables_form_, &TablesForm::brought_in, &counter_, &Counter::changed);
   refresh();
 }
@@ -225,6 +233,7 @@ BackForm* BackDesk::form() const {
   if (shelf_ == QLatin1String("due")) return &self->due_form_;
   if (shelf_ == QLatin1String("week")) return &self->week_form_;
   if (shelf_ == QLatin1String("tables")) return &self->tables_form_;
+  if (shelf_ == QLatin1String("twins")) return &self->twins_form_;
   return nullptr;
 }
 

@@ -18,6 +18,7 @@
 #include "qml/models/tables_form.h"
 #include "qml/models/target_form.h"
 #include "qml/models/trail_form.h"
+#include "qml/models/twins_form.h"
 #include "qml/models/week_form.h"
 
 namespace brimline {
@@ -82,6 +83,7 @@ class BackDesk : public QObject {
   TablesForm tables_form_;
   DueForm due_form_;
   WeekForm week_form_;
+  TwinsForm twins_form_;
   QString profiles_;  // the folder of the shop's own
   ListenerForm listener_;
   QString shelf_ = QStringLiteral("instrument");

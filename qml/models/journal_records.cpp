@@ -140,6 +140,29 @@ Records::Kept JournalRecords::erase_customer(const std::string& id, const std::s
   return kept;
 }
 
+std::vector<LookAlike> JournalRecords::look_alikes(const std::string& customer) {
+  auto found = courier_.ask<std::vector<LookAlike>>(
+      [customer](Store& shared) { return brimline::look_alikes(shared, customer); }, kMoment);
+  return found ? std::move(*found) : std::vector<LookAlike>();
+}
+
+// Joined in the shared records only; what is known here follows with the next of what others did.
+Records::Kept JournalRecords::join_customers(const std::string& kept, const std::string& gone) {
+  return there([kept, gone](Store& shared) { return brimline::join_customers(shared, kept, gone); });
+}
+Records::Kept JournalRecords::take_apart(const std::string& gone) {
+  return there([gone](Store& shared) { return brimline::take_apart(shared, gone); });
+}
+Records::Kept JournalRecords::tell_apart(const std::string& one, const std::string& other) {
+  return there([one, other](Store& shared) { return brimline::tell_apart(shared, one, other); });
+}
+
+std::optional<Customer> JournalRecords::customer(const std::string& id) {
+  auto found =
+      courier_.ask<std::optional<Customer>>([id](Store& shared) { return shared.customer(id); }, kMoment);
+  return found ? std::move(*found) : StoreRecords::customer(id);
+}
+
 std::optional<Visit> JournalRecords::visit(const std::string& id) {
   if (auto own = StoreRecords::visit(id)) return own;
   const auto found =

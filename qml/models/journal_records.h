@@ -37,6 +37,11 @@ class JournalRecords : public StoreRecords {
   Kept add_curve(const LotCurve& curve) override;
   Kept keep_staff(const StaffMember& member) override;
   Kept erase_customer(const std::string& id, const std::string& reason) override;
+  std::vector<LookAlike> look_alikes(const std::string& customer) override;
+  Kept join_customers(const std::string& kept, const std::string& gone) override;
+  Kept take_apart(const std::string& gone) override;
+  Kept tell_apart(const std::string& one, const std::string& other) override;
+  std::optional<Customer> customer(const std::string& id) override;
   std::optional<Visit> visit(const std::string& id) override;
   std::vector<Visit> visits_of_vessel(const std::string& vessel) override;
   std::vector<FoundCustomer> customers(const std::string& text) override;

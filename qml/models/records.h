@@ -15,6 +15,7 @@
 #include "station/overnight/overnight_test.h"
 #include "station/quality/quality_book.h"
 #include "station/reminder/due.h"
+#include "station/store/joining.h"
 #include "station/store/staff_book.h"
 #include "station/store/waiting_work.h"
 #include "station/visit.h"
@@ -63,6 +64,12 @@ class Records {
   virtual tl::expected<std::optional<Customer>, std::string> edit_customer(const Customer& seen,
                                                                            const Customer& now) = 0;
   virtual Kept erase_customer(const std::string& id, const std::string& reason) = 0;
+  // Cards that may be the same person's; two made one, taken apart again, told apart for good.
+  virtual std::vector<LookAlike> look_alikes(const std::string& customer) = 0;
+  virtual Kept join_customers(const std::string& kept, const std::string& gone) = 0;
+  virtual Kept take_apart(const std::string& gone) = 0;
+  virtual Kept tell_apart(const std::string& one, const std::string& other) = 0;
+  virtual std::optional<Customer> customer(const std::string& id) = 0;
   virtual std::vector<std::string> people_unseen_since(const Instant& day) = 0;
   // Vessels whose next bottle is due between the two, the longest overdue first.
   virtual std::vector<DueVisit> due_visits(const Instant& from, const Instant& until, int most) = 0;

@@ -146,6 +146,26 @@ Records::Kept StoreRecords::erase_customer(const std::string& id, const std::str
   return told(store_.erase_customer(id, reason));
 }
 
+std::vector<LookAlike> StoreRecords::look_alikes(const std::string& customer) {
+  return or_empty(brimline::look_alikes(store_, customer));
+}
+
+Records::Kept StoreRecords::join_customers(const std::string& kept, const std::string& gone) {
+  return told(brimline::join_customers(store_, kept, gone));
+}
+
+Records::Kept StoreRecords::take_apart(const std::string& gone) {
+  return told(brimline::take_apart(store_, gone));
+}
+
+Records::Kept StoreRecords::tell_apart(const std::string& one, const std::string& other) {
+  return told(brimline::tell_apart(store_, one, other));
+}
+
+std::optional<Customer> StoreRecords::customer(const std::string& id) {
+  return or_empty(store_.customer(id));
+}
+
 std::vector<std::string> StoreRecords::people_unseen_since(const Instant& day) {
   return or_empty(store_.customers_unseen_since(day));
 }

@@ -38,6 +38,11 @@ class StoreRecords : public Records {
   tl::expected<std::optional<Customer>, std::string> edit_customer(const Customer& seen,
                                                                    const Customer& now) override;
   Kept erase_customer(const std::string& id, const std::string& reason) override;
+  std::vector<LookAlike> look_alikes(const std::string& customer) override;
+  Kept join_customers(const std::string& kept, const std::string& gone) override;
+  Kept take_apart(const std::string& gone) override;
+  Kept tell_apart(const std::string& one, const std::string& other) override;
+  std::optional<Customer> customer(const std::string& id) override;
   std::vector<std::string> people_unseen_since(const Instant& day) override;
   std::optional<OwnersWeek> week(const Instant& from, const Supplies& supplies) override;
   std::vector<DueVisit> due_visits(const Instant& from, const Instant& until, int most) override;

@@ -35,7 +35,12 @@ QString vessel_words_of(const Words& words, const Visit& visit) {
 }
 
 Ticket::Ticket(Counter& counter, const Settings& settings, QObject* parent)
-    : QObject(parent), counter_(counter), settings_(settings), customers_({"customerId", "name", "detail"}) {
+    : QObject(parent),
+      counter_(counter),
+      settings_(settings),
+      customers_({"customerId", "name", "detail"}),
+      twin_(counter) {
+  connect(&twin_, &CardTwin::said, this, &Ticket::sayThat);
   connect(&counter_, &Counter::changed, this, &Ticket::onCounterChanged);
 }
 

@@ -6,6 +6,7 @@
 #include <QObject>
 #include <QVariantMap>
 
+#include "qml/models/card_twin.h"
 #include "qml/models/counter.h"
 #include "qml/models/row_model.h"
 #include "qml/models/settings.h"
@@ -27,6 +28,7 @@ class Ticket : public QObject {
   Q_PROPERTY(QString says READ says NOTIFY saysChanged)         // what could not be taken, or kept
   Q_PROPERTY(QString search READ search WRITE setSearch NOTIFY searchChanged)
   Q_PROPERTY(brimline::RowModel* customers READ customers CONSTANT)
+  Q_PROPERTY(brimline::CardTwin* twin READ twin CONSTANT)
   Q_PROPERTY(QString usualUnits READ usualUnits NOTIFY changed)
   Q_PROPERTY(QString usualLanguage READ usualLanguage NOTIFY changed)
 
@@ -44,6 +46,7 @@ class Ticket : public QObject {
   QString search() const { return search_; }
   void setSearch(const QString& text);
   RowModel* customers() { return &customers_; }
+  CardTwin* twin() { return &twin_; }
   QString usualUnits() const { return settings_.units; }
   QString usualLanguage() const { return settings_.language; }
 
@@ -76,6 +79,7 @@ class Ticket : public QObject {
   Counter& counter_;
   const Settings& settings_;
   RowModel customers_;
+  CardTwin twin_;
   QString search_, says_;
   std::optional<Customer> seen_;    // the card that is being edited, as it was read
   std::optional<Customer> before_;  // the last edit

@@ -45,6 +45,11 @@ ColumnLayout {
         text: part.ticket.customerLine
         pale: true
     }
+    TwinPart {
+        Layout.fillWidth: true
+        twin: part.ticket.twin
+        shown: part.known && !part.writing
+    }
     RowLayout {
         Layout.fillWidth: true
         visible: !part.known

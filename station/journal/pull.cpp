@@ -2,8 +2,10 @@
 #include "station/journal/pull.h"
 
 #include <algorithm>
+#include <iterator>
 #include <set>
 
+#include "station/store/joining.h"
 #include "station/store/tables.h"
 
 namespace brimline {
@@ -95,6 +97,40 @@ struct Pull {
     }));
   }
 
+  // Cards joined or taken apart there are so here too, as far as they are known here.
+  void joins() {
+    const auto there = take(joined_cards(shared), wrong);
+    const auto here = take(joined_cards(own), wrong);
+    if (wrong || there == here) return;
+    const auto has = [](const std::vector<JoinedCard>& all, const JoinedCard& one) {
+      return std::find(all.begin(), all.end(), one) != all.end();
+    };
+    for (const JoinedCard& one : here)
+      if (!has(there, one) && take_apart(own, one.id)) changed = true;
+    std::vector<JoinedCard> rest;
+    std::copy_if(there.begin(), there.end(), std::back_inserter(rest),
+                 [&](const JoinedCard& one) { return !has(here, one); });
+    // What goes into a card goes before that card goes into another.
+    while (!rest.empty() && !wrong) {
+      const auto next = std::find_if(rest.begin(), rest.end(), [&](const JoinedCard& one) {
+        return std::none_of(rest.begin(), rest.end(),
+                            [&](const JoinedCard& other) { return other.into == one.id; });
+      });
+      if (next == rest.end()) return;  // they go round: a damaged store
+      join(*next);
+      rest.erase(next);
+    }
+  }
+
+  void join(const JoinedCard& one) {
+    const auto gone = take(own.customer(one.id), wrong);
+    if (wrong || !gone || gone->id != one.id) return;
+    const auto kept = take(own.customer(one.into), wrong);
+    const auto card = kept ? std::optional<Customer>() : take(shared.customer(one.into), wrong);
+    if (wrong || (card && !own.save_customer(*card))) return;
+    if (join_customers(own, one.into, one.id)) changed = true;
+  }
+
   void erasures() {
     const auto there = take(shared.erased_customers(), wrong);
     const auto here = take(own.erased_customers(), wrong);
@@ -126,6 +162,7 @@ Stored<bool> pull_books(Store& shared, Store& own) {
   Pull pull{shared, own};
   for (const Book& book : kBooks)
     if (!pull.wrong) pull.book(book);
+  if (!pull.wrong) pull.joins();
   if (!pull.wrong) pull.erasures();
   return pull.result();
 }

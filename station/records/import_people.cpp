@@ -10,6 +10,7 @@
 #include "station/records/amounts.h"
 #include "station/records/moments.h"
 #include "station/store/fold.h"
+#include "station/store/joining.h"
 #include "station/store/people.h"
 #include "station/store/row.h"
 #include "station/visit_json.h"
@@ -233,7 +234,7 @@ Vessel ImportPeople::vessel(const std::string& id) {
 void ImportPeople::read(ImportTable& table, Import& out) {
   Customer said = customer_on(table);
   const bool given = !said.id.empty();
-  said.id = id_of(said);
+  said.id = or_trouble(standing_customer(store_, id_of(said))).value_or(id_of(said));
   if (!said.name && !(given && find(said.id)))
     table.fault("name", "a name, or the id of a customer that is known");
   judge(table, customer_to_json(said), read_customer);
@@ -336,6 +337,8 @@ std::optional<std::string> ImportPeople::customer_named(ImportTable& row, const 
 
 std::optional<ImportPeople::Owner> ImportPeople::owner_of(ImportTable& row) {
   Owner out{row.text("customer_id").value_or(""), row.text("vessel_id").value_or("")};
+  if (!out.customer.empty())
+    out.customer = or_trouble(standing_customer(store_, out.customer)).value_or(out.customer);
   const OwnedVessel* known = out.vessel.empty() ? nullptr : find_vessel(out.vessel);
   const auto name = row.text("name");
   if (out.customer.empty() && !name && known) out.customer = known->customer;

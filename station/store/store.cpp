@@ -4,6 +4,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "station/store/joining.h"
 #include "station/store/people.h"
 #include "station/store/row.h"
 #include "station/store/tables.h"
@@ -29,12 +30,16 @@ Stored<Store> Store::open(const std::string& url, Opening opening, const std::ve
 }
 
 Stored<void> Store::save_vessel(const Vessel& vessel, const std::string& customer_id) {
-  return connection_->transact(Access::write,
-                               [&] { put_vessel(*connection_, vessel, customer_id, Merge::replace); });
+  return connection_->transact(Access::write, [&] {
+    put_vessel(*connection_, vessel, joined_into(*connection_, customer_id).value_or(customer_id),
+               Merge::replace);
+  });
 }
 
 Stored<std::vector<Vessel>> Store::vessels_of(const std::string& customer_id) {
-  return connection_->transact(Access::read, [&] { return vessels_of_customer(*connection_, customer_id); });
+  return connection_->transact(Access::read, [&] {
+    return vessels_of_customer(*connection_, joined_into(*connection_, customer_id).value_or(customer_id));
+  });
 }
 
 Stored<std::optional<std::string>> Store::setting(const std::string& name) {

@@ -4,6 +4,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "station/store/joining.h"
 #include "station/store/people.h"
 #include "station/store/row.h"
 #include "station/store/store.h"
@@ -46,21 +47,59 @@ void rewrite(Connection& c, const std::string& ask, const std::string& put, cons
   }
 }
 
+// Of visits that were another customer's later, too.
+void forget_in_revisions(Connection& c, const std::string& id) {
+  c.tell("DELETE FROM erasing");
+  c.tell("INSERT INTO erasing (customer_id) VALUES (?)", {Connection::value(id)});
+  QString like = QString::fromStdString(ordered_json(id).dump());
+  like.replace('\\', "\\\\").replace('%', "\\%").replace('_', "\\_");
+  rewrite(c, "SELECT content, visit_id, revision FROM revisions WHERE content LIKE ? ESCAPE '\\'",
+          "UPDATE revisions SET content = ? WHERE visit_id = ? AND revision = ?", id, {"%" + like + "%"});
+  c.tell("DELETE FROM erasing");
+}
+
+// The cards that were laid by, so that they could be taken apart again: only their ids stay.
+void forget_what_was_joined(Connection& c, const std::string& gone) {
+  for (const QVariantList& row :
+       c.ask("SELECT content FROM joined_customers WHERE id = ?", {Connection::value(gone)})) {
+    ordered_json content = ordered_json::parse(Connection::text(row[0]), nullptr, false);
+    if (!content.is_object()) content = ordered_json::object();
+    for (const char* card : {"kept", "gone"})
+      if (content.contains(card) && content[card].is_object())
+        for (const char* field : kPersonal) content[card].erase(field);
+    c.tell("UPDATE joined_customers SET content = ? WHERE id = ?",
+           {Connection::value(content.dump()), Connection::value(gone)});
+  }
+}
+
 }  // namespace
 
 Stored<void> Store::save_customer(const Customer& customer) {
-  return connection_->transact(Access::write, [&] { put_customer(*connection_, customer, Merge::replace); });
+  return connection_->transact(Access::write, [&] {
+    if (const auto into = joined_into(*connection_, customer.id))
+      connection_->fail({StoreTrouble::refused, "customer " + customer.id + " was joined with " + *into});
+    else
+      put_customer(*connection_, customer, Merge::replace);
+  });
 }
 
 Stored<std::optional<Customer>> Store::customer(const std::string& id) {
-  return connection_->transact(Access::read, [&] { return card_of(*connection_, id); });
+  return connection_->transact(Access::read, [&] {
+    auto card = card_of(*connection_, id);
+    if (card || connection_->failed()) return card;
+    const auto into = joined_into(*connection_, id);
+    return into ? card_of(*connection_, *into) : std::nullopt;
+  });
 }
 
 Stored<std::optional<Customer>> Store::edit_customer(const Customer& seen, const Customer& now) {
   Connection& c = *connection_;
   return c.transact(Access::write, [&]() -> std::optional<Customer> {
     auto card = card_of(c, now.id);
-    const ordered_json was = customer_to_json(seen), is = customer_to_json(now);
+    const auto into = card ? std::nullopt : joined_into(c, now.id);
+    if (into) card = card_of(c, *into);
+    ordered_json was = customer_to_json(seen), is = customer_to_json(now);
+    if (into) was["id"] = is["id"] = *into;
     ordered_json out = card ? customer_to_json(*card) : is;
     for (const Column& column : customer_columns()) {
       const std::string key = column.name;
@@ -75,7 +114,7 @@ Stored<std::optional<Customer>> Store::edit_customer(const Customer& seen, const
       else
         out.erase(key);
       if (stands != value(is))
-        write_note({"customer", now.id, key, std::nullopt, std::nullopt, std::nullopt});
+        write_note({"customer", into.value_or(now.id), key, std::nullopt, std::nullopt, std::nullopt});
     }
     auto merged = read_customer(out.dump(), "customer");
     if (!merged)
@@ -91,21 +130,18 @@ Stored<void> Store::erase_customer(const std::string& id, const std::string& rea
   const bool sqlite = c.engine() == Engine::sqlite;
   auto done = c.transact(Access::write, [&] {
     if (!card_of(c, id)) return c.fail({StoreTrouble::refused, "there is no customer " + id});
-    const QVariant key = Connection::value(id);
-    c.tell("DELETE FROM erasing");
-    c.tell("INSERT INTO erasing (customer_id) VALUES (?)", {key});
     Customer nameless;
     nameless.id = id;
     put_customer(c, nameless, Merge::replace);
     rewrite(c, "SELECT circumstances, id FROM visits WHERE customer_id = ?",
-            "UPDATE visits SET circumstances = ? WHERE id = ?", id, {key});
-    // Of visits that were another customer's later, too.
-    QString like = QString::fromStdString(ordered_json(id).dump());
-    like.replace('\\', "\\\\").replace('%', "\\%").replace('_', "\\_");
-    rewrite(c, "SELECT content, visit_id, revision FROM revisions WHERE content LIKE ? ESCAPE '\\'",
-            "UPDATE revisions SET content = ? WHERE visit_id = ? AND revision = ?", id, {"%" + like + "%"});
-    c.tell("DELETE FROM erasing");
+            "UPDATE visits SET circumstances = ? WHERE id = ?", id, {Connection::value(id)});
+    forget_in_revisions(c, id);
     write_note({"customer", id, "erased", std::nullopt, std::nullopt, reason});
+    for (const std::string& gone : gone_into(c, id)) {
+      forget_in_revisions(c, gone);
+      forget_what_was_joined(c, gone);
+      write_note({"customer", gone, "erased", std::nullopt, std::nullopt, reason});
+    }
   });
   if (!done) return done;
   if (sqlite) {
@@ -116,6 +152,7 @@ Stored<void> Store::erase_customer(const std::string& id, const std::string& rea
     c.run("VACUUM customer_tokens");
     c.run("VACUUM visits");
     c.run("VACUUM revisions");
+    c.run("VACUUM joined_customers");
   }
   if (auto error = c.take_error(); error && error->trouble != StoreTrouble::busy)
     return tl::unexpected(std::move(*error));

@@ -8,6 +8,7 @@
 #include <nlohmann/json.hpp>
 
 #include "station/plan_json.h"
+#include "station/store/joining.h"
 #include "station/store/people.h"
 #include "station/store/row.h"
 #include "station/store/visit_rows.h"
@@ -85,19 +86,21 @@ Stored<Kept> Store::keep(const Visit& visit) {
       [&visit, &form, read_back] { read_back->set_value(comes_back(visit, form.whole())); });
   Connection& c = *connection_;
   const auto put = [&]() -> Kept {
-    const auto state = state_of(c, visit.id);
+    const auto of_standing = of_standing_customer(c, visit);
+    const Visit& now = of_standing ? *of_standing : visit;
+    const auto state = state_of(c, now.id);
     if (!state) {
-      put_whole(c, visit, form, nullptr, 1, true, false);
+      put_whole(c, now, of_standing ? VisitForm(now) : form, nullptr, 1, true, false);
       return Kept::kept;
     }
-    const auto earlier = load(c, visit.id);
+    const auto earlier = load(c, now.id);
     if (!earlier || c.failed()) return Kept::same;  // the error ends the transaction
-    if (*earlier == visit) {
-      if (!state->finished) c.tell("UPDATE visits SET finished = 1 WHERE id = ?", {id_value(visit.id)});
+    if (*earlier == now) {
+      if (!state->finished) c.tell("UPDATE visits SET finished = 1 WHERE id = ?", {id_value(now.id)});
       return Kept::same;
     }
-    revise(c, *earlier, visit, *state);
-    for (const AuditNote& note : differences(visit_to_json(*earlier), visit_to_json(visit), visit.id, true))
+    revise(c, *earlier, now, *state);
+    for (const AuditNote& note : differences(visit_to_json(*earlier), visit_to_json(now), now.id, true))
       write_note(note);
     return Kept::revised;
   };
@@ -120,10 +123,11 @@ Stored<bool> mirror(Store& store, const Visit& visit, bool finished) {
     if (!c.ask("SELECT id FROM waiting_work WHERE subject = ? LIMIT 1", {id_value(visit.id)}).empty() ||
         c.failed())
       return false;
-    const auto state = state_of(c, visit.id);
-    const auto earlier = state ? load(c, visit.id) : std::nullopt;
-    if (earlier && *earlier == visit && state->finished == finished) return false;
-    put_whole(c, visit, VisitForm(visit), nullptr, state ? state->revision : 1, finished, state.has_value());
+    const Visit now = of_standing_customer(c, visit).value_or(visit);
+    const auto state = state_of(c, now.id);
+    const auto earlier = state ? load(c, now.id) : std::nullopt;
+    if (earlier && *earlier == now && state->finished == finished) return false;
+    put_whole(c, now, VisitForm(now), nullptr, state ? state->revision : 1, finished, state.has_value());
     return true;
   });
 }
@@ -169,10 +173,11 @@ Stored<std::vector<Visit>> Store::open_bottles() {
 Stored<void> Store::begin_visit(const Visit& visit) {
   if (!comes_back(visit)) return tl::unexpected(cannot_be_kept(visit));
   return connection_->transact(Access::write, [&] {
-    if (state_of(*connection_, visit.id))
-      connection_->fail({StoreTrouble::refused, "there is a visit " + visit.id + " already"});
+    const Visit now = of_standing_customer(*connection_, visit).value_or(visit);
+    if (state_of(*connection_, now.id))
+      connection_->fail({StoreTrouble::refused, "there is a visit " + now.id + " already"});
     else
-      put_whole(*connection_, visit, VisitForm(visit), nullptr, 1, false, false);
+      put_whole(*connection_, now, VisitForm(now), nullptr, 1, false, false);
   });
 }
 
@@ -183,9 +188,9 @@ Stored<void> Store::update_visit(const Visit& visit) {
     const auto state = state_of(c, visit.id);
     const auto earlier = load_open(c, visit.id);
     if (!earlier) return;
-    put_circumstances(c, visit, &*earlier, state->revision, false, VisitForm(visit).circumstances);
+    Visit later = of_standing_customer(c, visit).value_or(visit);
+    put_circumstances(c, later, &*earlier, state->revision, false, VisitForm(later).circumstances);
     // What was not known before and is now is no change.
-    Visit later = visit;
     later.bottle.readings = earlier->bottle.readings;
     later.plan_as_told = earlier->plan_as_told;
     for (const AuditNote& note : differences(visit_to_json(*earlier), visit_to_json(later), visit.id, false))

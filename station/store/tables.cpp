@@ -30,6 +30,8 @@ constexpr StoredTable kTables[] = {
     {"staff", "id, name, role, pin_hash, gone, failures, wait_until_s", 7},
     {"audit_trail", "number, at_s, at, who, what, subject, field, before, after, reason", 10},
     {"done_work", "id, at_s", 2},
+    {"joined_customers", "id, into_id, content", 3},
+    {"told_apart", "id, other_id", 2},
     {"waiting_work", "number, id, kind, subject, content, who, at, refusal", 8}};
 }  // namespace
 

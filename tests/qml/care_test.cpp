@@ -172,6 +172,42 @@ TEST_F(CareAtTheCounter, ACardIsEditedAndTakenBack) {
   EXPECT_FALSE(ticket.edited());
 }
 
+TEST_F(CareAtTheCounter, TwoCardsOfOnePersonAreJoinedAndTakenApart) {
+  begin_customer("First");
+  Counter& counter = kiosk_->counter();
+  const auto phone = [](Visit& v) { v.customer->phone = "555-0101"; };
+  ASSERT_TRUE(counter.change(phone));
+  begin_customer("Second");
+  ASSERT_TRUE(counter.change(phone));
+  ASSERT_TRUE(counter.change([](Visit& v) { v.customer->street = "1 Invented Lane"; }));
+  kiosk_->desk().setPlace(Desk::Bottle);
+  ASSERT_TRUE(Hand::wait_for([&] { return hand_->text_of("twin_line").contains("First, 555-0101"); }, 5000));
+  EXPECT_TRUE(hand_->text_of("twin_line").contains("same phone"));
+  ASSERT_TRUE(hand_->touch("twin_join"));
+  EXPECT_EQ(counter.records().customers("555-0101").size(), 1u);
+  EXPECT_EQ(counter.records().vessels_of("C-Second").size(), 2u);
+  EXPECT_TRUE(hand_->text_of("twin_joined").contains("First, 555-0101"));
+  EXPECT_EQ(kiosk_->desk().ticket()->twin()->line(), "");
+  ASSERT_TRUE(hand_->touch("twin_apart"));
+  EXPECT_EQ(counter.records().customers("555-0101").size(), 2u);
+  ASSERT_TRUE(Hand::wait_for([&] { return hand_->touch("twin_leave"); }, 3000));
+  EXPECT_EQ(kiosk_->desk().ticket()->twin()->line(), "");
+  // In the Back room all of them, one after another.
+  begin_customer("Third");
+  ASSERT_TRUE(counter.change(phone));
+  act("twins", {});
+  ASSERT_TRUE(said("look alike: 2")) << back().says().toStdString();
+  ASSERT_EQ(back().rows()->count(), 2);
+  back().setValue("twins_act", "first");
+  back().apply();
+  EXPECT_TRUE(back().says().contains("Joined")) << back().says().toStdString();
+  EXPECT_EQ(counter.records().customers("555-0101").size(), 2u);
+  back().setValue("twins_act", "apart");
+  back().apply();
+  EXPECT_TRUE(back().says().contains("Taken apart")) << back().says().toStdString();
+  EXPECT_EQ(counter.records().customers("555-0101").size(), 3u);
+}
+
 TEST_F(CareAtTheCounter, ShowsTheWeekPrintsItAndWritesItAsATable) {
   begin_customer("Invented");
   ASSERT_TRUE(read("ph", 7.4));

@@ -7,6 +7,7 @@
 #include "station/journal/courier.h"
 #include "station/journal/journaled_store.h"
 #include "station/journal/pull.h"
+#include "station/store/joining.h"
 #include "tests/station/store/workshop.h"
 #include "tests/support/cut_proxy.h"
 #include "tests/support/postgresql_server.h"
@@ -236,6 +237,40 @@ TEST_F(Journal, BooksAndErasuresComeIn) {
   EXPECT_EQ(a->own->supplies()->lots, shared_->supplies()->lots);
   EXPECT_EQ(a->own->customer("C-1").value()->name, std::nullopt);
   EXPECT_FALSE(pull_books(*shared_, *a->own).value());  // nothing new
+}
+
+// Two cards joined in the shared records while a counter is away: what it wrote meanwhile under the id that
+// is gone comes to the card that is kept, and its own records follow.
+TEST_F(Journal, CardsJoinedElsewhereAreJoinedHere) {
+  auto a = counter("a.db");
+  Visit one = whole_visit("J-7"), other = whole_visit("J-8");
+  other.customer->id = "C-2";
+  other.vessel.id = "W-2";
+  for (const Visit& visit : {one, other}) {
+    ASSERT_TRUE(shared_->keep(visit));
+    ASSERT_TRUE(mirror(*a->own, visit, true));
+  }
+  wire_->cut();
+  Visit begun = fresh("J-9");
+  begun.customer->id = "C-2";
+  begun.vessel.id = "W-2";
+  ASSERT_TRUE(a->store->write(work::begin(begun)));
+  Customer seen = *other.customer, now = seen;
+  now.phone = "555-0177";
+  ASSERT_TRUE(a->store->write(work::customer(seen, now)));
+  ASSERT_TRUE(join_customers(*shared_, "C-1", "C-2"));
+  wire_->mend();
+  ASSERT_TRUE(a->carried());
+  EXPECT_EQ(shared_->visit("J-9").value()->customer->id, "C-1");
+  EXPECT_EQ(shared_->customer("C-1").value()->phone, "555-0177");
+  ASSERT_TRUE(pull_books(*shared_, *a->own));
+  EXPECT_EQ(a->own->visit("J-8").value()->customer->id, "C-1");
+  EXPECT_EQ(a->own->visit("J-9").value()->customer->id, "C-1");
+  EXPECT_EQ(joined_cards(*a->own).value(), joined_cards(*shared_).value());
+  EXPECT_FALSE(pull_books(*shared_, *a->own).value());  // nothing new
+  ASSERT_TRUE(take_apart(*shared_, "C-2"));
+  ASSERT_TRUE(pull_books(*shared_, *a->own).value());
+  EXPECT_EQ(a->own->visit("J-8").value()->customer->id, "C-2");
 }
 
 // The wire goes silent in the middle of a piece of work: nobody knows whether it was done, and it is done

@@ -5,6 +5,7 @@
 #include "station/records/amounts.h"
 #include "station/records/moments.h"
 #include "station/records/tables_out.h"
+#include "station/store/joining.h"
 #include "tests/station/store/workshop.h"
 
 namespace brimline::tests {
@@ -148,6 +149,22 @@ TEST_F(ImportTest, AnErasedCustomerDoesNotComeBack) {
   EXPECT_EQ(again.counts.customers, (ImportCount{0, 0}));
   ASSERT_TRUE(keep_import(store, again, {files.customers, {}}));
   EXPECT_TRUE(store.customers_matching("asa")->empty());
+}
+
+TEST_F(ImportTest, ATableFromBeforeACardWasJoinedComesToTheCardKept) {
+  auto store = Store::open(url()).value();
+  for (const char* id : {"C-1", "C-2"}) ASSERT_TRUE(store.save_customer(customer_named(id, "Bo Invented")));
+  ASSERT_TRUE(join_customers(store, "C-1", "C-2"));
+  const ImportFiles files{
+      {file("people.csv", "id,name,phone,vessel_id,kind\nC-2,Bo Invented,555-0101,W-2,pool\n")},
+      {file("readings.csv", "customer_id,vessel_id,taken_at,ph\nC-2,W-2,2025-06-14,7.4\n")}};
+  const Import import = looked_through(store, files);
+  EXPECT_EQ(import.counts.customers, (ImportCount{0, 1}));
+  ASSERT_TRUE(keep_import(store, import, files));
+  EXPECT_EQ(store.customer("C-1").value()->phone, "555-0101");
+  ASSERT_EQ(store.visits_of_vessel("W-2")->size(), 1u);
+  EXPECT_EQ(store.visits_of_vessel("W-2")->front().customer->id, "C-1");
+  EXPECT_EQ(looked_through(store, files).counts.visits, (ImportCount{0, 1}));
 }
 
 TEST_F(ImportTest, AmbiguousOwnersAreAskedFor) {

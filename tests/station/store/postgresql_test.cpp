@@ -88,6 +88,7 @@ TEST_F(PostgresqlStore, DoesWhatAnyStoreDoes) {
   run("audit_is_whole", check_audit_is_whole);
   run("staff", check_staff);
   run("erasure", check_erasure);
+  run("joining", check_joining);
   run("due", check_due);
   const std::string both = make("two_counters");
   Store one = Store::open(both).value(), other = Store::open(both).value();

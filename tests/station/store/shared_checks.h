@@ -19,6 +19,7 @@ void check_audit_is_whole(Store& store);
 void check_staff(Store& store);
 void check_two_counters_edit(Store& one, Store& other);  // both at the same records
 void check_erasure(Store& store);
+void check_joining(Store& store);     // two cards of one person
 void check_due(Store& store);         // whose next bottle is due
 void check_overnights(Store& store);  // set up, read by two counters, told
 

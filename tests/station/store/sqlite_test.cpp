@@ -70,6 +70,10 @@ TEST_F(SqliteStore, KnowsWhoseNextBottleIsDue) {
   Store store = open();
   check_due(store);
 }
+TEST_F(SqliteStore, JoinsTwoCardsOfOnePerson) {
+  Store store = open();
+  check_joining(store);
+}
 // Nor in the bytes that are free.
 TEST_F(SqliteStore, ErasureLeavesNoNameInTheFile) {
   {
@@ -242,7 +246,7 @@ TEST_F(SqliteStore, DamageIsTold) {
   for (int round = 0; round < 25; ++round) {
     std::string bytes = sound;
     for (int i = 0; i < 200; ++i) bytes[100 + random() % (bytes.size() - 100)] = static_cast<char>(random());
-    if (round == 0) std::fill(bytes.begin() + 4096 * 8, bytes.begin() + 4096 * 20, '\0');
+    if (round == 0) std::fill(bytes.begin() + 4096L * 8, bytes.begin() + 4096L * 20, '\0');
     if (round == 1) bytes.resize(bytes.size() / 2);
     write_file(path("bad.db"), bytes);
     const auto store = Store::open(url("bad.db"));
