@@ -5,7 +5,7 @@
 //   const Mass m = Mass::grams(16.79) * v.cubic_metres();
 //
 // Exact factors: US gallon 3.785411784 L, imperial gallon 4.54609 L, avoirdupois pound
-// 453.59237 g, US fluid ounce 29.5735295625 mL (NIST Special Publication 811, appendix B; from memory).
+// 453.59237 g, US fluid ounce 29.5735295625 mL, cubic foot 28.316846592 L (NIST Special Publication 811, appendix B; from memory).
 #pragma once
 
 #include <chrono>
@@ -53,6 +53,7 @@ class Volume : public Quantity<Volume> {
   static constexpr Volume litres(double v) { return of(v * 1e-3); }
   static constexpr Volume millilitres(double v) { return of(v * 1e-6); }
   static constexpr Volume us_gallons(double v) { return of(v * 3.785411784e-3); }
+  static constexpr Volume cubic_feet(double v) { return of(v * 28.316846592e-3); }
   static constexpr Volume imperial_gallons(double v) { return of(v * 4.54609e-3); }
   static constexpr Volume us_fluid_ounces(double v) { return of(v * 29.5735295625e-6); }
   constexpr double cubic_metres() const { return base(); }
