@@ -68,10 +68,11 @@ ApplicationWindow {
                         }
                     }
                     Part {
-                        title: "Field: empty, with a hint, filled"
+                        title: "Field: empty, with a hint, filled, with a fault"
                         Field { width: parent.width; name: "gallery_empty"; label: "Name" }
                         Field { width: parent.width; name: "gallery_hint"; label: "Standards"; hint: "0 0.001; 1 0.197" }
                         Field { width: parent.width; name: "gallery_full"; label: "Volume, m³"; value: "56.8" }
+                        Field { width: parent.width; name: "gallery_fault"; label: "Deepest, m"; value: "1.1"; fault: "This has to be deeper than the shallowest." }
                         Drag { width: parent.width; name: "gallery_drag"; label: "How much"; word: "75 % of what was told"; from: 0.25; to: 1.5; value: 0.75 }
                     }
                     Part {

@@ -12,6 +12,7 @@ FocusScope {
     property alias inputMethodHints: input.inputMethodHints
     property string name
     property bool secret: false  // not for others' eyes
+    property string fault  // what is wrong with what was written
     property string value  // what is known; shown until something else is written
     signal accepted
     signal edited(string text)   // with every letter
@@ -20,7 +21,7 @@ FocusScope {
     onValueChanged: input.text = value
     Component.onCompleted: if (value.length > 0) input.text = value
 
-    implicitHeight: caption.height + input.height
+    implicitHeight: caption.height + input.height + (field.fault.length > 0 ? wrong.implicitHeight : 0)
     implicitWidth: Ink.px(260)
 
     Line {
@@ -47,6 +48,7 @@ FocusScope {
         echoMode: field.secret ? TextInput.Password : TextInput.Normal
         selectByMouse: true
         Accessible.name: field.label.length > 0 ? field.label : placeholderText
+        Accessible.description: field.fault
         onAccepted: field.accepted()
         onTextEdited: field.edited(text)
         onEditingFinished: if (text !== field.value) field.written(text)
@@ -57,5 +59,15 @@ FocusScope {
                 color: input.activeFocus ? Ink.accent : Ink.ink
             }
         }
+    }
+    Line {
+        id: wrong
+        objectName: field.name + "_fault"
+        anchors.top: input.bottom
+        width: parent.width
+        visible: field.fault.length > 0
+        text: field.fault
+        font.pixelSize: Ink.small
+        color: Ink.accent
     }
 }
