@@ -5,7 +5,8 @@
 //   const Mass m = Mass::grams(16.79) * v.cubic_metres();
 //
 // Exact factors: US gallon 3.785411784 L, imperial gallon 4.54609 L, avoirdupois pound
-// 453.59237 g, US fluid ounce 29.5735295625 mL, cubic foot 28.316846592 L (NIST Special Publication 811, appendix B; from memory).
+// 453.59237 g, US fluid ounce 29.5735295625 mL, cubic foot 28.316846592 L (NIST Special Publication 811,
+// appendix B; from memory).
 #pragma once
 
 #include <chrono>

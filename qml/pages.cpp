@@ -53,6 +53,29 @@ void each_page(Kiosk& kiosk, const std::function<void(const QString& name)>& see
     rest_and_see("card");
     click("drop_customer");
   }
+  // The volume by its shape, worked out, and by the meter, with a fault at its place.
+  const auto volume_page = [&](const QString& name, const QString& way, const QStringList& texts) {
+    VolumeForm& form = *desk.ticket()->volume();
+    form.setWay(way);
+    form.setBottom("two_parts");
+    const QVariantList asked = form.asked();
+    const auto settle_texts = [&] {
+      for (int i = 0; i < asked.size() && i < texts.size(); ++i)
+        form.settle(asked[i].toMap().value("key").toString(), texts[i]);
+    };
+    settle_texts();
+    form.setShown(true);
+    settle_texts();  // so that faults are told
+    settle(kiosk);
+    if (auto* left = kiosk.window()->findChild<QQuickItem*>("bottle_left"))
+      left->setProperty("contentY", left->property("contentHeight").toReal() - left->height());
+    rest_and_see(name);
+    form.setShown(false);
+  };
+  if (!desk.ticket()->customer().isEmpty()) {
+    volume_page("volume", "rounded_ends", {"10.5", "5", "1.2", "2.1", "4"});
+    volume_page("volume_meter", "meter", {"135000", "120000"});
+  }
   desk.setPlace(Desk::Findings);
   if (auto* numbers = kiosk.window()->findChild<QObject*>("findings_page")) {
     numbers->setProperty("behind", true);

@@ -793,6 +793,41 @@
     </message>
 </context>
 <context>
+    <name>VolumePart</name>
+    <message>
+        <source>Work the volume out</source>
+        <translation>Calcular el volumen</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>The volume by its shape, or by meter</source>
+        <translation>El volumen por su forma, o por contador</translation>
+    </message>
+    <message>
+        <source>Its bottom</source>
+        <translation>Su fondo</translation>
+    </message>
+    <message>
+        <source>The meter counts</source>
+        <translation>El contador cuenta</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Medido</translation>
+    </message>
+    <message>
+        <source>Take this volume</source>
+        <translation>Tomar este volumen</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Dejarlo así</translation>
+    </message>
+</context>
+<context>
     <name>YearPart</name>
     <message>
         <source>A year of one reading</source>
@@ -2181,6 +2216,14 @@
         <source>Another counter changed this card meanwhile: it stands now as %1. Write it down again to keep yours, or leave it.</source>
         <translation>Otro mostrador cambió esta ficha mientras tanto: ahora dice %1. Anótela de nuevo para conservar la suya, o déjela.</translation>
     </message>
+    <message>
+        <source>From the water’s answers, ± %1 %</source>
+        <translation>Por las respuestas del agua, ± %1 %</translation>
+    </message>
+    <message>
+        <source>Known to ± %1 %</source>
+        <translation>Conocido a ± %1 %</translation>
+    </message>
 </context>
 <context>
     <name>brimline::TwinsForm</name>
@@ -2263,6 +2306,89 @@
     <message>
         <source>Joined: %1.</source>
         <translation>Unidas: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::VolumeForm</name>
+    <message>
+        <source>Rectangle</source>
+        <translation>Rectángulo</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Redonda</translation>
+    </message>
+    <message>
+        <source>Oval</source>
+        <translation>Óvalo</translation>
+    </message>
+    <message>
+        <source>Rounded ends</source>
+        <translation>Extremos redondos</translation>
+    </message>
+    <message>
+        <source>Kidney</source>
+        <translation>Riñón</translation>
+    </message>
+    <message>
+        <source>Other, by area</source>
+        <translation>Otra, por área</translation>
+    </message>
+    <message>
+        <source>Water meter</source>
+        <translation>Contador de agua</translation>
+    </message>
+    <message>
+        <source>One depth</source>
+        <translation>Una sola profundidad</translation>
+    </message>
+    <message>
+        <source>Sloping</source>
+        <translation>En pendiente</translation>
+    </message>
+    <message>
+        <source>A shallow and a deep part</source>
+        <translation>Una parte baja y otra honda</translation>
+    </message>
+    <message>
+        <source>With a tape</source>
+        <translation>Con cinta métrica</translation>
+    </message>
+    <message>
+        <source>By eye, or from memory</source>
+        <translation>A ojo, o de memoria</translation>
+    </message>
+    <message>
+        <source>US gallons</source>
+        <translation>galones de EE. UU.</translation>
+    </message>
+    <message>
+        <source>Cubic feet</source>
+        <translation>Pies cúbicos</translation>
+    </message>
+    <message>
+        <source>%1, the ± being one standard deviation.</source>
+        <translation>%1; el ± es una desviación típica.</translation>
+    </message>
+    <message>
+        <source>By meter, ± %1 %</source>
+        <translation>Por contador, ± %1 %</translation>
+    </message>
+    <message>
+        <source>By its shape, ± %1 %</source>
+        <translation>Por su forma, ± %1 %</translation>
+    </message>
+    <message>
+        <source>This could not be kept: %1</source>
+        <translation>No se pudo guardar: %1</translation>
+    </message>
+    <message>
+        <source>Taken: %1. Before, it was %2.</source>
+        <translation>Tomado: %1. Antes era %2.</translation>
+    </message>
+    <message>
+        <source>Taken: %1.</source>
+        <translation>Tomado: %1.</translation>
     </message>
 </context>
 <context>
@@ -3628,6 +3754,10 @@
     <message>
         <source>The volume on file, %1, was taken from how the water answered; before, it was %2.</source>
         <translation>El volumen de la ficha, %1, se tomó de cómo respondió el agua; antes era %2.</translation>
+    </message>
+    <message>
+        <source>%1 L</source>
+        <translation>%1 L</translation>
     </message>
 </context>
 <context>
@@ -6629,6 +6759,173 @@
     <message>
         <source>same name</source>
         <translation>mismo nombre</translation>
+    </message>
+</context>
+<context>
+    <name>volume</name>
+    <message>
+        <source>Length</source>
+        <translation>Largo</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Ancho</translation>
+    </message>
+    <message>
+        <source>Width of the narrow end</source>
+        <translation>Ancho del extremo estrecho</translation>
+    </message>
+    <message>
+        <source>Area of the water</source>
+        <translation>Área del agua</translation>
+    </message>
+    <message>
+        <source>Depth of the water</source>
+        <translation>Profundidad del agua</translation>
+    </message>
+    <message>
+        <source>Deepest</source>
+        <translation>Lo más hondo</translation>
+    </message>
+    <message>
+        <source>Length of the deep part, to the middle of the slope</source>
+        <translation>Largo de la parte honda, hasta la mitad de la pendiente</translation>
+    </message>
+    <message>
+        <source>Meter before</source>
+        <translation>Contador antes</translation>
+    </message>
+    <message>
+        <source>Meter after</source>
+        <translation>Contador después</translation>
+    </message>
+    <message>
+        <source>Across</source>
+        <translation>De lado a lado</translation>
+    </message>
+    <message>
+        <source>Width of the wide end</source>
+        <translation>Ancho del extremo ancho</translation>
+    </message>
+    <message>
+        <source>Shallowest</source>
+        <translation>Lo menos hondo</translation>
+    </message>
+    <message>
+        <source>US gallons</source>
+        <translation>galones de EE. UU.</translation>
+    </message>
+    <message>
+        <source>cubic feet</source>
+        <translation>pies cúbicos</translation>
+    </message>
+    <message>
+        <source>square feet</source>
+        <translation>pies cuadrados</translation>
+    </message>
+    <message>
+        <source>feet</source>
+        <translation>pies</translation>
+    </message>
+    <message>
+        <source>%1 ft %2 in</source>
+        <translation>%1 ft %2 in</translation>
+    </message>
+    <message>
+        <source>sq ft</source>
+        <translation>ft²</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>ft</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be read: write 16.5, or 16 6 for 16 feet 6 inches.</source>
+        <translation>«%1» no se entiende: escriba 16,5, o 16 6 para 16 pies y 6 pulgadas.</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be read: write a number.</source>
+        <translation>«%1» no se entiende: escriba un número.</translation>
+    </message>
+    <message>
+        <source>This is wanted too.</source>
+        <translation>Esto también hace falta.</translation>
+    </message>
+    <message>
+        <source>A meter never stands below zero.</source>
+        <translation>Un contador nunca marca menos de cero.</translation>
+    </message>
+    <message>
+        <source>A number above zero is wanted.</source>
+        <translation>Hace falta un número mayor que cero.</translation>
+    </message>
+    <message>
+        <source>Hardly anything went through: look at the digits and the unit again.</source>
+        <translation>No pasó casi nada: mire otra vez las cifras y la unidad.</translation>
+    </message>
+    <message>
+        <source>Too small for a vessel: look at the unit again.</source>
+        <translation>Demasiado poco para un vaso: mire otra vez la unidad.</translation>
+    </message>
+    <message>
+        <source>Too large for a vessel: look at the digits and the unit again.</source>
+        <translation>Demasiado para un vaso: mire otra vez las cifras y la unidad.</translation>
+    </message>
+    <message>
+        <source>This has to be deeper than the shallowest.</source>
+        <translation>Ha de ser más hondo que lo menos hondo.</translation>
+    </message>
+    <message>
+        <source>A part has to be shorter than the whole length.</source>
+        <translation>Una parte ha de ser más corta que el largo entero.</translation>
+    </message>
+    <message>
+        <source>This cannot be more than the length: the round ends close it.</source>
+        <translation>No puede ser más que el largo: los extremos redondos lo cierran.</translation>
+    </message>
+    <message>
+        <source>Lower than before. If the meter went past its last digit, write a 1 before all of its digits.</source>
+        <translation>Menos que antes. Si el contador dio la vuelta, escriba un 1 delante de todas sus cifras.</translation>
+    </message>
+    <message>
+        <source>The same as before: nothing went through.</source>
+        <translation>Igual que antes: no pasó nada.</translation>
+    </message>
+    <message>
+        <source>Right only where the vessel was empty and nothing else ran through the meter. A meter may be 2 % off; the level it was filled to counts for 3 %.</source>
+        <translation>Cierto solo si el vaso estaba vacío y nada más pasó por el contador. Un contador puede fallar un 2 %; el nivel al que se llenó cuenta un 3 %.</translation>
+    </message>
+    <message>
+        <source>A kidney’s area by rule of thumb, 0.45 × both widths × length: common practice, no source; taken as right within 8 %.</source>
+        <translation>El área de un riñón por regla práctica, 0,45 × los dos anchos × largo: uso común, sin fuente; se toma como cierta al 8 %.</translation>
+    </message>
+    <message>
+        <source>The area as it was told, times the depth.</source>
+        <translation>El área como se dijo, por la profundidad.</translation>
+    </message>
+    <message>
+        <source>The area is exact geometry, where the shape is true.</source>
+        <translation>El área es geometría exacta, si la forma es la de verdad.</translation>
+    </message>
+    <message>
+        <source>The mean depth is exact where the bottom falls evenly.</source>
+        <translation>La profundidad media es exacta si el fondo baja por igual.</translation>
+    </message>
+    <message>
+        <source>Hardly any vessel of this kind holds that: measure again.</source>
+        <translation>Casi ningún vaso de este tipo tiene eso: mida otra vez.</translation>
+    </message>
+    <message>
+        <source>That deep is rare at a home: look at the unit again.</source>
+        <translation>Tanta profundidad es rara en una casa: mire otra vez la unidad.</translation>
+    </message>
+    <message>
+        <source>Seats take room that the outline does not show: the maker’s figure is nearer, where there is one.</source>
+        <translation>Los asientos ocupan un sitio que el contorno no muestra: el dato del fabricante se acerca más, si lo hay.</translation>
+    </message>
+    <message>
+        <source>On file: %1. Both cannot be right within their errors: ask before it is taken.</source>
+        <translation>En la ficha: %1. No pueden ser ciertos los dos dentro de sus errores: pregunte antes de tomarlo.</translation>
     </message>
 </context>
 <context>

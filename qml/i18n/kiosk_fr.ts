@@ -751,7 +751,7 @@
     <name>TwinPart</name>
     <message>
         <source>There is another card: %1 (%2). Is it the same person?</source>
-        <translation>Il y a une autre fiche : %1 (%2). Est-ce la même personne ?</translation>
+        <translation>Il y a une autre fiche&#xa0;:&#x202f;%1 (%2). Est-ce la même personne&#x202f;?</translation>
     </message>
     <message>
         <source>Join the cards</source>
@@ -763,7 +763,7 @@
     </message>
     <message>
         <source>Joined with this card: %1.</source>
-        <translation>Réunie avec cette fiche : %1.</translation>
+        <translation>Réunie avec cette fiche&#xa0;:&#x202f;%1.</translation>
     </message>
     <message>
         <source>Take apart</source>
@@ -790,6 +790,41 @@
     <message>
         <source>Undo</source>
         <translation>Annuler</translation>
+    </message>
+</context>
+<context>
+    <name>VolumePart</name>
+    <message>
+        <source>Work the volume out</source>
+        <translation>Calculer le volume</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>The volume by its shape, or by meter</source>
+        <translation>Le volume par sa forme, ou au compteur</translation>
+    </message>
+    <message>
+        <source>Its bottom</source>
+        <translation>Son fond</translation>
+    </message>
+    <message>
+        <source>The meter counts</source>
+        <translation>Le compteur compte en</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Mesuré</translation>
+    </message>
+    <message>
+        <source>Take this volume</source>
+        <translation>Prendre ce volume</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Laisser ainsi</translation>
     </message>
 </context>
 <context>
@@ -1185,7 +1220,7 @@
     </message>
     <message>
         <source>Cards that may be one person’s. Joined, their vessels and visits stand under one card; it can be taken apart again.</source>
-        <translation>Des fiches qui sont peut-être celles d’une même personne. Réunies, leurs bassins et leurs visites se trouvent sous une seule fiche ; on peut les séparer à nouveau.</translation>
+        <translation>Des fiches qui sont peut-être celles d’une même personne. Réunies, leurs bassins et leurs visites se trouvent sous une seule fiche&#x202f;; on peut les séparer à nouveau.</translation>
     </message>
 </context>
 <context>
@@ -2181,16 +2216,24 @@
         <source>Another counter changed this card meanwhile: it stands now as %1. Write it down again to keep yours, or leave it.</source>
         <translation>Un autre comptoir a modifié cette fiche entre-temps&#xa0;: elle indique maintenant %1. Notez-la de nouveau pour garder la vôtre, ou laissez.</translation>
     </message>
+    <message>
+        <source>From the water’s answers, ± %1 %</source>
+        <translation>D’après les réponses de l’eau, ± %1 %</translation>
+    </message>
+    <message>
+        <source>Known to ± %1 %</source>
+        <translation>Connu à ± %1 %</translation>
+    </message>
 </context>
 <context>
     <name>brimline::TwinsForm</name>
     <message>
         <source>One person: keep the first card</source>
-        <translation>Une personne : garder la première fiche</translation>
+        <translation>Une personne&#xa0;: garder la première fiche</translation>
     </message>
     <message>
         <source>One person: keep the second card</source>
-        <translation>Une personne : garder la seconde fiche</translation>
+        <translation>Une personne&#xa0;: garder la seconde fiche</translation>
     </message>
     <message>
         <source>Two people</source>
@@ -2242,7 +2285,7 @@
     </message>
     <message>
         <source>Pairs that look alike: %1. Nothing is joined yet.</source>
-        <translation>Paires qui se ressemblent : %1. Rien n’est encore réuni.</translation>
+        <translation>Paires qui se ressemblent&#xa0;:&#x202f;%1. Rien n’est encore réuni.</translation>
     </message>
     <message>
         <source>Working ...</source>
@@ -2250,19 +2293,102 @@
     </message>
     <message>
         <source>Not done: %1</source>
-        <translation>Pas fait : %1</translation>
+        <translation>Pas fait&#xa0;:&#x202f;%1</translation>
     </message>
     <message>
         <source>Taken apart: both cards are as they were.</source>
-        <translation>Séparées : les deux fiches sont comme avant.</translation>
+        <translation>Séparées&#xa0;: les deux fiches sont comme avant.</translation>
     </message>
     <message>
         <source>Two people: %1 is not offered again.</source>
-        <translation>Deux personnes : %1 n’est plus proposé.</translation>
+        <translation>Deux personnes&#xa0;:&#x202f;%1 n’est plus proposé.</translation>
     </message>
     <message>
         <source>Joined: %1.</source>
-        <translation>Réunies : %1.</translation>
+        <translation>Réunies&#xa0;:&#x202f;%1.</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::VolumeForm</name>
+    <message>
+        <source>Rectangle</source>
+        <translation>Rectangle</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Rond</translation>
+    </message>
+    <message>
+        <source>Oval</source>
+        <translation>Ovale</translation>
+    </message>
+    <message>
+        <source>Rounded ends</source>
+        <translation>Bouts arrondis</translation>
+    </message>
+    <message>
+        <source>Kidney</source>
+        <translation>Haricot</translation>
+    </message>
+    <message>
+        <source>Other, by area</source>
+        <translation>Autre, par l’aire</translation>
+    </message>
+    <message>
+        <source>Water meter</source>
+        <translation>Compteur d’eau</translation>
+    </message>
+    <message>
+        <source>One depth</source>
+        <translation>Une seule profondeur</translation>
+    </message>
+    <message>
+        <source>Sloping</source>
+        <translation>En pente</translation>
+    </message>
+    <message>
+        <source>A shallow and a deep part</source>
+        <translation>Une partie basse, une profonde</translation>
+    </message>
+    <message>
+        <source>With a tape</source>
+        <translation>Au mètre</translation>
+    </message>
+    <message>
+        <source>By eye, or from memory</source>
+        <translation>À l’œil ou de mémoire</translation>
+    </message>
+    <message>
+        <source>US gallons</source>
+        <translation>gallons US</translation>
+    </message>
+    <message>
+        <source>Cubic feet</source>
+        <translation>Pieds cubes</translation>
+    </message>
+    <message>
+        <source>%1, the ± being one standard deviation.</source>
+        <translation>%1 ; le ± est un écart-type.</translation>
+    </message>
+    <message>
+        <source>By meter, ± %1 %</source>
+        <translation>Au compteur, ± %1 %</translation>
+    </message>
+    <message>
+        <source>By its shape, ± %1 %</source>
+        <translation>Par sa forme, ± %1 %</translation>
+    </message>
+    <message>
+        <source>This could not be kept: %1</source>
+        <translation>Impossible d’enregistrer : %1</translation>
+    </message>
+    <message>
+        <source>Taken: %1. Before, it was %2.</source>
+        <translation>Pris : %1. Avant, c’était %2.</translation>
+    </message>
+    <message>
+        <source>Taken: %1.</source>
+        <translation>Pris : %1.</translation>
     </message>
 </context>
 <context>
@@ -3628,6 +3754,10 @@
     <message>
         <source>The volume on file, %1, was taken from how the water answered; before, it was %2.</source>
         <translation>Le volume en fiche, %1, a été tiré de la réponse de l’eau&#x202f;; avant, c’était %2.</translation>
+    </message>
+    <message>
+        <source>%1 L</source>
+        <translation>%1 L</translation>
     </message>
 </context>
 <context>
@@ -6629,6 +6759,173 @@
     <message>
         <source>same name</source>
         <translation>même nom</translation>
+    </message>
+</context>
+<context>
+    <name>volume</name>
+    <message>
+        <source>Length</source>
+        <translation>Longueur</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Largeur</translation>
+    </message>
+    <message>
+        <source>Width of the narrow end</source>
+        <translation>Largeur du petit bout</translation>
+    </message>
+    <message>
+        <source>Area of the water</source>
+        <translation>Aire de l’eau</translation>
+    </message>
+    <message>
+        <source>Depth of the water</source>
+        <translation>Profondeur de l’eau</translation>
+    </message>
+    <message>
+        <source>Deepest</source>
+        <translation>Au plus profond</translation>
+    </message>
+    <message>
+        <source>Length of the deep part, to the middle of the slope</source>
+        <translation>Longueur de la partie profonde, jusqu’au milieu de la pente</translation>
+    </message>
+    <message>
+        <source>Meter before</source>
+        <translation>Compteur avant</translation>
+    </message>
+    <message>
+        <source>Meter after</source>
+        <translation>Compteur après</translation>
+    </message>
+    <message>
+        <source>Across</source>
+        <translation>Diamètre</translation>
+    </message>
+    <message>
+        <source>Width of the wide end</source>
+        <translation>Largeur du grand bout</translation>
+    </message>
+    <message>
+        <source>Shallowest</source>
+        <translation>Au moins profond</translation>
+    </message>
+    <message>
+        <source>US gallons</source>
+        <translation>gallons US</translation>
+    </message>
+    <message>
+        <source>cubic feet</source>
+        <translation>pieds cubes</translation>
+    </message>
+    <message>
+        <source>square feet</source>
+        <translation>pieds carrés</translation>
+    </message>
+    <message>
+        <source>feet</source>
+        <translation>pieds</translation>
+    </message>
+    <message>
+        <source>%1 ft %2 in</source>
+        <translation>%1 pi %2 po</translation>
+    </message>
+    <message>
+        <source>sq ft</source>
+        <translation>pi²</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>pi</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be read: write 16.5, or 16 6 for 16 feet 6 inches.</source>
+        <translation>« %1 » ne se lit pas : écrivez 16,5, ou 16 6 pour 16 pieds 6 pouces.</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be read: write a number.</source>
+        <translation>« %1 » ne se lit pas : écrivez un nombre.</translation>
+    </message>
+    <message>
+        <source>This is wanted too.</source>
+        <translation>Il le faut aussi.</translation>
+    </message>
+    <message>
+        <source>A meter never stands below zero.</source>
+        <translation>Un compteur n’est jamais sous zéro.</translation>
+    </message>
+    <message>
+        <source>A number above zero is wanted.</source>
+        <translation>Il faut un nombre supérieur à zéro.</translation>
+    </message>
+    <message>
+        <source>Hardly anything went through: look at the digits and the unit again.</source>
+        <translation>Presque rien n’est passé : regardez encore les chiffres et l’unité.</translation>
+    </message>
+    <message>
+        <source>Too small for a vessel: look at the unit again.</source>
+        <translation>Trop petit pour un bassin : regardez encore l’unité.</translation>
+    </message>
+    <message>
+        <source>Too large for a vessel: look at the digits and the unit again.</source>
+        <translation>Trop grand pour un bassin : regardez encore les chiffres et l’unité.</translation>
+    </message>
+    <message>
+        <source>This has to be deeper than the shallowest.</source>
+        <translation>Ce doit être plus profond que le moins profond.</translation>
+    </message>
+    <message>
+        <source>A part has to be shorter than the whole length.</source>
+        <translation>Une partie doit être plus courte que toute la longueur.</translation>
+    </message>
+    <message>
+        <source>This cannot be more than the length: the round ends close it.</source>
+        <translation>Ce ne peut être plus que la longueur : les bouts ronds la ferment.</translation>
+    </message>
+    <message>
+        <source>Lower than before. If the meter went past its last digit, write a 1 before all of its digits.</source>
+        <translation>Plus bas qu’avant. Si le compteur est repassé par zéro, écrivez un 1 devant tous ses chiffres.</translation>
+    </message>
+    <message>
+        <source>The same as before: nothing went through.</source>
+        <translation>Comme avant : rien n’est passé.</translation>
+    </message>
+    <message>
+        <source>Right only where the vessel was empty and nothing else ran through the meter. A meter may be 2 % off; the level it was filled to counts for 3 %.</source>
+        <translation>Juste seulement si le bassin était vide et que rien d’autre n’est passé par le compteur. Un compteur peut se tromper de 2 % ; le niveau du remplissage compte pour 3 %.</translation>
+    </message>
+    <message>
+        <source>A kidney’s area by rule of thumb, 0.45 × both widths × length: common practice, no source; taken as right within 8 %.</source>
+        <translation>L’aire d’un haricot par règle pratique, 0,45 × les deux largeurs × longueur : usage courant, sans source ; tenue pour juste à 8 % près.</translation>
+    </message>
+    <message>
+        <source>The area as it was told, times the depth.</source>
+        <translation>L’aire telle qu’elle a été dite, fois la profondeur.</translation>
+    </message>
+    <message>
+        <source>The area is exact geometry, where the shape is true.</source>
+        <translation>L’aire est de la géométrie exacte, si la forme est la bonne.</translation>
+    </message>
+    <message>
+        <source>The mean depth is exact where the bottom falls evenly.</source>
+        <translation>La profondeur moyenne est exacte si le fond descend régulièrement.</translation>
+    </message>
+    <message>
+        <source>Hardly any vessel of this kind holds that: measure again.</source>
+        <translation>Presque aucun bassin de ce genre ne contient cela : mesurez encore.</translation>
+    </message>
+    <message>
+        <source>That deep is rare at a home: look at the unit again.</source>
+        <translation>Une telle profondeur est rare chez un particulier : regardez encore l’unité.</translation>
+    </message>
+    <message>
+        <source>Seats take room that the outline does not show: the maker’s figure is nearer, where there is one.</source>
+        <translation>Les sièges prennent une place que le contour ne montre pas : le chiffre du fabricant est plus proche, s’il y en a un.</translation>
+    </message>
+    <message>
+        <source>On file: %1. Both cannot be right within their errors: ask before it is taken.</source>
+        <translation>Au dossier : %1. Les deux ne peuvent être justes à leurs erreurs près : demandez avant de le prendre.</translation>
     </message>
 </context>
 <context>

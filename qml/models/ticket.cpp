@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "qml/models/ticket.h"
 
+#include <algorithm>
+
 #include "qml/models/choices.h"
 #include "qml/models/clock_face.h"
 #include "qml/models/facts.h"
@@ -22,6 +24,14 @@ std::optional<std::string> written(const QVariantMap& card, const char* field) {
   return text.toStdString();
 }
 
+// One of the answers to how the volume is known.
+bool is_usual(double relative_sd) {
+  const QVariantList choices = choices_for("volume_how");
+  return std::any_of(choices.begin(), choices.end(), [&](const QVariant& choice) {
+    return choice.toMap().value("key").toString().toDouble() == relative_sd;
+  });
+}
+
 QString joined(QStringList parts) {
   parts.removeAll(QString());
   return parts.join(QStringLiteral(", "));
@@ -39,7 +49,8 @@ Ticket::Ticket(Counter& counter, const Settings& settings, QObject* parent)
       counter_(counter),
       settings_(settings),
       customers_({"customerId", "name", "detail"}),
-      twin_(counter) {
+      twin_(counter),
+      volume_(counter) {
   connect(&twin_, &CardTwin::said, this, &Ticket::sayThat);
   connect(&counter_, &Counter::changed, this, &Ticket::onCounterChanged);
 }
@@ -84,6 +95,7 @@ QVariantMap Ticket::facts() const {
   if (!counter_.open()) return {};
   QVariantMap facts = facts_of(counter_.visit());
   if (!taken_.isEmpty()) facts.insert("taken", taken_);
+  if (const QString word = howWord(); !word.isEmpty()) facts.insert("volume_how_word", word);
   return facts;
 }
 
@@ -255,7 +267,13 @@ void Ticket::setTaken(const QString& key) {
 void Ticket::setFact(const QString& fact, const QString& text) {
   if (fact == QLatin1String("taken")) return setTaken(text);
   std::optional<QString> fault;
-  const auto kept = counter_.change([&](Visit& v) { fault = set_fact(v, fact, text); });
+  const auto kept = counter_.change([&](Visit& v) {
+    const std::optional<Volume> was = v.vessel.volume;
+    fault = set_fact(v, fact, text);
+    // How well another volume was known says nothing of the one that is typed now.
+    if (v.vessel.volume != was && v.vessel.volume_relative_sd && !is_usual(*v.vessel.volume_relative_sd))
+      v.vessel.volume_relative_sd.reset();
+  });
   if (fault)
     sayThat(*fault);
   else
@@ -264,7 +282,23 @@ void Ticket::setFact(const QString& fact, const QString& text) {
 }
 
 QVariantList Ticket::options(const QString& fact) const {
-  return choices_for(fact);
+  QVariantList out = choices_for(fact);
+  const QString word = fact == QLatin1String("volume_how") ? howWord() : QString();
+  if (!word.isEmpty()) {
+    const double sd = *counter_.visit().vessel.volume_relative_sd;
+    out.append(QVariantMap{{"key", QString::number(sd)}, {"word", word}});
+  }
+  return out;
+}
+
+QString Ticket::howWord() const {
+  if (!counter_.open()) return {};
+  const Vessel& vessel = counter_.visit().vessel;
+  if (!vessel.volume_relative_sd || is_usual(*vessel.volume_relative_sd)) return {};
+  if (QString word = volume_.how(); !word.isEmpty()) return word;
+  const QString percent = q(counter_.words().number(100 * *vessel.volume_relative_sd, 0));
+  return standing_lesson(vessel) ? tr("From the water’s answers, ± %1 %").arg(percent)
+                                 : tr("Known to ± %1 %").arg(percent);
 }
 
 QString Ticket::question(const QString& fact) const {

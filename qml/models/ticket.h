@@ -10,6 +10,7 @@
 #include "qml/models/counter.h"
 #include "qml/models/row_model.h"
 #include "qml/models/settings.h"
+#include "qml/models/volume_form.h"
 
 namespace brimline {
 
@@ -29,6 +30,7 @@ class Ticket : public QObject {
   Q_PROPERTY(QString search READ search WRITE setSearch NOTIFY searchChanged)
   Q_PROPERTY(brimline::RowModel* customers READ customers CONSTANT)
   Q_PROPERTY(brimline::CardTwin* twin READ twin CONSTANT)
+  Q_PROPERTY(brimline::VolumeForm* volume READ volume CONSTANT)
   Q_PROPERTY(QString usualUnits READ usualUnits NOTIFY changed)
   Q_PROPERTY(QString usualLanguage READ usualLanguage NOTIFY changed)
 
@@ -47,6 +49,7 @@ class Ticket : public QObject {
   void setSearch(const QString& text);
   RowModel* customers() { return &customers_; }
   CardTwin* twin() { return &twin_; }
+  VolumeForm* volume() { return &volume_; }
   QString usualUnits() const { return settings_.units; }
   QString usualLanguage() const { return settings_.language; }
 
@@ -71,6 +74,7 @@ class Ticket : public QObject {
 
  private:
   bool keep_card(const Customer& now);
+  QString howWord() const;  // how the volume is known, where that is none of the usual answers; else empty
   void say(const Records::Kept& kept);
   void sayThat(const QString& sentence);
   void setTaken(const QString& key);
@@ -80,6 +84,7 @@ class Ticket : public QObject {
   const Settings& settings_;
   RowModel customers_;
   CardTwin twin_;
+  VolumeForm volume_;
   QString search_, says_;
   std::optional<Customer> seen_;    // the card that is being edited, as it was read
   std::optional<Customer> before_;  // the last edit

@@ -9,6 +9,7 @@ ColumnLayout {
     id: part
     required property Ticket ticket
     readonly property var facts: ticket.facts
+    readonly property string workedOut: part.facts.volume_how_word ?? ""
     readonly property bool known: part.facts.vessel !== undefined
 
     spacing: Ink.px(14)
@@ -66,8 +67,9 @@ ColumnLayout {
         Layout.fillWidth: true
         label: part.ticket.question("volume_how")
         name: "volume_how"
-        options: part.ticket.options("volume_how")
+        options: part.workedOut.length >= 0 ? part.ticket.options("volume_how") : []  // that is one of them
         current: part.facts.volume_how
         onPicked: key => part.ticket.setFact("volume_how", key)
     }
+    VolumePart { Layout.fillWidth: true; visible: part.known; form: part.ticket.volume }
 }

@@ -17,6 +17,7 @@ Item {
 
         Flickable {
             id: left
+            objectName: "bottle_left"
             Layout.fillWidth: true
             Layout.fillHeight: true
             Layout.preferredWidth: 1

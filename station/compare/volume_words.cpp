@@ -38,11 +38,18 @@ std::string volume_words(const Words& words, double m3, double sd, Units units) 
   return with_unit(words, rounded(words, in_units(m3, units), in_units(sd, units)), units);
 }
 
+std::string volume_and_sd_words(const Words& words, double m3, double sd, Units units) {
+  const double own = in_units(sd, units);
+  return with_unit(words, rounded(words, in_units(m3, units), own) + " ± " + rounded(words, own, own), units);
+}
+
+std::string litre_words(const Words& words, double m3, double sd) {
+  return words.say("compare", phrase("compare", "%1 L"), {rounded(words, 1000 * m3, 1000 * sd)});
+}
+
 std::string found_volume_sentence(const Words& words, const VolumeFound& found, const Vessel& vessel,
                                   Units units) {
-  const double sd = in_units(found.sd, units);
-  const std::string both = rounded(words, in_units(found.m3, units), sd) + " ± " + rounded(words, sd, sd);
-  const std::string shown = with_unit(words, both, units);
+  const std::string shown = volume_and_sd_words(words, found.m3, found.sd, units);
   if (!vessel.volume)
     return words.say("compare",
                      phrase("compare", "From how the water answered the doses: %1; no volume is on file."),

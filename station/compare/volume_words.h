@@ -11,6 +11,12 @@ namespace brimline {
 // "48 m³", "12,700 US gallons"; as exact as `sd` (m3) lets it be, three digits at most.
 std::string volume_words(const Words& words, double m3, double sd, Units units);
 
+// "48 ± 4 m³", the sd to one digit or two.
+std::string volume_and_sd_words(const Words& words, double m3, double sd, Units units);
+
+// "48,200 L", rounded likewise.
+std::string litre_words(const Words& words, double m3, double sd);
+
 // "From how the water answered the doses: 48 ± 4 m³ (one standard deviation); on file: 57 m³."
 std::string found_volume_sentence(const Words& words, const VolumeFound& found, const Vessel& vessel,
                                   Units units);
