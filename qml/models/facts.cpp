@@ -7,6 +7,7 @@
 #include <functional>
 
 #include "analysis/panel/names.h"
+#include "qml/models/typed_measure.h"
 
 namespace brimline {
 namespace {
@@ -66,7 +67,8 @@ FactRow typed_fact(const char* fact, Member member, double low, double high, Q (
           },
           [=](Visit& visit, const QString& text) -> std::optional<QString> {
             bool sound = false;
-            const std::optional<double> number = typed_number(text, sound);
+            const bool us = units_of(visit) == Units::us;
+            const std::optional<double> number = typed_number(us ? without_thousands(text) : text, sound);
             std::optional<Q> next;
             if (sound && number) next = from(*number, units_of(visit));
             if (!sound || (next && (next->base() < low || next->base() > high)))

@@ -30,11 +30,15 @@ std::optional<TypedMeasure> typed_feet(const QString& text) {
   return TypedMeasure{match.captured(1).toDouble() + inches / 12, 2, true};
 }
 
+QString without_thousands(QString text) {
+  static const QRegularExpression kThousands(QStringLiteral(R"(^\s*\d{1,3}(,\d{3})+(\.\d+)?\s*$)"));
+  if (kThousands.match(text).hasMatch()) text.remove(',');
+  return text;
+}
+
 std::optional<TypedMeasure> typed_meter(QString text, bool us) {
   text.remove(QRegularExpression(QStringLiteral(R"(\s)")));
-  static const QRegularExpression kThousands(QStringLiteral(R"(^\d{1,3}(,\d{3})+(\.\d+)?$)"));
-  if (us && kThousands.match(text).hasMatch()) text.remove(',');
-  return typed_decimal(text);
+  return typed_decimal(us ? without_thousands(text) : text);
 }
 
 }  // namespace brimline

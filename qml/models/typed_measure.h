@@ -18,7 +18,9 @@ struct TypedMeasure {
 std::optional<TypedMeasure> typed_decimal(QString text);
 // Also "16 6", "16-6", "16' 6"" or "16 ft 6 in": 16 feet 6 inches.
 std::optional<TypedMeasure> typed_feet(const QString& text);
-// A meter's digits, parted or not. Where `us`, a comma before three digits parts thousands, as in "120,000".
+// "15,000" becomes "15000" where a comma before three digits parts thousands, as it does in US units.
+QString without_thousands(QString text);
+// A meter's digits, parted or not. Where `us`, without_thousands.
 std::optional<TypedMeasure> typed_meter(QString text, bool us);
 
 }  // namespace brimline

@@ -187,6 +187,17 @@ TEST_F(VolumeAtTheCounter, LeavesWhatWasLearntAsItWas) {
   EXPECT_EQ(vessel().volume, Volume::cubic_metres(56.8));
 }
 
+// Once 15 gallons were taken for "15,000".
+TEST_F(VolumeAtTheCounter, IsTypedWithItsThousandsParted) {
+  ASSERT_NO_FATAL_FAILURE(open_furnished("en"));
+  ASSERT_TRUE(kiosk_->counter().open(visit_));
+  kiosk_->desk().ticket()->setFact("volume", "15,000");
+  EXPECT_NEAR(vessel().volume->us_gallons(), 15000, 1e-6);
+  ASSERT_NO_FATAL_FAILURE(change_units(Units::metric));
+  kiosk_->desk().ticket()->setFact("volume", "56,8");
+  EXPECT_NEAR(vessel().volume->cubic_metres(), 56.8, 1e-9);
+}
+
 TEST(TypedMeasure, IsReadAsItIsWrittenAtACounter) {
   for (const char* text : {"16 6", "16-6", "16'6\"", "16’ 6”", "16 ft 6 in", "16.5", "16,5", " 16.5 ft"}) {
     const auto feet = typed_feet(QString::fromUtf8(text));
