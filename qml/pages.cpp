@@ -9,6 +9,8 @@ namespace brimline {
 namespace {
 
 constexpr qint64 kRest = 250;       // ms, longer than anything moves
+constexpr int kFrames = 4;          // a layout in a layout in a layout, and one more
+constexpr qint64 kDrawn = 2000;     // ms, the longest they are waited for
 constexpr qint64 kPlanned = 20000;  // ms, the longest a plan is waited for
 
 // Lets the window and the worker threads come to rest.
@@ -25,6 +27,17 @@ void settle(Kiosk& kiosk) {
   wait([&] { return (planned && !plan.ready()) || kiosk.desk().hand()->busy(); });
   const qint64 still = spent.elapsed() + rest;
   wait([&] { return spent.elapsed() < still; });
+  // A layout settles as it is drawn, which on a busy machine is later than that.
+  int frames = 0;
+  QQuickWindow* window = kiosk.window();
+  const auto drawn = QObject::connect(window, &QQuickWindow::frameSwapped, window, [&] {
+    ++frames;
+    window->update();
+  });
+  window->update();
+  const qint64 latest = spent.elapsed() + kDrawn;
+  wait([&] { return frames < kFrames && spent.elapsed() < latest; });
+  QObject::disconnect(drawn);
 }
 
 }  // namespace
