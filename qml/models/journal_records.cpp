@@ -3,6 +3,8 @@
 
 #include <QCoreApplication>
 
+#include "station/bottle_label.h"
+
 namespace brimline {
 namespace {
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "qml/models/store_records.h"
 
+#include "station/bottle_label.h"
+
 namespace brimline {
 namespace {
 
@@ -118,12 +120,6 @@ std::vector<FoundCustomer> StoreRecords::customers(const std::string& text) {
   for (Found& found : or_empty(store_.customers_matching(text)))
     out.push_back({std::move(found.customer), std::move(found.vessels), found.last_visit});
   return out;
-}
-
-std::string bottle_label(std::int64_t number) {
-  std::string digits = std::to_string(number);
-  while (digits.size() < 4) digits.insert(0, "0");
-  return "B-" + digits;
 }
 
 std::string StoreRecords::next_bottle() {

@@ -7,9 +7,6 @@
 
 namespace brimline {
 
-// "B-0042".
-std::string bottle_label(std::int64_t number);
-
 class StoreRecords : public Records {
  public:
   StoreRecords(Store& store, std::string url) : store_(store), url_(std::move(url)) {}

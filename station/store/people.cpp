@@ -166,17 +166,27 @@ Customer customer_of(Connection& connection, const QVariantList& row) {
   return customer.value_or(Customer{});
 }
 
-std::vector<Vessel> vessels_of_customer(Connection& connection, const std::string& customer_id) {
-  std::vector<Vessel> out;
-  for (const auto& row : connection.ask(
-           "SELECT " + column_list(vessel_columns()) + " FROM vessels WHERE customer_id = ? ORDER BY id",
-           {Connection::value(customer_id)})) {
+std::vector<OwnVessel> vessels_of_customers(Connection& connection, const std::vector<std::string>& ids) {
+  std::vector<OwnVessel> out;
+  if (ids.empty()) return out;
+  QVariantList keys;
+  for (const std::string& id : ids) keys.push_back(Connection::value(id));
+  for (const auto& row : connection.ask("SELECT " + column_list(vessel_columns()) +
+                                            ", customer_id FROM vessels WHERE customer_id IN (" +
+                                            marks(ids.size()) + ") ORDER BY id",
+                                        keys)) {
     auto vessel = read_vessel(from_row(row, vessel_columns()).dump(), "store");
     if (vessel)
-      out.push_back(std::move(*vessel));
+      out.push_back({Connection::text(row.back()), std::move(*vessel)});
     else
       connection.fail(damaged("vessel " + Connection::text(row[0]), vessel.error()));
   }
+  return out;
+}
+
+std::vector<Vessel> vessels_of_customer(Connection& connection, const std::string& customer_id) {
+  std::vector<Vessel> out;
+  for (OwnVessel& own : vessels_of_customers(connection, {customer_id})) out.push_back(std::move(own.vessel));
   return out;
 }
 

@@ -33,6 +33,11 @@ void put_owner_of(Connection& connection, const Visit& visit, const Visit* earli
 
 // Values of a row of customer_columns(); a row that cannot be read fails the transaction.
 Customer customer_of(Connection& connection, const QVariantList& row);
+struct OwnVessel {
+  std::string customer;
+  Vessel vessel;
+};
+std::vector<OwnVessel> vessels_of_customers(Connection& connection, const std::vector<std::string>& ids);
 std::vector<Vessel> vessels_of_customer(Connection& connection, const std::string& customer_id);
 
 }  // namespace brimline

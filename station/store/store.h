@@ -70,7 +70,7 @@ class Store {
   Stored<void> correct_readings(const std::string& visit_id, const std::vector<Reading>& readings,
                                 const std::string& reason);
 
-  // Who signs what is written from now on; nobody set: the program, by the machine's clock.
+  // Who signs what is written from now on; unset: the program, by the machine's clock.
   void sign_as(std::function<Signature()> sign) { sign_ = std::move(sign); }
   Signature signature() const;
   Stored<void> note(const AuditNote& note);
@@ -112,7 +112,8 @@ class Store {
   Stored<void> save_customer(const Customer& customer);
   Stored<void> save_vessel(const Vessel& vessel, const std::string& customer_id);
   Stored<std::optional<Customer>> customer(const std::string& id);
-  // At most 20 whose words begin with those of `text`, whole words first; case and accents folded.
+  // At most 20: whose bottle's label it is, else words that begin with those of `text`, whole ones first, then
+  // words that hold them; case and accents folded.
   Stored<std::vector<Found>> customers_matching(const std::string& text);
   Stored<std::vector<Vessel>> vessels_of(const std::string& customer_id);
   // The card edited from what was `seen`. Where another counter changed the same field meanwhile nothing is
@@ -122,8 +123,7 @@ class Store {
   Stored<void> erase_customer(const std::string& id, const std::string& reason);
   Stored<std::vector<std::string>> customers_unseen_since(const Instant& day);  // with a name still
   Stored<std::vector<std::string>> erased_customers();
-  // Vessels whose next bottle is due from then until then, the longest overdue first; of customers with a
-  // name.
+  // Vessels whose next bottle is due from then until then, the longest overdue first; of those with a name.
   Stored<std::vector<DueVisit>> due_visits(const Instant& from, const Instant& until, int most);
   // Finished ones, oldest first; the same vessel's before this; readings that name a lot, by the lot.
   Stored<std::vector<Visit>> visits_between(const Instant& from, const Instant& until);

@@ -150,7 +150,7 @@ std::string shop_query(std::mt19937& random, std::int64_t customers) {
   const Customer one = shop_customer(static_cast<std::int64_t>(random() % static_cast<unsigned>(customers)));
   const size_t space = one.name->find(' '), first = one.street->find(' ') + 1;
   const std::string last = one.name->substr(space + 1), street = one.street->substr(first);
-  switch (random() % 8) {
+  switch (random() % 10) {
     case 0:
       return *one.name;
     case 1:
@@ -165,6 +165,10 @@ std::string shop_query(std::mt19937& random, std::int64_t customers) {
       return last.substr(0, 3) + " " + street.substr(0, 3);
     case 6:
       return street;
+    case 7:  // parts of words
+      return last.substr(1, 3 + random() % 3);
+    case 8:
+      return last.substr(2) + " " + street.substr(1, 3);
     default:  // nothing but common words
       return std::string(kEnds[random() % 6]) + " " + one.name->substr(0, 1) + " " + last.substr(0, 1);
   }

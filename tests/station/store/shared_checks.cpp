@@ -145,7 +145,31 @@ void check_people(Store& store) {
   EXPECT_THAT(ids("lucja oneil"), ElementsAre("P-3"));
   EXPECT_THAT(ids("55501427"), ElementsAre("P-3"));
   EXPECT_THAT(ids("0142 7"), ElementsAre("P-3"));
+  // Any part of a word, of three letters and more; behind those that begin so.
+  EXPECT_THAT(ids("jorn"), ElementsAre("P-1"));
+  EXPECT_THAT(ids("rauss"), ElementsAre("P-2"));
+  EXPECT_THAT(ids("auss stra"), ElementsAre("P-2"));
+  EXPECT_THAT(ids("ucja neil"), ElementsAre("P-3"));
+  EXPECT_THAT(ids("142"), ElementsAre("P-3"));
+  EXPECT_THAT(ids("ucja rauss"), testing::IsEmpty());  // of two people
+  EXPECT_THAT(ids("ja"), testing::IsEmpty());
+  EXPECT_THAT(ids("_se"), testing::IsEmpty());
   EXPECT_THAT(ids("%"), testing::IsEmpty());
+  // By the label of a bottle of theirs, or its number alone.
+  Visit labelled = whole_visit("P-V");
+  labelled.customer = third;
+  labelled.vessel = Vessel{};
+  labelled.bottle.code = "B-0815";
+  ASSERT_TRUE(store.keep(labelled));
+  for (const char* label : {"B-0815", " b-0815 ", "0815", "815"})
+    EXPECT_THAT(ids(label), ElementsAre("P-3")) << label;
+  EXPECT_THAT(ids("B-0816"), testing::IsEmpty());
+  // What is found no more under a word that changed is found no more by a part of it.
+  third.name = "Zed";
+  ASSERT_TRUE(store.save_customer(third));
+  EXPECT_THAT(ids("ucja"), testing::IsEmpty());
+  third.name = "Łucja O'Neil Åse";
+  ASSERT_TRUE(store.save_customer(third));
   EXPECT_THAT(ids(""), testing::IsEmpty());
   third.name = "Lucy Neilson";
   ASSERT_TRUE(store.save_customer(third));
