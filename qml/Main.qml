@@ -34,6 +34,11 @@ ApplicationWindow {
         }
     }
 
+    function beginBottle(place: var) {
+        if (place)
+            place.begin();
+    }
+
     function openEmergency() {
         emergency.open();
     }
@@ -64,12 +69,6 @@ ApplicationWindow {
         id: page
         anchors.fill: parent
         focus: true
-        function lockKey(event: var) {
-            if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter)
-                window.desk.lock.enter();
-            else
-                window.desk.lock.press(event.key === Qt.Key_Backspace ? "back" : event.text);
-        }
         Keys.onPressed: event => {
             if (event.key === Qt.Key_Down || event.key === Qt.Key_Right)
                 window.step(true);
@@ -78,7 +77,7 @@ ApplicationWindow {
             else if (event.key === Qt.Key_Escape)
                 page.forceActiveFocus();
             else if (lock.visible)
-                lockKey(event);
+                lock.type(event);
             else
                 event.accepted = window.desk.typeKey(event.text, event.key);
         }
@@ -118,7 +117,7 @@ ApplicationWindow {
             anchors { left: rail.right; right: parent.right; top: strip.bottom; bottom: keys.top }
             currentIndex: window.desk.place
             Place { desk: window.desk; page: "Arrivals"; current: window.desk.place === 0; warm: window.warm }
-            Place { desk: window.desk; page: "Bottle"; current: window.desk.place === 1; warm: window.warm }
+            Place { id: bottle; desk: window.desk; page: "Bottle"; current: window.desk.place === 1; warm: window.warm }
             Place { id: bench; desk: window.desk; page: "BenchPlace"; current: window.desk.place === 2; warm: window.warm }
             Place { desk: window.desk; page: "Findings"; current: window.desk.place === 3; warm: window.warm }
             Place { desk: window.desk; page: "TakeHome"; current: window.desk.place === 4; warm: window.warm }
@@ -142,6 +141,7 @@ ApplicationWindow {
         shop: window.desk.shop
         onEmergency: emergency.open()
         onVisibleChanged: page.forceActiveFocus()
+        onSettled: page.forceActiveFocus()
     }
     Connections {
         target: assistant.item
@@ -161,6 +161,8 @@ ApplicationWindow {
         target: window.desk
         function onPlaceChanged() {
             page.forceActiveFocus();
+            if (window.desk.place === 1 && !window.desk.screenKeyboard)
+                window.beginBottle(bottle.item);
         }
     }
     Repeater {

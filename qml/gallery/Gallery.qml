@@ -29,7 +29,7 @@ ApplicationWindow {
         anchors { fill: parent; margins: Ink.margin }
         contentHeight: columns.height
         clip: true
-        ScrollBar.vertical: ScrollBar {}
+        ScrollBar.vertical: Bar {}
 
         Column {
             id: columns

@@ -27,7 +27,10 @@ class BackDesk : public QObject {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("the desk has it")
-  Q_PROPERTY(QVariantList shelves READ shelves CONSTANT)  // {key, word}
+  Q_PROPERTY(QVariantList shelves READ shelves CONSTANT)  // {key, word, group}
+  Q_PROPERTY(QVariantList groups READ groups CONSTANT)    // {key, word}
+  Q_PROPERTY(QString group READ group WRITE setGroup NOTIFY changed)
+  Q_PROPERTY(QString title READ title NOTIFY changed)
   Q_PROPERTY(QString shelf READ shelf WRITE setShelf NOTIFY changed)
   Q_PROPERTY(QString intro READ intro NOTIFY changed)
   Q_PROPERTY(QString says READ says NOTIFY saysChanged)
@@ -41,6 +44,10 @@ class BackDesk : public QObject {
            Services services, QObject* parent = nullptr);
 
   QVariantList shelves() const;
+  QVariantList groups() const;
+  QString group() const;
+  void setGroup(const QString& key);  // its first page
+  QString title() const;
   QString shelf() const { return shelf_; }
   void setShelf(const QString& key);
   QString intro() const;

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <set>
 
 #include "analysis/panel/analyte.h"
 #include "analysis/panel/names.h"
@@ -45,8 +46,12 @@ void BenchDesk::refresh() {
   if (counter_.visit().id != of_) {
     of_ = counter_.visit().id;
     analyte_.clear();
+    by_hand_ = false;
+    setTrouble({});
   }
-  if (analyte_.empty()) chooseNext();
+  // What is read leaves the pad to what is still due, unless somebody chose it or is typing.
+  const bool due = std::find(still_due_.begin(), still_due_.end(), analyte_) != still_due_.end();
+  if (analyte_.empty() || (!by_hand_ && !due && typed_.isEmpty())) chooseNext();
   readings_.replace(panel_rows(counter_, due_, analyte_));
   emit changed();
   emit padChanged();
@@ -56,7 +61,8 @@ void BenchDesk::chooseNext() {
   if (still_due_.empty() && !analyte_.empty()) return;
   const AnalyteId next =
       still_due_.empty() ? (due_.empty() ? AnalyteId("ph") : due_.front()) : still_due_.front();
-  choose(q(next));
+  if (next != analyte_ || by_hand_) choose(q(next));
+  by_hand_ = false;
 }
 
 QString BenchDesk::waitingLine() const {
@@ -67,13 +73,14 @@ QString BenchDesk::waitingLine() const {
 QString BenchDesk::headline() const {
   if (!counter_.open()) return tr("No bottle is on the bench");
   if (due_.empty()) return tr("Nothing is due");
-  if (still_due_.empty()) return tr("All %1 readings are kept").arg(due_.size());
+  if (still_due_.empty()) {
+    std::set<AnalyteId> read;
+    for (const Reading& one : counter_.visit().bottle.readings)
+      if (std::find(due_.begin(), due_.end(), one.analyte) == due_.end()) read.insert(one.analyte);
+    return read.empty() ? tr("All %1 readings are kept").arg(due_.size())
+                        : tr("All %1 due are kept, and %2 more").arg(due_.size()).arg(read.size());
+  }
   return tr("%1 of %2 readings kept").arg(due_.size() - still_due_.size()).arg(due_.size());
-}
-
-QString BenchDesk::dueLine() const {
-  if (!counter_.open() || still_due_.empty()) return {};
-  return tr("Still due: %1.").arg(names_in_words(still_due_));
 }
 
 QString BenchDesk::analyteName() const {
@@ -121,6 +128,7 @@ void BenchDesk::clearPad() {
 void BenchDesk::choose(const QString& analyte) {
   if (!find_analyte(analyte.toStdString())) return;
   analyte_ = analyte.toStdString();
+  by_hand_ = true;
   clearPad();
   if (counter_.open()) readings_.replace(panel_rows(counter_, due_, analyte_));
   emit padChanged();
@@ -163,6 +171,8 @@ void BenchDesk::keep() {
   if (const auto kept = counter_.add_reading(reading); !kept)
     return setSays(tr("Not kept: %1").arg(q(kept.error())));
   clearPad();
+  setTrouble({});
+  by_hand_ = false;
   chooseNext();
   refresh();
 }
@@ -237,6 +247,35 @@ QString BenchDesk::orphanHere() const {
   return tr("Of %1").arg(q(counter_.visit().bottle.code));
 }
 
+// How many of the first ones name no bottle.
+size_t BenchDesk::nameless_orphans() const {
+  const auto& all = counter_.orphans();
+  return static_cast<size_t>(
+      std::find_if(all.begin(), all.end(), [](const OrphanReading& one) { return one.sample.has_value(); }) -
+      all.begin());
+}
+
+QString BenchDesk::orphanAll() const {
+  if (!counter_.open() || nameless_orphans() < 2) return {};
+  return tr("All %1 of %2").arg(nameless_orphans()).arg(q(counter_.visit().bottle.code));
+}
+
+QString BenchDesk::orphanCount() const {
+  const size_t count = counter_.orphans().size();
+  if (count == 0) return {};
+  return count == 1 ? tr("A reading has come in that belongs to no bottle yet. It waits at the bench.")
+                    : tr("%1 readings have come in that belong to no bottle yet. They wait at the bench.")
+                          .arg(count);
+}
+
+void BenchDesk::settleOrphans() {
+  for (size_t left = nameless_orphans(); left > 0; --left) {
+    if (const auto kept = counter_.settle_orphan(true); !kept) return setTrouble(q(kept.error()));
+  }
+  setTrouble({});
+  refresh();
+}
+
 QString BenchDesk::takeBackWord() const {
   if (!anyKept()) return {};
   const Reading& last = counter_.visit().bottle.readings.back();
@@ -252,6 +291,7 @@ void BenchDesk::takeBack() {
 }
 
 void BenchDesk::settleOrphan(bool into_bottle) {
+  if (counter_.orphans().empty()) return;
   const auto kept = counter_.settle_orphan(into_bottle);
   setTrouble(kept ? QString() : q(kept.error()));
 }

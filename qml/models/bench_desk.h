@@ -18,11 +18,12 @@ class BenchDesk : public QObject {
   QML_UNCREATABLE("the desk has it")
   Q_PROPERTY(brimline::RowModel* readings READ readings CONSTANT)
   Q_PROPERTY(QString headline READ headline NOTIFY changed)
-  Q_PROPERTY(QString dueLine READ dueLine NOTIFY changed)
   Q_PROPERTY(QString trouble READ trouble NOTIFY lineChanged)  // of the instrument; empty: none
   Q_PROPERTY(QString orphan READ orphan NOTIFY orphanChanged)  // a reading of no bottle; empty: there is none
   Q_PROPERTY(
       QString orphanHere READ orphanHere NOTIFY orphanChanged)  // the act's word; empty: no bottle is here
+  Q_PROPERTY(QString orphanAll READ orphanAll NOTIFY orphanChanged)      // for several at once
+  Q_PROPERTY(QString orphanCount READ orphanCount NOTIFY orphanChanged)  // said elsewhere; empty: none
   Q_PROPERTY(QString instrumentLine READ instrumentLine NOTIFY lineChanged)
   Q_PROPERTY(QString analyteName READ analyteName NOTIFY padChanged)  // of the pad
   Q_PROPERTY(QString unit READ unit NOTIFY padChanged)
@@ -34,6 +35,7 @@ class BenchDesk : public QObject {
   Q_PROPERTY(QVariantMap how READ how NOTIFY padChanged)               // method, clip, dilution
   Q_PROPERTY(bool canKeep READ canKeep NOTIFY padChanged)
   Q_PROPERTY(bool anyKept READ anyKept NOTIFY changed)
+  Q_PROPERTY(bool allKept READ allKept NOTIFY changed)  // that is due
   Q_PROPERTY(
       QString takeBackWord READ takeBackWord NOTIFY changed)  // of the last reading; empty: there is none
 
@@ -42,10 +44,11 @@ class BenchDesk : public QObject {
 
   RowModel* readings() { return &readings_; }
   QString headline() const;
-  QString dueLine() const;
   QString trouble() const { return trouble_; }
   QString orphan() const;
   QString orphanHere() const;
+  QString orphanAll() const;
+  QString orphanCount() const;
   QString instrumentLine() const { return instrument_line_; }
   QString analyteName() const;
   QString unit() const;
@@ -57,6 +60,7 @@ class BenchDesk : public QObject {
   QVariantMap how() const { return how_; }
   bool canKeep() const;
   bool anyKept() const { return counter_.open() && !counter_.visit().bottle.readings.empty(); }
+  bool allKept() const { return anyKept() && still_due_.empty(); }
   QString waitingLine() const;  // "3 of 8 kept"
 
   Q_INVOKABLE void choose(const QString& analyte);
@@ -66,6 +70,7 @@ class BenchDesk : public QObject {
   QString takeBackWord() const;
   Q_INVOKABLE void takeBack();  // the last reading; it stays in the audit trail
   Q_INVOKABLE void settleOrphan(bool into_bottle);
+  Q_INVOKABLE void settleOrphans();  // all that name no bottle, into the one on the counter
 
  public slots:
   void onHappened(const brimline::Happening& happening);
@@ -80,6 +85,7 @@ class BenchDesk : public QObject {
  private:
   void refresh();
   void chooseNext();
+  size_t nameless_orphans() const;
   void clearPad();
   void take(const InstrumentReading& reading, const std::string& instrument);
   void keepOrphan(const std::optional<std::string>& sample, const Reading& reading);
@@ -89,7 +95,8 @@ class BenchDesk : public QObject {
   Counter& counter_;
   RowModel readings_;
   std::vector<AnalyteId> due_, still_due_;
-  AnalyteId analyte_;  // on the pad
+  AnalyteId analyte_;     // on the pad
+  bool by_hand_ = false;  // somebody chose it
   QString typed_, says_, trouble_, instrument_line_;
   QVariantMap how_;
   std::string of_;  // the visit the pad was used for

@@ -62,6 +62,9 @@ Desk::Desk(Counter& counter, Setup setup, QObject* parent)
   house_.setInterval(600000);
   connect(&house_, &QTimer::timeout, this, &Desk::keepHouse);
   house_.start();
+  scan_ends_.setSingleShot(true);
+  connect(&scan_ends_, &QTimer::timeout, this, [this] { setScanning({}); });
+  connect(&ticket_, &Ticket::labelRead, this, &Desk::scan);
   QTimer::singleShot(60000, this, &Desk::keepHouse);  // not while the counter opens
   refreshArrivals();
 }
@@ -250,17 +253,23 @@ bool Desk::typeAtBench(const QString& text, int key) {
   return text.size() == 1 && text[0] >= u'0' && text[0] <= u'9' && press(text);
 }
 
+// A scanner's keys follow each other faster than fingers do; what comes slower is no label.
 bool Desk::typeKey(const QString& text, int key) {
+  constexpr qint64 kBetweenKeys = 120;  // ms
+  constexpr int kShortestLabel = 3;
+  if (!scanning_.isEmpty() && since_key_.elapsed() > kBetweenKeys) setScanning({});
   if (scanning_.isEmpty() && place_ == Bench && typeAtBench(text, key)) return true;
   if (key == Qt::Key_Return || key == Qt::Key_Enter) {
-    if (scanning_.isEmpty()) return false;
     const QString label = scanning_;
     setScanning({});
+    if (label.size() < kShortestLabel) return false;
     scan(label);
     return true;
   }
   if (text.size() != 1 || !text[0].isPrint() || text[0].isSpace()) return false;
   setScanning(scanning_ + text);
+  since_key_.start();
+  scan_ends_.start(4 * kBetweenKeys);
   return true;
 }
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <qqmlintegration.h>
+#include <QElapsedTimer>
 #include <QObject>
 #include <QTimer>
 #include <QVariantList>
@@ -143,6 +144,8 @@ class Desk : public QObject {
   int place_ = Arrivals;
   bool screen_keyboard_;
   QString scanning_, says_;
+  QElapsedTimer since_key_;  // of a label
+  QTimer scan_ends_;
 };
 
 }  // namespace brimline

@@ -21,19 +21,19 @@ QString say(const char* text) {
 
 struct FactRow {
   const char* fact;
-  std::function<QVariant(const Visit&)> get;  // invalid: not known
-  std::function<std::optional<QString>(Visit&, const QString&)> set;
+  std::function<QVariant(const Visit&, Units)> get;  // invalid: not known
+  std::function<std::optional<QString>(Visit&, const QString&, Units)> set;
 };
 
 // A fact that is one word of an enumeration of the contract.
 template <class E, class Member>
 FactRow word_fact(const char* fact, Member member) {
   return {fact,
-          [member](const Visit& visit) -> QVariant {
+          [member](const Visit& visit, Units) -> QVariant {
             const std::optional<E>& value = member(visit);
             return value ? QVariant(text_of(name_of(*value))) : QVariant();
           },
-          [member](Visit& visit, const QString& key) -> std::optional<QString> {
+          [member](Visit& visit, const QString& key, Units) -> std::optional<QString> {
             std::optional<E>& value = member(visit);
             const std::optional<E> chosen = named<E>(key.toStdString());
             if (!chosen) return say(QT_TRANSLATE_NOOP("facts", "This word is not known."));
@@ -55,25 +55,28 @@ template <class Q, class Member>
 FactRow typed_fact(const char* fact, Member member, double low, double high, Q (*from)(double, Units),
                    double (*to)(Q, Units), int decimals) {
   return {fact,
-          [=](const Visit& visit) -> QVariant {
+          [=](const Visit& visit, Units usual) -> QVariant {
             const std::optional<Q>& value = member(visit);
             if (!value) return {};
-            QString text = QString::number(to(*value, units_of(visit)), 'f', decimals);
+            QString text = QString::number(to(*value, units_of(visit, usual)), 'f', decimals);
             if (text.contains('.')) {
               while (text.endsWith('0')) text.chop(1);
               if (text.endsWith('.')) text.chop(1);
             }
             return text;
           },
-          [=](Visit& visit, const QString& text) -> std::optional<QString> {
+          [=](Visit& visit, const QString& text, Units usual) -> std::optional<QString> {
             bool sound = false;
-            const bool us = units_of(visit) == Units::us;
-            const std::optional<double> number = typed_number(us ? without_thousands(text) : text, sound);
+            const Units units = units_of(visit, usual);
+            const std::optional<double> number =
+                typed_number(units == Units::us ? without_thousands(text) : text, sound);
             std::optional<Q> next;
-            if (sound && number) next = from(*number, units_of(visit));
+            if (sound && number) next = from(*number, units);
+            const auto end = [&](double base) { return QString::number(to(Q::of(base), units), 'g', 4); };
             if (!sound || (next && (next->base() < low || next->base() > high)))
-              return say(QT_TRANSLATE_NOOP("facts", "“%1” cannot be right here; please type it again."))
-                  .arg(text);
+              return say(QT_TRANSLATE_NOOP("facts",
+                                           "“%1” cannot be right here; expected a number from %2 to %3."))
+                  .arg(text, end(low), end(high));
             member(visit) = next;
             return std::nullopt;
           }};
@@ -94,11 +97,11 @@ double temperature_to(Temperature t, Units units) {
 
 FactRow flag_fact() {
   return {"in_ground",
-          [](const Visit& visit) -> QVariant {
+          [](const Visit& visit, Units) -> QVariant {
             if (!visit.vessel.in_ground) return {};
             return *visit.vessel.in_ground ? QStringLiteral("yes") : QStringLiteral("no");
           },
-          [](Visit& visit, const QString& key) -> std::optional<QString> {
+          [](Visit& visit, const QString& key, Units) -> std::optional<QString> {
             const bool chosen = key == QLatin1String("yes");
             std::optional<bool>& value = visit.vessel.in_ground;
             value = value == chosen ? std::nullopt : std::optional<bool>(chosen);
@@ -108,12 +111,12 @@ FactRow flag_fact() {
 
 FactRow signs_fact() {
   return {"signs",
-          [](const Visit& visit) -> QVariant {
+          [](const Visit& visit, Units) -> QVariant {
             QVariantList keys;
             for (Sign sign : visit.bottle.signs) keys.append(text_of(name_of(sign)));
             return keys;
           },
-          [](Visit& visit, const QString& key) -> std::optional<QString> {
+          [](Visit& visit, const QString& key, Units) -> std::optional<QString> {
             const std::optional<Sign> sign = named<Sign>(key.toStdString());
             if (!sign) return say(QT_TRANSLATE_NOOP("facts", "This word is not known."));
             auto& signs = visit.bottle.signs;
@@ -128,11 +131,11 @@ FactRow signs_fact() {
 
 FactRow volume_sd_fact() {
   return {"volume_how",
-          [](const Visit& visit) -> QVariant {
+          [](const Visit& visit, Units) -> QVariant {
             const auto& sd = visit.vessel.volume_relative_sd;
             return sd ? QVariant(QString::number(*sd)) : QVariant();
           },
-          [](Visit& visit, const QString& key) -> std::optional<QString> {
+          [](Visit& visit, const QString& key, Units) -> std::optional<QString> {
             visit.vessel.volume_relative_sd = key.toDouble();
             return std::nullopt;
           }};
@@ -173,26 +176,26 @@ const std::vector<FactRow>& rows() {
 
 }  // namespace
 
-Units units_of(const Visit& visit) {
-  return visit.customer ? visit.customer->units.value_or(Units::metric) : Units::metric;
+Units units_of(const Visit& visit, Units usual) {
+  return visit.customer ? visit.customer->units.value_or(usual) : usual;
 }
 
-QVariantMap facts_of(const Visit& visit) {
+QVariantMap facts_of(const Visit& visit, Units usual) {
   QVariantMap out;
   for (const FactRow& row : rows())
-    if (const QVariant value = row.get(visit); value.isValid()) out.insert(row.fact, value);
+    if (const QVariant value = row.get(visit, usual); value.isValid()) out.insert(row.fact, value);
   if (!visit.vessel.id.empty()) out.insert("vessel", QString::fromStdString(visit.vessel.id));
   return out;
 }
 
-std::optional<QString> set_fact(Visit& visit, const QString& fact, const QString& text) {
+std::optional<QString> set_fact(Visit& visit, const QString& fact, const QString& text, Units usual) {
   for (const FactRow& row : rows())
-    if (fact == QLatin1String(row.fact)) return row.set(visit, text);
+    if (fact == QLatin1String(row.fact)) return row.set(visit, text, usual);
   return say(QT_TRANSLATE_NOOP("facts", "This fact is not known."));
 }
 
-QString typed_question(const Visit& visit, const QString& fact) {
-  const bool us = units_of(visit) == Units::us;
+QString typed_question(const Visit& visit, const QString& fact, Units usual) {
+  const bool us = units_of(visit, usual) == Units::us;
   if (fact == QLatin1String("volume"))
     return us ? say(QT_TRANSLATE_NOOP("facts", "Volume, US gallons"))
               : say(QT_TRANSLATE_NOOP("facts", "Volume, m³"));

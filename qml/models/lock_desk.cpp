@@ -64,9 +64,12 @@ void LockDesk::choose(const QString& id) {
 
 void LockDesk::press(const QString& key) {
   if (busy_) return;
+  const bool digit = key.size() == 1 && key[0] >= u'0' && key[0] <= u'9';
   if (key == QLatin1String("back"))
     pin_.chop(1);
-  else if (key.size() == 1 && key[0] >= u'0' && key[0] <= u'9' && pin_.size() < 12)
+  else if (digit && chosen_.isEmpty())
+    return say(tr("Choose a name first."));
+  else if (digit && pin_.size() < 12)
     pin_ += key;
   say({});
 }
@@ -105,6 +108,7 @@ void LockDesk::lock() {
   locked_ = true;
   pin_.clear();
   chosen_.clear();
+  if (people_.size() == 1) chosen_ = people_.front().toMap().value("key").toString();
   says_.clear();
   idle_.stop();
   emit changed();

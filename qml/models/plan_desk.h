@@ -34,6 +34,7 @@ class PlanDesk : public QObject {
   Q_PROPERTY(QVariantMap choices READ choices NOTIFY changed)
   Q_PROPERTY(bool ready READ ready NOTIFY changed)  // the plan shown is of the bottle as it is
   Q_PROPERTY(bool busy READ busy NOTIFY changed)    // a sheet is being made
+  Q_PROPERTY(bool told READ told NOTIFY changed)    // the visit is kept with its plan
   Q_PROPERTY(QString sheetSays READ sheetSays NOTIFY changed)
   Q_PROPERTY(QString cardSays READ cardSays NOTIFY changed)        // of the emergency card
   Q_PROPERTY(QString printSays READ printSays NOTIFY changed)      // what becomes of the last sheet sent
@@ -57,6 +58,7 @@ class PlanDesk : public QObject {
   QVariantMap choices() const;
   bool ready() const { return plan_.has_value() && made_ == asked_; }
   bool busy() const { return busy_; }
+  bool told() const { return counter_.open() && counter_.visit().plan_as_told.has_value(); }
   QString sheetSays() const { return sheet_says_; }
   QString cardSays() const { return card_says_; }
   QString printSays() const { return watch_.text(); }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "qml/models/ticket.h"
 
+#include <QRegularExpression>
+
 #include <algorithm>
 
 #include "qml/models/choices.h"
@@ -59,6 +61,7 @@ void Ticket::onCounterChanged() {
   if (counter_.open() && counter_.visit().id != of_) {
     of_ = counter_.visit().id;
     taken_.clear();
+    refused_.clear();
     setSearch({});
     sayThat({});
   }
@@ -80,6 +83,20 @@ QString Ticket::customerLine() const {
   return joined({q(c.street), q(c.phone), q(c.email)});
 }
 
+QString Ticket::missing() const {
+  if (!counter_.open() || !counter_.visit().customer) return {};
+  const Vessel& vessel = counter_.visit().vessel;
+  QStringList out;
+  if (vessel.id.empty()) {
+    out.append(tr("the vessel"));
+  } else {
+    if (!vessel.volume) out.append(tr("its volume"));
+    if (!vessel.sanitizer) out.append(tr("what sanitizes it"));
+    if (!vessel.kind) out.append(tr("pool or spa"));
+  }
+  return out.isEmpty() ? QString() : tr("Not said yet: %1.").arg(out.join(QStringLiteral(", ")));
+}
+
 QString Ticket::vesselLine() const {
   return counter_.open() ? vessel_words_of(counter_.words(), counter_.visit()) : QString();
 }
@@ -93,7 +110,7 @@ QString Ticket::takenLine() const {
 
 QVariantMap Ticket::facts() const {
   if (!counter_.open()) return {};
-  QVariantMap facts = facts_of(counter_.visit());
+  QVariantMap facts = facts_of(counter_.visit(), usual());
   if (!taken_.isEmpty()) facts.insert("taken", taken_);
   if (const QString word = howWord(); !word.isEmpty()) facts.insert("volume_how_word", word);
   return facts;
@@ -165,6 +182,18 @@ void Ticket::chooseCustomer(const QString& id) {
       }));
       return;
     }
+}
+
+void Ticket::acceptSearch(const QString& text) {
+  const std::string label = text.trimmed().toStdString();
+  const auto& waiting = counter_.waiting();
+  const bool waits = std::any_of(waiting.begin(), waiting.end(),
+                                 [&](const Visit& visit) { return visit.bottle.code == label; });
+  static const QRegularExpression ours(QStringLiteral("^B-\\w+(/\\d+)?$"));
+  if (waits || ours.match(text.trimmed()).hasMatch())
+    emit labelRead(text.trimmed());
+  else if (customers_.count() == 1)
+    chooseCustomer(customers_.row(0).value("customerId").toString());
 }
 
 void Ticket::addCustomer(const QVariantMap& card) {
@@ -269,15 +298,17 @@ void Ticket::setFact(const QString& fact, const QString& text) {
   std::optional<QString> fault;
   const auto kept = counter_.change([&](Visit& v) {
     const std::optional<Volume> was = v.vessel.volume;
-    fault = set_fact(v, fact, text);
+    fault = set_fact(v, fact, text, usual());
     // How well another volume was known says nothing of the one that is typed now.
     if (v.vessel.volume != was && v.vessel.volume_relative_sd && !is_usual(*v.vessel.volume_relative_sd))
       v.vessel.volume_relative_sd.reset();
   });
-  if (fault)
-    sayThat(*fault);
-  else
-    say(kept);
+  if (fault || refused_ == fact) {
+    refused_ = fault ? fact : QString();
+    refused_why_ = fault.value_or(QString());
+  }
+  if (!fault) say(kept);
+  emit saysChanged();
   if (fault) emit changed();
 }
 
@@ -302,7 +333,7 @@ QString Ticket::howWord() const {
 }
 
 QString Ticket::question(const QString& fact) const {
-  const QString typed = typed_question(counter_.open() ? counter_.visit() : Visit(), fact);
+  const QString typed = typed_question(counter_.open() ? counter_.visit() : Visit(), fact, usual());
   return typed.isEmpty() ? question_for(fact) : typed;
 }
 

@@ -27,6 +27,9 @@ class Ticket : public QObject {
   Q_PROPERTY(QVariantMap facts READ facts NOTIFY changed)
   Q_PROPERTY(QVariantList vessels READ vessels NOTIFY changed)  // {key, word}, the customer's
   Q_PROPERTY(QString says READ says NOTIFY saysChanged)         // what could not be taken, or kept
+  Q_PROPERTY(QString refusedWhy READ refusedWhy NOTIFY saysChanged)
+  Q_PROPERTY(QString refused READ refused NOTIFY saysChanged)  // the fact that was not taken; empty: none
+  Q_PROPERTY(QString missing READ missing NOTIFY changed)      // what a plan will ask for
   Q_PROPERTY(QString search READ search WRITE setSearch NOTIFY searchChanged)
   Q_PROPERTY(brimline::RowModel* customers READ customers CONSTANT)
   Q_PROPERTY(brimline::CardTwin* twin READ twin CONSTANT)
@@ -45,6 +48,9 @@ class Ticket : public QObject {
   QVariantMap facts() const;
   QVariantList vessels() const;
   QString says() const { return says_; }
+  QString refused() const { return refused_; }
+  QString refusedWhy() const { return refused_why_; }
+  QString missing() const;
   QString search() const { return search_; }
   void setSearch(const QString& text);
   RowModel* customers() { return &customers_; }
@@ -54,6 +60,8 @@ class Ticket : public QObject {
   QString usualLanguage() const { return settings_.language; }
 
   Q_INVOKABLE void chooseCustomer(const QString& id);  // empty: nobody
+  // Enter behind what is searched for: a bottle's label is read as one, the only customer found is chosen.
+  Q_INVOKABLE void acceptSearch(const QString& text);
   Q_INVOKABLE void addCustomer(const QVariantMap& card);
   // The card as it is now, to be edited: name, phone, street, email, language, units.
   Q_INVOKABLE QVariantMap beginEdit();
@@ -71,6 +79,7 @@ class Ticket : public QObject {
   void changed();
   void saysChanged();
   void searchChanged();
+  void labelRead(const QString& label);
 
  private:
   bool keep_card(const Customer& now);
@@ -78,6 +87,7 @@ class Ticket : public QObject {
   void say(const Records::Kept& kept);
   void sayThat(const QString& sentence);
   void setTaken(const QString& key);
+  Units usual() const { return settings_.units == QLatin1String("us") ? Units::us : Units::metric; }
   void onCounterChanged();
 
   Counter& counter_;
@@ -85,7 +95,7 @@ class Ticket : public QObject {
   RowModel customers_;
   CardTwin twin_;
   VolumeForm volume_;
-  QString search_, says_;
+  QString search_, says_, refused_, refused_why_;
   std::optional<Customer> seen_;    // the card that is being edited, as it was read
   std::optional<Customer> before_;  // the last edit
   QString taken_;                   // the choice made, for this bottle

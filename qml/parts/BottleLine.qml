@@ -19,7 +19,7 @@ Item {
         spacing: Ink.room
         Line {
             objectName: "bottle_code"
-            text: strip.scanning.length > 0 ? qsTr("Label: %1").arg(strip.scanning)
+            text: strip.scanning.length > 2 ? qsTr("Label: %1").arg(strip.scanning)
                 : strip.code.length > 0 ? strip.code : qsTr("No bottle on the counter")
             strong: strip.code.length > 0
             pale: strip.code.length === 0

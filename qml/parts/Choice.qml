@@ -7,13 +7,13 @@ import Counter
 Button {
     id: choice
     property bool chosen: false
-    readonly property string said: chosen ? "✓ " + text : text
     property real most: Infinity  // wider than this, its words wrap
 
     implicitHeight: Math.max(Ink.px(48), implicitContentHeight + Ink.px(14))
-    implicitWidth: Math.min(most, Math.max(Ink.px(50), Math.ceil(words.advanceWidth) + Ink.px(28)))
-    leftPadding: Ink.px(13)
-    rightPadding: leftPadding
+    // The tick has its place whether it stands there or not: nothing moves under the finger.
+    implicitWidth: Math.min(most, Math.max(Ink.px(50), Math.ceil(words.advanceWidth) + leftPadding + rightPadding + Ink.px(2)))
+    leftPadding: Ink.px(20)
+    rightPadding: Ink.px(12)
     padding: 0
     font.family: Ink.sans
     font.pixelSize: Ink.small
@@ -22,12 +22,12 @@ Button {
     Accessible.checkable: true
     Accessible.checked: chosen
 
-    TextMetrics { id: words; font: choice.font; text: choice.said }
+    TextMetrics { id: words; font: choice.font; text: choice.text }
     Keys.onReturnPressed: clicked()
     Keys.onEnterPressed: clicked()
 
     contentItem: Text {
-        text: choice.said
+        text: choice.text
         font: choice.font
         color: choice.chosen ? Ink.paper : Ink.ink
         horizontalAlignment: Text.AlignHCenter
@@ -39,6 +39,14 @@ Button {
         border.color: choice.chosen ? Ink.ink : Ink.pale
         border.width: Ink.hair
         radius: Ink.px(3)
+        Text {
+            visible: choice.chosen
+            anchors { left: parent.left; leftMargin: Ink.px(4); verticalCenter: parent.verticalCenter }
+            text: "✓"
+            font: choice.font
+            color: Ink.paper
+            Accessible.ignored: true
+        }
         FocusFrame { shown: choice.visualFocus }
     }
 }

@@ -12,6 +12,19 @@ ColumnLayout {
     property bool writing: false
     readonly property bool known: ticket.customer.length > 0
 
+    // Whose it is comes first: the keyboard is there already.
+    function begin() {
+        if (!known && !writing)
+            search.forceActiveFocus();
+    }
+    Connections {
+        target: part.ticket
+        function onSearchChanged() {
+            if (part.ticket.search.length === 0)
+                search.text = "";
+        }
+    }
+
     spacing: Ink.px(12)
 
     RowLayout {
@@ -60,6 +73,7 @@ ColumnLayout {
             Layout.fillWidth: true
             label: qsTr("Name, street or phone")
             onEdited: text => part.ticket.search = text
+            onAccepted: part.ticket.acceptSearch(search.text)
         }
         Act {
             objectName: "new_customer"

@@ -14,11 +14,13 @@ FocusScope {
     property bool secret: false  // not for others' eyes
     property string fault  // what is wrong with what was written
     property string value  // what is known; shown until something else is written
+    property string of     // whose it is: with another what was written goes
     signal accepted
     signal edited(string text)   // with every letter
     signal written(string text)  // once, when the writing is done and differs from what is known
 
     onValueChanged: input.text = value
+    onOfChanged: input.text = value
     Component.onCompleted: if (value.length > 0) input.text = value
 
     implicitHeight: caption.height + input.height + (field.fault.length > 0 ? wrong.implicitHeight : 0)
@@ -55,8 +57,8 @@ FocusScope {
         background: Item {
             Rectangle {
                 anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
-                height: input.activeFocus ? Ink.px(3) : Ink.hair
-                color: input.activeFocus ? Ink.accent : Ink.ink
+                height: input.activeFocus || wrong.visible ? Ink.px(3) : Ink.hair
+                color: input.activeFocus || wrong.visible ? Ink.accent : Ink.ink
             }
         }
     }

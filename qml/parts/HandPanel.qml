@@ -20,7 +20,7 @@ ColumnLayout {
         contentHeight: column.implicitHeight
         clip: true
         boundsBehavior: Flickable.StopAtBounds
-        ScrollBar.vertical: ScrollBar {}
+        ScrollBar.vertical: Bar {}
 
         Column {
             id: column

@@ -12,7 +12,21 @@ Rectangle {
     property string shop
     property bool shownAlways: false  // for pictures of every page
     signal emergency
+    signal settled  // a name is chosen: the keyboard goes to the PIN
 
+    function type(event: var) {
+        if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter)
+            lock.enter();
+        else
+            lock.press(event.key === Qt.Key_Backspace ? "back" : event.text);
+    }
+
+    Keys.onPressed: event => {
+        if (event.key === Qt.Key_Tab || event.key === Qt.Key_Backtab)
+            event.accepted = false;
+        else
+            type(event);
+    }
     objectName: "lock_page"
     color: Ink.paper
     Accessible.role: Accessible.Dialog
@@ -41,7 +55,7 @@ Rectangle {
                 clip: true
                 contentHeight: list.implicitHeight
                 boundsBehavior: Flickable.StopAtBounds
-                ScrollBar.vertical: ScrollBar {}
+                ScrollBar.vertical: Bar {}
                 Column {
                     id: list
                     width: names.width - Ink.px(16)
@@ -61,7 +75,10 @@ Rectangle {
                             Accessible.checked: here
                             Keys.onReturnPressed: clicked()
                             Keys.onEnterPressed: clicked()
-                            onClicked: screen.lock.choose(modelData.key)
+                            onClicked: {
+                                screen.lock.choose(modelData.key);
+                                screen.settled();
+                            }
                             background: Rectangle {
                                 color: person.down ? Ink.wash : Ink.paper
                                 Rectangle { anchors.bottom: parent.bottom; width: parent.width; height: person.here ? Ink.px(3) : Ink.hair; color: person.here ? Ink.ink : Ink.rule }

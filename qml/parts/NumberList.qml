@@ -12,7 +12,7 @@ Flickable {
     clip: true
     contentHeight: column.height
     boundsBehavior: Flickable.StopAtBounds
-    ScrollBar.vertical: ScrollBar {}
+    ScrollBar.vertical: Bar {}
 
     Column {
         id: column

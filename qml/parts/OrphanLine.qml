@@ -7,6 +7,9 @@ import Counter
 Item {
     id: orphan
     required property BenchDesk bench
+    signal settled
+
+    onVisibleChanged: if (!visible) settled()
 
     visible: bench.orphan.length > 0
     implicitHeight: visible ? row.implicitHeight + Ink.px(24) : 0
@@ -16,17 +19,31 @@ Item {
     Rectangle { width: parent.width; height: Ink.hair; color: Ink.rule }
     RowLayout {
         id: row
-        anchors { left: parent.left; right: parent.right; verticalCenter: parent.verticalCenter }
-        spacing: Ink.room
-        Prose { objectName: "orphan_text"; Layout.fillWidth: true; text: orphan.bench.orphan }
+        anchors { left: parent.left; right: parent.right; top: parent.top; topMargin: Ink.px(12) }
+        spacing: Ink.px(10)
+        Prose {
+            objectName: "orphan_text"
+            Layout.fillWidth: true
+            Layout.minimumHeight: Ink.px(78)  // three lines, so that the next one moves nothing
+            text: orphan.bench.orphan
+        }
+        Act {
+            objectName: "orphan_all"
+            Layout.alignment: Qt.AlignTop
+            visible: text.length > 0
+            text: orphan.bench.orphanAll
+            onClicked: orphan.bench.settleOrphans()
+        }
         Act {
             objectName: "orphan_here"
+            Layout.alignment: Qt.AlignTop
             visible: text.length > 0
             text: orphan.bench.orphanHere
             onClicked: orphan.bench.settleOrphan(true)
         }
         Act {
             objectName: "orphan_aside"
+            Layout.alignment: Qt.AlignTop
             text: qsTr("Set aside")
             onClicked: orphan.bench.settleOrphan(false)
         }

@@ -10,6 +10,12 @@ Item {
     required property BenchDesk bench
     readonly property var how: bench.how
     signal next
+    signal settled  // a choice was made: digits and Return are the pad's again
+
+    function pick(fact: string, key: string) {
+        bench.setHow(fact, key);
+        settled();
+    }
 
     ColumnLayout {
         anchors.fill: parent
@@ -50,7 +56,7 @@ Item {
             name: "method"
             options: panel.bench.methods
             current: panel.how.method
-            onPicked: key => panel.bench.setHow("method", key)
+            onPicked: key => panel.pick("method", key)
         }
         NumberPad {
             id: keys
@@ -68,7 +74,7 @@ Item {
             name: "clip"
             options: panel.bench.clips
             current: panel.how.clip
-            onPicked: key => panel.bench.setHow("clip", key)
+            onPicked: key => panel.pick("clip", key)
         }
         ChoiceRow {
             Layout.fillWidth: true
@@ -76,7 +82,7 @@ Item {
             name: "dilution"
             options: panel.bench.dilutions
             current: panel.how.dilution
-            onPicked: key => panel.bench.setHow("dilution", key)
+            onPicked: key => panel.pick("dilution", key)
         }
         Prose {
             objectName: "pad_says"
@@ -94,14 +100,16 @@ Item {
                 objectName: "pad_enter"
                 Layout.fillWidth: true
                 implicitHeight: Ink.px(54)
-                main: true
+                main: enabled || !findings.main
                 enabled: panel.bench.canKeep
                 text: qsTr("Keep")
                 onClicked: panel.bench.keep()
             }
             Act {
+                id: findings
                 objectName: "to_findings"
                 implicitHeight: Ink.px(54)
+                main: panel.bench.allKept && !panel.bench.canKeep
                 enabled: panel.bench.anyKept
                 text: qsTr("Findings")
                 onClicked: panel.next()

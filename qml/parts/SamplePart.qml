@@ -46,6 +46,8 @@ ColumnLayout {
             label: part.facts ? part.ticket.question("sample_temperature") : ""  // its unit goes with whose it is
             value: part.facts.sample_temperature ?? ""
             inputMethodHints: Qt.ImhFormattedNumbersOnly
+            of: part.ticket.code
+            fault: part.ticket.refused === "sample_temperature" ? part.ticket.refusedWhy : ""
             onWritten: text => part.ticket.setFact("sample_temperature", text)
         }
     }

@@ -27,15 +27,24 @@ Item {
         width: Ink.px(124)
         Line { visible: text.length > 0; text: row.day; font.pixelSize: Ink.small; pale: true }
         Line { width: parent.width; text: row.clock; font.pixelSize: Ink.px(24); strong: true; lineHeight: 0.9 }
+        Item { width: 1; height: Ink.px(8); visible: row.mayChange }
+        Act {
+            id: changes
+            objectName: "change_step_" + (row.index + 1)
+            visible: row.mayChange
+            text: qsTr("Change")
+            Accessible.name: qsTr("Change") + ", " + row.text
+            onClicked: row.change(row.index + 1)
+        }
     }
     Column {
         id: body
         x: Ink.px(140)
         y: Ink.px(14)
-        width: parent.width - x - (row.mayChange ? changes.width + Ink.room : 0)
+        width: parent.width - x - Ink.px(8)
         spacing: Ink.px(6)
-        Prose { width: parent.width; text: row.text; font.pixelSize: Ink.px(20) }
-        Line { width: parent.width; visible: text.length > 0; text: row.amount; strong: true }
+        Line { width: parent.width; visible: text.length > 0; text: row.amount; strong: true; font.pixelSize: Ink.px(22) }
+        Prose { width: parent.width; text: row.text; font.pixelSize: row.amount.length > 0 ? Ink.body : Ink.px(20) }
         Repeater {
             model: row.cautions
             delegate: Prose {
@@ -47,14 +56,5 @@ Item {
             }
         }
         Line { width: parent.width; visible: text.length > 0; text: row.after; font.pixelSize: Ink.small; pale: true }
-    }
-    Act {
-        id: changes
-        objectName: "change_step_" + (row.index + 1)
-        anchors { right: parent.right; top: parent.top; topMargin: Ink.px(12) }
-        visible: row.mayChange
-        text: qsTr("Change")
-        Accessible.name: qsTr("Change") + ", " + row.text
-        onClicked: row.change(row.index + 1)
     }
 }

@@ -51,6 +51,8 @@ ColumnLayout {
             label: part.facts ? part.ticket.question("volume") : ""  // its unit goes with whose it is
             value: part.facts.volume ?? ""
             inputMethodHints: Qt.ImhFormattedNumbersOnly
+            of: part.ticket.code
+            fault: part.ticket.refused === "volume" ? part.ticket.refusedWhy : ""
             onWritten: text => part.ticket.setFact("volume", text)
         }
         Field {
@@ -59,6 +61,8 @@ ColumnLayout {
             label: part.facts ? part.ticket.question("water_temperature") : ""  // its unit goes with whose it is
             value: part.facts.water_temperature ?? ""
             inputMethodHints: Qt.ImhFormattedNumbersOnly
+            of: part.ticket.code
+            fault: part.ticket.refused === "water_temperature" ? part.ticket.refusedWhy : ""
             onWritten: text => part.ticket.setFact("water_temperature", text)
         }
     }

@@ -45,6 +45,13 @@ Item {
 
         RecordsLine { Layout.fillWidth: true; desk: screen.desk }
         Prose { objectName: "arrivals_says"; visible: text.length > 0; Layout.fillWidth: true; text: screen.desk.says }
+        RowLayout {
+            Layout.fillWidth: true
+            visible: screen.desk.bench.orphanCount.length > 0
+            spacing: Ink.room
+            Prose { objectName: "arrivals_orphans"; Layout.fillWidth: true; text: screen.desk.bench.orphanCount }
+            Act { objectName: "to_orphans"; text: qsTr("To the bench"); onClicked: screen.desk.place = 2 }
+        }
         OvernightTests {
             visible: screen.desk.overnights.count > 0
             Layout.fillWidth: true
@@ -75,7 +82,7 @@ Item {
             clip: true
             model: screen.desk.arrivals
             boundsBehavior: Flickable.StopAtBounds
-            ScrollBar.vertical: ScrollBar {}
+            ScrollBar.vertical: Bar {}
             delegate: AbstractButton {
                 id: arrival
                 required property int index
@@ -105,9 +112,13 @@ Item {
                     spacing: Ink.room
                     Line {
                         Layout.preferredWidth: Ink.px(124)
+                        Layout.maximumWidth: Ink.px(200)
+                        Layout.minimumWidth: Math.min(implicitWidth, Ink.px(200))
                         text: arrival.code
                         strong: true
                         font.pixelSize: Ink.px(20)
+                        wrapMode: Text.NoWrap
+                        elide: Text.ElideRight
                     }
                     ColumnLayout {
                         Layout.fillWidth: true

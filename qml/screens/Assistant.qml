@@ -31,7 +31,7 @@ Item {
             clip: true
             contentHeight: form.implicitHeight
             boundsBehavior: Flickable.StopAtBounds
-            ScrollBar.vertical: ScrollBar {}
+            ScrollBar.vertical: Bar {}
             SettingsForm { id: form; width: page.width - Ink.px(16); back: screen.desk.back; acts: false }
         }
         Prose { objectName: "start_says"; Layout.fillWidth: true; visible: text.length > 0; text: screen.start.last ? screen.desk.back.says : ""; color: Ink.accent }

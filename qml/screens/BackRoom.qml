@@ -35,33 +35,19 @@ Item {
                 clip: true
                 contentHeight: shelfColumn.implicitHeight
                 boundsBehavior: Flickable.StopAtBounds
-                ScrollBar.vertical: ScrollBar {}
+                ScrollBar.vertical: Bar {}
                 Column {
                     id: shelfColumn
                     spacing: Ink.px(2)
                     Repeater {
-                model: screen.back.shelves
-                delegate: AbstractButton {
-                    id: entry
-                    required property var modelData
-                    readonly property bool here: screen.back.shelf === modelData.key
-                    objectName: "shelf_" + modelData.key
-                    width: Ink.px(190)
-                    height: Ink.px(52)
-                    text: modelData.word
-                    Accessible.role: Accessible.PageTab
-                    Accessible.name: text
-                    Accessible.selected: here
-                    Keys.onReturnPressed: clicked()
-                    Keys.onEnterPressed: clicked()
-                    onClicked: screen.back.shelf = modelData.key
-                    background: Rectangle {
-                        color: entry.down ? Ink.wash : Ink.paper
-                        Rectangle { anchors.bottom: parent.bottom; width: parent.width; height: entry.here ? Ink.px(3) : Ink.hair; color: entry.here ? Ink.ink : Ink.rule }
-                        FocusFrame { shown: entry.visualFocus; anchors.margins: Ink.px(1) }
-                    }
-                    contentItem: Line { text: entry.text; strong: entry.here; verticalAlignment: Text.AlignVCenter; Accessible.ignored: true }
-                }
+                        model: screen.back.groups
+                        delegate: ShelfGroup {
+                            required property var modelData
+                            width: Ink.px(190)
+                            back: screen.back
+                            key: modelData.key
+                            word: modelData.word
+                        }
                     }
                 }
             }
@@ -74,18 +60,18 @@ Item {
             clip: true
             contentHeight: column.implicitHeight
             boundsBehavior: Flickable.StopAtBounds
-            ScrollBar.vertical: ScrollBar {}
+            ScrollBar.vertical: Bar {}
 
             ColumnLayout {
                 id: column
                 width: page.width - Ink.px(16)
                 spacing: Ink.px(12)
+                Title { objectName: "back_title"; Layout.fillWidth: true; text: screen.back.title }
                 Prose {
                     Layout.fillWidth: true
                     text: screen.back.intro
-                    font.pixelSize: Ink.px(20)
                 }
-                SettingsForm { Layout.fillWidth: true; visible: screen.back.fields.count > 0; back: screen.back }
+                SettingsForm { Layout.fillWidth: true; visible: screen.back.fields.count > 0 || screen.back.shelf === "twins"; back: screen.back }
                 ChartPage { Layout.fillWidth: true; visible: screen.back.shelf === "charts"; charts: screen.desk.charts }
                 ListView {
                     id: rows

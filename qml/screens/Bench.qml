@@ -9,6 +9,7 @@ Item {
     id: screen
     required property Desk desk
     readonly property BenchDesk bench: desk.bench
+    signal settled  // something was done: digits and Return go to the pad again
 
     // Not layouts: how high the words stand must follow at once from how wide they are.
     Column {
@@ -34,14 +35,8 @@ Item {
                 onClicked: screen.bench.takeBack()
             }
         }
-        Prose {
-            objectName: "due_line"
-            width: parent.width
-            visible: text.length > 0
-            text: screen.bench.dueLine
-        }
         TroubleBanner { width: parent.width; text: screen.bench.trouble }
-        OrphanLine { width: parent.width; bench: screen.bench }
+        OrphanLine { width: parent.width; bench: screen.bench; onSettled: screen.settled() }
     }
     ListView {
         id: list
@@ -50,10 +45,10 @@ Item {
         clip: true
         model: screen.bench.readings
         boundsBehavior: Flickable.StopAtBounds
-        ScrollBar.vertical: ScrollBar {}
+        ScrollBar.vertical: Bar {}
         delegate: ReadingRow {
             id: reading
-            width: list.width
+            width: list.width - Ink.px(12)  // beside the bar
             onClicked: screen.bench.choose(reading.analyte)
         }
     }
@@ -84,5 +79,6 @@ Item {
         width: Ink.px(380)
         bench: screen.bench
         onNext: screen.desk.place = 3
+        onSettled: screen.settled()
     }
 }

@@ -12,6 +12,7 @@ Item {
         anchors.fill: parent
         visible: !place.desk.overnight.shown
         desk: place.desk
+        onSettled: place.settled()
     }
     Overnight {
         anchors.fill: parent

@@ -10,6 +10,12 @@ Item {
     id: screen
     required property Desk desk
     readonly property Ticket ticket: desk.ticket
+    readonly property string code: ticket.code
+
+    function begin() {
+        customer.begin();
+    }
+    onCodeChanged: left.contentY = right.contentY = 0
 
     RowLayout {
         anchors { fill: parent; margins: Ink.margin; topMargin: Ink.px(24); bottomMargin: Ink.px(16) }
@@ -24,12 +30,12 @@ Item {
             contentHeight: who.implicitHeight + Ink.px(16)
             clip: true
             boundsBehavior: Flickable.StopAtBounds
-            ScrollBar.vertical: ScrollBar {}
+            ScrollBar.vertical: Bar {}
             ColumnLayout {
                 id: who
-                width: left.width
+                width: left.width - Ink.px(12)  // beside the bar
                 spacing: Ink.px(20)
-                CustomerPart { Layout.fillWidth: true; ticket: screen.ticket }
+                CustomerPart { id: customer; Layout.fillWidth: true; ticket: screen.ticket }
                 VesselPart { Layout.fillWidth: true; visible: screen.ticket.customer.length > 0; ticket: screen.ticket }
             }
         }
@@ -46,15 +52,15 @@ Item {
                 contentHeight: how.implicitHeight + Ink.px(16)
                 clip: true
                 boundsBehavior: Flickable.StopAtBounds
-                ScrollBar.vertical: ScrollBar {}
-                SamplePart { id: how; width: right.width; ticket: screen.ticket }
+                ScrollBar.vertical: Bar {}
+                SamplePart { id: how; width: right.width - Ink.px(12); ticket: screen.ticket }
             }
             RowLayout {
                 Layout.fillWidth: true
                 Prose {
                     objectName: "ticket_says"
                     Layout.fillWidth: true
-                    text: screen.ticket.says
+                    text: screen.ticket.says.length > 0 ? screen.ticket.says : screen.ticket.missing
                     font.pixelSize: Ink.small
                 }
                 Act {

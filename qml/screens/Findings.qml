@@ -73,7 +73,7 @@ Item {
             spacing: Ink.px(4)
             model: screen.plan.findings
             boundsBehavior: Flickable.StopAtBounds
-            ScrollBar.vertical: ScrollBar {}
+            ScrollBar.vertical: Bar {}
             delegate: Item {
                 id: finding
                 required property var words

@@ -60,7 +60,7 @@ Item {
                 clip: true
                 contentHeight: column.height
                 boundsBehavior: Flickable.StopAtBounds
-                ScrollBar.vertical: ScrollBar {}
+                ScrollBar.vertical: Bar {}
 
                 Column {
                     id: column
@@ -102,7 +102,7 @@ Item {
             id: panel
             anchors { right: parent.right; top: parent.top; bottom: parent.bottom }
             width: Ink.px(screen.desk.hand.step > 0 ? 400 : 320)
-            SheetPanel { anchors.fill: parent; visible: screen.desk.hand.step === 0; plan: screen.plan }
+            SheetPanel { anchors.fill: parent; visible: screen.desk.hand.step === 0; plan: screen.plan; onNext: screen.desk.place = 0 }
             HandPanel { anchors.fill: parent; visible: screen.desk.hand.step > 0; hand: screen.desk.hand }
         }
     }

@@ -3,6 +3,7 @@
 #include <QFileInfo>
 #include <QGuiApplication>
 #include <QStandardPaths>
+#include <algorithm>
 #include <iostream>
 
 #include "printing/pdf.h"
@@ -13,6 +14,7 @@
 #include "station/batch/visit_input.h"
 #include "station/plan/plan_service.h"
 #include "station/plan/shop_targets.h"
+#include "station/store/visit_rows.h"
 #include "station/wording/shop_details.h"
 
 namespace brimline::batch {
@@ -125,8 +127,11 @@ int print_command(const Arguments& arguments) {
   if (!job) return bad_usage("print", job.error());
   auto visit = read_visit_file(job->visit);
   if (!visit) return bad_input(visit.error());
-  const auto earlier = read_visit_files(job->earlier);
+  auto earlier = read_visit_files(job->earlier);
   if (!earlier) return bad_input(earlier.error());
+  std::stable_sort(earlier->begin(), earlier->end(), [](const Visit& one, const Visit& other) {
+    return moment_of(one) < moment_of(other);  // what is not known first
+  });
   const auto told = visit->customer ? visit->customer->language : std::nullopt;
   const Words words(job->language.value_or(told.value_or("en")));
   const auto shelf =

@@ -8,11 +8,15 @@ namespace brimline {
 
 namespace {
 
+// What a household can measure.
+double rounded(double v) {
+  if (v < 1) return std::max(0.05, std::round(v * 20) / 20);
+  if (v < 10) return std::round(v * 10) / 10;
+  return v < 100 ? std::round(v) : std::round(v / 5) * 5;
+}
+
 std::string rounded(const Words& words, double v) {
-  if (v < 1) return words.number(std::max(0.05, std::round(v * 20) / 20), 2);
-  if (v < 10) return words.number(std::round(v * 10) / 10, 1);
-  if (v < 100) return words.number(std::round(v), 0);
-  return words.number(std::round(v / 5) * 5, 0);
+  return words.number(rounded(v), v < 1 ? 2 : v < 10 ? 1 : 0);
 }
 
 std::string us_volume(const Words& words, Volume v) {
@@ -62,6 +66,19 @@ std::string household_amount(const Words& words, const ProductAmount& a, Units u
     return liquid ? us_volume(words, Volume::litres(base)) : us_mass(words, Mass::kilograms(base));
   if (base < 1) return rounded(words, base * 1000) + (liquid ? " mL" : " g");
   return words.number(std::round(base * 100) / 100, 2) + (liquid ? " L" : " kg");
+}
+
+ProductAmount as_told(const ProductAmount& a, Units units) {
+  if (units != Units::us) return a;
+  const bool liquid = a.unit == "L" || a.unit == "mL";
+  const double base = a.unit == "L" || a.unit == "kg" ? a.value : a.value / 1000;
+  const double ounces = liquid ? Volume::litres(base).us_fluid_ounces() : Mass::kilograms(base).ounces();
+  const double small = liquid ? 128 : 16;  // told in ounces below a gallon, below a pound
+  double told = ounces < small ? rounded(ounces) : std::round(ounces);
+  if (!liquid && ounces >= 20 * small) told = std::round(Mass::kilograms(base).pounds()) * 16;
+  ProductAmount out = a;
+  if (ounces > 0) out.value = a.value * told / ounces;
+  return out;
 }
 
 }  // namespace brimline

@@ -18,6 +18,9 @@ std::string temperature_words(const Words& words, double celsius, Units units);
 // what a household can measure.
 std::string household_amount(const Words& words, const ProductAmount& amount, Units units);
 
+// The amount that those words tell, in its own unit: what stands in brackets behind them agrees with them.
+ProductAmount as_told(const ProductAmount& amount, Units units);
+
 // A share of the vessel, as a meter or a bucket tells it.
 std::string water_words(const Words& words, Volume volume, double share, Units units);
 

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <string_view>
 
+#include "station/wording/amount_words.h"
 #include "station/wording/clock_words.h"
 
 namespace brimline {
@@ -131,9 +132,8 @@ std::string no_answer(const Words& words, const Plan& plan, const std::optional<
   if (swim.not_before_h && home_at) {
     const std::string when = clock_words(words, *home_at, by_day(later(*home_at, *swim.not_before_h)));
     if (step.empty()) return words.say(kContext, phrase("sheet", "No – not before %1."), {when});
-    return words.say(kContext,
-                     phrase("sheet", "No – not before %1, after step %2, and not for %3 after any dose."),
-                     {when, step, clear});
+    return words.say(kContext, phrase("sheet", "No – not before %1, and not for %2 after any dose."),
+                     {when, clear});
   }
   if (swim.not_before_h) {
     const std::string span = span_words(words, *swim.not_before_h);
@@ -275,11 +275,16 @@ std::vector<std::string> trouble_lines(const Words& words, const ShopDetails& sh
 
 std::string portion_words(const Words& words, const Step& step) {
   std::string metric;
-  if (step.amount)
-    metric = amount_words(words, step.amount->value / std::max(1, step.portions), step.amount->unit);
   std::string out = step.amount_household.value_or("");
   const auto ends_in = [&](const char* unit) { return out.ends_with(unit); };
   const bool told_metric = ends_in(" mL") || ends_in(" L") || ends_in(" g") || ends_in(" kg");
+  const bool told_us = !out.empty() && !told_metric && out.front() >= '0' && out.front() <= '9';
+  if (step.amount) {
+    const ProductAmount portion =
+        as_told({step.amount->value / std::max(1, step.portions), step.amount->unit},
+                told_us ? Units::us : Units::metric);
+    metric = amount_words(words, portion.value, portion.unit);
+  }
   if (out.empty())
     out = metric;
   else if (!metric.empty() && !told_metric)

@@ -71,7 +71,7 @@ Plan sample_plan() {
   brush.text = "Brush the walls and the floor, and run the filter for six hours.";
   plan.steps.push_back(brush);
   plan.steps.push_back(
-      add(4, "calcium_chloride", {5.4, "kg"}, "6 lb", 26.5, 4,
+      add(4, "calcium_chloride", {5.4, "kg"}, "5 lb 15 oz", 26.5, 4,
           "Dissolve each portion in a clean bucket of pool water as its label allows, then pour it in "
           "slowly around the pool with the pump running.",
           {"It gets hot while it dissolves: add the flakes to the water, never water to the flakes."}));

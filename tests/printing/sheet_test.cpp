@@ -5,8 +5,10 @@
 #include <gmock/gmock.h>
 
 #include <algorithm>
+#include <cstdio>
 
 #include "printing/readings_table.h"
+#include "station/wording/amount_words.h"
 #include "station/wording/clock_words.h"
 #include "station/wording/sheet_words.h"
 #include "station/wording/visit_code.h"
@@ -72,7 +74,7 @@ TEST(Sheet, TellsWhatStaysOpen) {
 
 TEST(Sheet, TellsWhenOneMaySwim) {
   EXPECT_EQ(sheet_of(sample_visit()).answer,
-            "No – not before tomorrow 8:00\u00a0a.m., after step 3, and not for 4 hours after any dose.");
+            "No – not before tomorrow 8:00\u00a0a.m., and not for 4 hours after any dose.");
   Visit no_clock = sample_visit();
   no_clock.home_at.reset();
   EXPECT_EQ(sheet_of(no_clock).answer,
@@ -89,7 +91,7 @@ TEST(Sheet, OpensByDayAndAfterTheRetestWhereThatDecides) {
   Visit visit = sample_visit();
   visit.plan_as_told->swim = {false, {}, 2, 10.5};  // 04:00
   EXPECT_EQ(sheet_of(visit).answer,
-            "No – not before tomorrow 7:00\u00a0a.m., after step 2, and not for 4 hours after any dose.");
+            "No – not before tomorrow 7:00\u00a0a.m., and not for 4 hours after any dose.");
   visit.plan_as_told->swim = {false, {}, 5, 48 + 24};
   EXPECT_EQ(sheet_of(visit).answer,
             "No – not until we have tested the water again, Wednesday 5:30\u00a0p.m. or later.");
@@ -144,7 +146,33 @@ TEST(Sheet, SaysAMetricAmountOnce) {
   step.amount_household = "77 mL";
   EXPECT_EQ(portion_words(Words("en"), step), "77 mL");
   step.amount_household = "2.6 fl oz";
-  EXPECT_EQ(portion_words(Words("en"), step), "2.6 fl oz (77.4 mL)");
+  EXPECT_EQ(portion_words(Words("en"), step), "2.6 fl oz (76.9 mL)");
+}
+
+// US customary units by their exact definitions (NIST SP 811, appendix B): 1 fl oz = 29.57353 mL,
+// 1 oz = 28.34952 g. What stands in brackets is what the words before it say, to the last of its digits.
+TEST(Sheet, BothUnitsOfAnAmountAgree) {
+  const Words words("en");
+  for (double given = 3; given < 1800; given *= 1.07)
+    for (const bool liquid : {true, false}) {
+      Step step;
+      step.amount = ProductAmount{given, liquid ? "mL" : "g"};
+      step.amount_household = household_amount(words, *step.amount, Units::us);
+      const std::string told = portion_words(words, step);
+      double number = 0, pounds = 0, ounces = 0, other = 0;
+      char unit[8] = "";
+      if (std::sscanf(told.c_str(), "%lf lb %lf oz (%lf %2[a-zL])", &pounds, &ounces, &other, unit) == 4)
+        number = pounds * 16 + ounces;
+      else if (std::sscanf(told.c_str(), "%lf lb (%lf %2[a-zL])", &pounds, &other, unit) == 3)
+        number = pounds * 16;
+      else if (std::sscanf(told.c_str(),
+                           liquid ? "%lf fl oz (%lf %2[a-zL])" : "%lf oz by weight (%lf %2[a-zL])", &number,
+                           &other, unit) != 3)
+        ADD_FAILURE() << told;
+      const std::string last = unit;
+      if (last == "L" || last == "kg") other *= 1000;
+      EXPECT_NEAR(other, number * (liquid ? 29.57353 : 28.34952), 0.006 * other) << told;
+    }
 }
 
 TEST(Sheet, SaysEachStepAsThePlanDoes) {
@@ -166,7 +194,7 @@ TEST(Sheet, SaysEachStepAsThePlanDoes) {
 TEST(Sheet, PrintsThePortionAndABoxForEach) {
   const Sheet sheet = sheet_of(sample_visit());
   EXPECT_EQ(sheet.steps[0].amount, "4 1/2 cups (1.06 L)");
-  EXPECT_EQ(sheet.steps[3].amount, "6 lb (2.7 kg) each time, 2 times");
+  EXPECT_EQ(sheet.steps[3].amount, "5 lb 15 oz (2.69 kg) each time, 2 times");
   ASSERT_EQ(sheet.steps[3].ticks.size(), 2u);
   EXPECT_EQ(sheet.steps[3].ticks[0].label, "tomorrow 8:00\u00a0p.m.");
   EXPECT_EQ(sheet.steps[3].ticks[1].label, "Tue 12:00\u00a0a.m.");

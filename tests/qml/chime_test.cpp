@@ -61,7 +61,8 @@ TEST_F(Sounds, TellAReadingAndTroubleAndCanBeOff) {
   hear(Trouble{});
   EXPECT_TRUE(Hand::wait_for([&] { return played() == "reading.wav\ntrouble.wav\n"; }, 5000));
   kiosk_->desk().setPlace(Desk::BackRoom);
-  ASSERT_TRUE(hand_->touch("shelf_screen"));
+  ASSERT_TRUE(hand_->touch("group_shop"));
+  ASSERT_TRUE(Hand::wait_for([&] { return hand_->touch("shelf_screen"); }, 3000));
   ASSERT_TRUE(hand_->touch("set_sounds_off"));
   ASSERT_TRUE(hand_->touch("apply_settings"));
   Hand::wait_for([] { return false; }, 700);

@@ -103,7 +103,8 @@ TEST_F(CounterTest, AThemeIsChosenInTheBackRoomAndKept) {
   open_counter("2026-06-14T09:00:00-05:00");
   const QColor light = kiosk_->window()->color();
   kiosk_->desk().setPlace(Desk::BackRoom);
-  ASSERT_TRUE(hand_->touch("shelf_screen"));
+  ASSERT_TRUE(hand_->touch("group_shop"));
+  ASSERT_TRUE(Hand::wait_for([&] { return hand_->touch("shelf_screen"); }, 3000));
   ASSERT_TRUE(hand_->touch("set_theme_dark"));
   ASSERT_TRUE(hand_->touch("set_motion_off"));
   ASSERT_TRUE(hand_->touch("apply_settings"));
