@@ -96,6 +96,11 @@ void each_page(Kiosk& kiosk, const std::function<void(const QString& name)>& see
     numbers->setProperty("behind", false);
   }
   desk.setPlace(Desk::TakeHome);
+  if (auto* numbers = kiosk.window()->findChild<QObject*>("take_home_page")) {
+    numbers->setProperty("behind", true);
+    rest_and_see("dose_numbers");
+    numbers->setProperty("behind", false);
+  }
   desk.hand()->open(1);
   if (desk.hand()->step() > 0) {
     desk.hand()->setShare(0.75);

@@ -238,12 +238,12 @@
         <translation>Anotar</translation>
     </message>
     <message>
-        <source>Leave it</source>
-        <translation>Cancelar</translation>
-    </message>
-    <message>
         <source>Email</source>
         <translation>Correo electrónico</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
     </message>
 </context>
 <context>
@@ -318,14 +318,6 @@
         <translation>Cambiar el paso %1</translation>
     </message>
     <message>
-        <source>Keep it</source>
-        <translation>Dejarlo</translation>
-    </message>
-    <message>
-        <source>Leave it out</source>
-        <translation>Omitirlo</translation>
-    </message>
-    <message>
         <source>How much</source>
         <translation>Cuánto</translation>
     </message>
@@ -346,10 +338,6 @@
         <translation>indicado</translation>
     </message>
     <message>
-        <source>so</source>
-        <translation>así</translation>
-    </message>
-    <message>
         <source>Changed by</source>
         <translation>Cambiado por</translation>
     </message>
@@ -358,12 +346,24 @@
         <translation>Porque</translation>
     </message>
     <message>
-        <source>Use it</source>
-        <translation>Usarlo</translation>
+        <source>In the plan</source>
+        <translation>En el plan</translation>
     </message>
     <message>
-        <source>Leave it</source>
-        <translation>Dejarlo así</translation>
+        <source>Left out</source>
+        <translation>Fuera del plan</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>cambiado</translation>
+    </message>
+    <message>
+        <source>Use this change</source>
+        <translation>Usar este cambio</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
     </message>
 </context>
 <context>
@@ -719,6 +719,14 @@
     <message>
         <source>Still open</source>
         <translation>Queda pendiente</translation>
+    </message>
+    <message>
+        <source>The steps</source>
+        <translation>Los pasos</translation>
+    </message>
+    <message>
+        <source>The numbers</source>
+        <translation>Los números</translation>
     </message>
 </context>
 <context>
@@ -1274,7 +1282,7 @@
     </message>
     <message>
         <source>last bottle %1</source>
-        <translation>última botella %1</translation>
+        <translation>último frasco %1</translation>
     </message>
     <message>
         <source>In this backup</source>
@@ -1452,7 +1460,7 @@
     </message>
     <message>
         <source>Cleared by %1. Measure the standards now, before the next bottle.</source>
-        <translation>Liberado por %1. Mida los patrones ahora, antes de la próxima botella.</translation>
+        <translation>Liberado por %1. Mida los patrones ahora, antes de el próximo frasco.</translation>
     </message>
     <message>
         <source>Not kept: name the instrument, as its readings do.</source>
@@ -1787,7 +1795,7 @@
     </message>
     <message>
         <source>In range: %1 % of the draws, %2 % as told.</source>
-        <translation>Dentro de los objetivos: %1 % de los sorteos, %2 % con lo indicado.</translation>
+        <translation>Dentro de los objetivos: %1 % de las simulaciones, %2 % con lo indicado.</translation>
     </message>
 </context>
 <context>
@@ -1943,7 +1951,7 @@
     </message>
     <message>
         <source>The bottle has changed: what was changed by hand is dropped.</source>
-        <translation>La botella ha cambiado: lo cambiado a mano se descarta.</translation>
+        <translation>El frasco ha cambiado: lo cambiado a mano se descarta.</translation>
     </message>
     <message>
         <source>Making the card …</source>
@@ -3451,7 +3459,7 @@
     </message>
     <message>
         <source>A year after the last bottle</source>
-        <translation>Un año tras la última botella</translation>
+        <translation>Un año tras el último frasco</translation>
     </message>
     <message>
         <source>Two years</source>
@@ -3995,7 +4003,7 @@
     </message>
     <message>
         <source>there is no overnight test of this bottle</source>
-        <translation>no hay prueba nocturna de esta botella</translation>
+        <translation>no hay prueba nocturna de este frasco</translation>
     </message>
     <message>
         <source>The shared records cannot be reached. Work goes on here and is joined later: %1 pieces wait.</source>
@@ -4227,6 +4235,50 @@
     <message>
         <source>a repeat</source>
         <translation>una repetición</translation>
+    </message>
+    <message>
+        <source> US gallons</source>
+        <translation> galones de EE. UU.</translation>
+    </message>
+    <message>
+        <source>worked out for %1 by the model of this water</source>
+        <translation>calculado para %1 con el modelo de esta agua</translation>
+    </message>
+    <message>
+        <source>%1 portions</source>
+        <translation>%1 porciones</translation>
+    </message>
+    <message>
+        <source>from %1 to %2 once it has mixed</source>
+        <translation>de %1 a %2 una vez mezclado</translation>
+    </message>
+    <message>
+        <source>%1 once it has mixed</source>
+        <translation>%1 una vez mezclado</translation>
+    </message>
+    <message>
+        <source>Step %1</source>
+        <translation>Paso %1</translation>
+    </message>
+    <message>
+        <source>of the water replaced; what is dissolved in it goes by the same share</source>
+        <translation>del agua se cambia; lo que lleva disuelto baja en la misma parte</translation>
+    </message>
+    <message>
+        <source>at the plan’s end; ± from the errors of the readings and of the volume</source>
+        <translation>al final del plan; ± por los errores de las lecturas y del volumen</translation>
+    </message>
+    <message>
+        <source>Inside every target</source>
+        <translation>Dentro de todos los objetivos</translation>
+    </message>
+    <message>
+        <source>of %1 times that the plan was worked through, each with other errors of the readings and the volume</source>
+        <translation>de %1 veces que se recorrió el plan, cada vez con otros errores de las lecturas y del volumen</translation>
+    </message>
+    <message>
+        <source>%1 mol by the strength on the label</source>
+        <translation>%1 mol según la riqueza de la etiqueta</translation>
     </message>
 </context>
 <context>
@@ -4495,7 +4547,7 @@
     </message>
     <message>
         <source>last bottle %1</source>
-        <translation>última botella %1</translation>
+        <translation>último frasco %1</translation>
     </message>
     <message>
         <source>%1 visits</source>

@@ -3,6 +3,7 @@
 
 #include "qml/models/choices.h"
 #include "qml/models/clock_face.h"
+#include "qml/models/plan_numbers.h"
 #include "qml/models/sheet_rows.h"
 #include "station/wording/hand_words.h"
 
@@ -190,6 +191,11 @@ void PlanDesk::order(std::vector<HandOrder> orders) {
   orders_read_ = counter_.visit().bottle.readings;
   orders_vessel_ = counter_.visit().vessel;
   ask();
+}
+
+QVariantList PlanDesk::doseNumbers() const {
+  if (!plan_ || !counter_.open()) return {};
+  return plan_number_rows(counter_.words(), counter_.visit(), *plan_);
 }
 
 QStringList PlanDesk::changeLines() const {

@@ -22,7 +22,8 @@ class PlanDesk : public QObject {
   QML_ELEMENT
   QML_UNCREATABLE("the desk has it")
   Q_PROPERTY(brimline::RowModel* findings READ findings CONSTANT)
-  Q_PROPERTY(QVariantList numbers READ numbers NOTIFY changed)  // where each reading comes from
+  Q_PROPERTY(QVariantList numbers READ numbers NOTIFY changed)          // where each reading comes from
+  Q_PROPERTY(QVariantList doseNumbers READ doseNumbers NOTIFY changed)  // and each dose and prediction
   Q_PROPERTY(brimline::RowModel* steps READ steps CONSTANT)
   Q_PROPERTY(QStringList cautions READ cautions NOTIFY changed)
   Q_PROPERTY(QStringList stillOpen READ stillOpen NOTIFY changed)  // what the plan leaves outside its target
@@ -47,6 +48,7 @@ class PlanDesk : public QObject {
 
   RowModel* findings() { return &findings_; }
   QVariantList numbers() const { return number_rows(counter_); }
+  QVariantList doseNumbers() const;
   RowModel* steps() { return &steps_; }
   QStringList cautions() const { return cautions_; }
   QStringList stillOpen() const { return still_open_; }

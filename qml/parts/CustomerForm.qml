@@ -87,6 +87,6 @@ ColumnLayout {
                 form.done();
             }
         }
-        Act { objectName: "drop_customer"; text: qsTr("Leave it"); onClicked: form.done() }
+        Act { objectName: "drop_customer"; text: qsTr("Cancel"); onClicked: form.done() }
     }
 }

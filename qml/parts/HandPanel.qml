@@ -32,7 +32,7 @@ ColumnLayout {
             ChoiceRow {
                 width: parent.width
                 name: "hand_step"
-                options: [{ key: "keep", word: qsTr("Keep it") }, { key: "leave", word: qsTr("Leave it out") }]
+                options: [{ key: "keep", word: qsTr("In the plan") }, { key: "leave", word: qsTr("Left out") }]
                 current: panel.hand.leftOut ? "leave" : "keep"
                 onPicked: key => panel.hand.leftOut = key === "leave"
             }
@@ -66,7 +66,7 @@ ColumnLayout {
                 font.pixelSize: Ink.small
                 color: Ink.accent
             }
-            HandRow { width: parent.width; name: qsTr("In the end"); told: qsTr("as told"); tried: qsTr("so"); heading: true }
+            HandRow { width: parent.width; name: qsTr("In the end"); told: qsTr("as told"); tried: qsTr("changed"); heading: true }
             Repeater {
                 model: panel.hand.predicted
                 delegate: HandRow { width: column.width }
@@ -93,14 +93,14 @@ ColumnLayout {
             implicitHeight: Ink.px(60)
             main: true
             enabled: panel.hand.mayUse
-            text: qsTr("Use it")
+            text: qsTr("Use this change")
             onClicked: panel.hand.use()
         }
         Act {
             objectName: "hand_close"
             Layout.fillWidth: true
             implicitHeight: Ink.px(60)
-            text: qsTr("Leave it")
+            text: qsTr("Cancel")
             onClicked: panel.hand.close()
         }
     }

@@ -8,6 +8,9 @@ import Counter
 Flickable {
     id: page
     property var numbers: []  // {name, number, detail}
+    readonly property bool narrow: width < Ink.px(800)
+    readonly property real first: Ink.px(narrow ? 130 : 190)
+    readonly property real second: Ink.px(narrow ? 180 : 230)
 
     clip: true
     contentHeight: column.height
@@ -34,9 +37,9 @@ Flickable {
                 Accessible.name: modelData.name + ", " + modelData.number + ", " + modelData.detail
 
                 Rectangle { width: parent.width; height: Ink.hair; color: Ink.rule }
-                Line { id: title; y: Ink.px(8); width: Ink.px(190); text: entry.modelData.name; strong: true; Accessible.ignored: true }
-                Line { id: number; x: Ink.px(206); y: Ink.px(8); width: Ink.px(230); text: entry.modelData.number; Accessible.ignored: true }
-                Line { id: detail; x: Ink.px(452); y: Ink.px(8); width: parent.width - x; text: entry.modelData.detail; font.pixelSize: Ink.small; pale: true; Accessible.ignored: true }
+                Line { id: title; y: Ink.px(8); width: page.first; text: entry.modelData.name; strong: true; Accessible.ignored: true }
+                Line { id: number; x: page.first + Ink.px(16); y: Ink.px(8); width: page.second; text: entry.modelData.number; Accessible.ignored: true }
+                Line { id: detail; x: page.first + page.second + Ink.px(32); y: Ink.px(8); width: parent.width - x; text: entry.modelData.detail; font.pixelSize: Ink.small; pale: true; Accessible.ignored: true }
             }
         }
     }

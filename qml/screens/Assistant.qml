@@ -18,6 +18,7 @@ Item {
 
         RowLayout {
             Layout.fillWidth: true
+            Layout.fillHeight: false  // a layout in a layout would take what is left
             spacing: Ink.room
             Title { objectName: "start_title"; Layout.fillWidth: true; text: screen.start.title }
             Line { text: screen.start.progress; pale: true }
@@ -38,6 +39,7 @@ Item {
         Prose { Layout.fillWidth: true; text: qsTr("All of this can be changed later, in the Back room."); font.pixelSize: Ink.small }
         RowLayout {
             Layout.fillWidth: true
+            Layout.fillHeight: false
             spacing: Ink.px(10)
             Act { objectName: "start_leave"; implicitHeight: Ink.px(60); text: qsTr("Not now"); onClicked: screen.start.leave() }
             Item { Layout.fillWidth: true }

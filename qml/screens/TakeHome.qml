@@ -10,6 +10,9 @@ Item {
     id: screen
     required property Desk desk
     readonly property PlanDesk plan: desk.plan
+    property bool behind: false  // the numbers, in place of the steps
+
+    objectName: "take_home_page"
 
     Item {  // not a layout: how high the sentences stand must not ask how wide the panel is
         id: sides
@@ -19,7 +22,17 @@ Item {
             anchors { left: parent.left; right: panel.left; rightMargin: Ink.px(40); top: parent.top; bottom: parent.bottom }
             spacing: Ink.px(12)
 
-            Title { objectName: "plan_title"; Layout.fillWidth: true; text: screen.plan.title }
+            RowLayout {
+                Layout.fillWidth: true
+                spacing: Ink.px(10)
+                Title { objectName: "plan_title"; Layout.fillWidth: true; text: screen.plan.title }
+                Act {
+                    objectName: "dose_numbers"
+                    visible: screen.plan.doseNumbers.length > 0
+                    text: screen.behind ? qsTr("The steps") : qsTr("The numbers")
+                    onClicked: screen.behind = !screen.behind
+                }
+            }
             Prose {
                 objectName: "swim_line"
                 Layout.fillWidth: true
@@ -52,9 +65,17 @@ Item {
                 text: qsTr("Undo the changes")
                 onClicked: screen.desk.hand.asDrafted()
             }
+            NumberList {
+                objectName: "dose_number_list"
+                visible: screen.behind
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                numbers: screen.plan.doseNumbers
+            }
             Flickable {
                 id: page
                 objectName: "step_list"
+                visible: !screen.behind
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 clip: true

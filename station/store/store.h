@@ -112,7 +112,7 @@ class Store {
   Stored<void> save_customer(const Customer& customer);
   Stored<void> save_vessel(const Vessel& vessel, const std::string& customer_id);
   Stored<std::optional<Customer>> customer(const std::string& id);
-  // At most 20: whose bottle's label it is, else words that begin with those of `text`, whole ones first, then
+  // At most 20: by a bottle's label, by words that begin with those of `text` (whole ones first), then by
   // words that hold them; case and accents folded.
   Stored<std::vector<Found>> customers_matching(const std::string& text);
   Stored<std::vector<Vessel>> vessels_of(const std::string& customer_id);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Behind the words of the findings stands where each number comes from: laws, for the errors themselves are
 // tested with analysis/panel.
+#include <cmath>
+
 #include "tests/qml/furnished.h"
 
 namespace brimline::test {
@@ -26,6 +28,32 @@ TEST_F(FurnishedCounter, EveryReadingSaysWhereItComesFrom) {
     EXPECT_NEAR(parts[0].toDouble(), readings[i].value, sd) << readings[i].analyte;
     EXPECT_GT(row["detail"].toString().size(), 10) << readings[i].analyte;
   }
+}
+
+// Behind each dose and each prediction stands where it comes from; the numbers are the plan's own.
+TEST_F(FurnishedCounter, EveryDoseAndPredictionSaysWhereItComesFrom) {
+  ASSERT_NO_FATAL_FAILURE(open_furnished("en"));
+  ASSERT_TRUE(kiosk_->counter().open(visit_));
+  PlanDesk& desk = *kiosk_->desk().plan();
+  ASSERT_TRUE(Hand::wait_for([&] { return desk.ready(); }, 20000));
+  kiosk_->desk().setPlace(Desk::TakeHome);
+  ASSERT_TRUE(hand_->touch("dose_numbers"));
+  EXPECT_NE(hand_->find("dose_number_list"), nullptr);
+  EXPECT_EQ(hand_->find("step_list"), nullptr);
+  const Plan& plan = *desk.plan();
+  QStringList names, numbers;
+  for (const QVariant& row : desk.doseNumbers()) {
+    names.append(row.toMap()["name"].toString());
+    numbers.append(row.toMap()["number"].toString());
+    EXPECT_GT(row.toMap()["detail"].toString().size(), 10) << names.back().toStdString();
+  }
+  for (const Step& step : plan.steps)
+    EXPECT_EQ(names.contains(QString("Step %1").arg(step.order)), step.amount || step.fraction) << step.order;
+  size_t predicted = 0;
+  for (const QString& number : numbers) predicted += number.contains(" ± ") ? 1 : 0;
+  EXPECT_EQ(predicted, plan.predicted.size());
+  ASSERT_TRUE(plan.proof);
+  EXPECT_EQ(numbers.back(), QString("%1 %").arg(std::lround(plan.proof->in_target * 100)));
 }
 
 // The clerk's language to the last word: no name or number of the comparison stays English.
