@@ -24,7 +24,9 @@ void settle(Kiosk& kiosk) {
     do QCoreApplication::processEvents(QEventLoop::AllEvents, 10);
     while (spent.elapsed() < kPlanned && goes_on());
   };
-  wait([&] { return (planned && !plan.ready()) || kiosk.desk().hand()->busy(); });
+  wait([&] {
+    return (planned && !plan.ready()) || kiosk.desk().hand()->busy() || kiosk.desk().back()->reads();
+  });
   const qint64 still = spent.elapsed() + rest;
   wait([&] { return spent.elapsed() < still; });
   // A layout settles as it is drawn, which on a busy machine is later than that.

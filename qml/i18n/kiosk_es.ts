@@ -1767,6 +1767,14 @@
         <source>Written to %1: it may be sent to the customer, and names nobody.</source>
         <translation>Escrito en %1: puede enviarse al cliente y no nombra a nadie.</translation>
     </message>
+    <message>
+        <source>Looking ...</source>
+        <translation>Buscando ...</translation>
+    </message>
+    <message>
+        <source>The records cannot be read now.</source>
+        <translation>Ahora no se pueden leer los registros.</translation>
+    </message>
 </context>
 <context>
     <name>brimline::FirstStart</name>
@@ -2464,6 +2472,26 @@
     <message>
         <source>Written to %1. No names stand in it.</source>
         <translation>Escrito en %1. No contiene nombres.</translation>
+    </message>
+    <message>
+        <source>Counting ...</source>
+        <translation>Contando ...</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Not counted</source>
+        <translation>Sin contar</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Count it</source>
+        <translation>Contarla</translation>
     </message>
 </context>
 <context>

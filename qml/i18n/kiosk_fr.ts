@@ -1759,6 +1759,14 @@
         <source>Written to %1: it may be sent to the customer, and names nobody.</source>
         <translation>Écrit dans %1&#xa0;: peut être envoyé au client, et ne nomme personne.</translation>
     </message>
+    <message>
+        <source>Looking ...</source>
+        <translation>Recherche ...</translation>
+    </message>
+    <message>
+        <source>The records cannot be read now.</source>
+        <translation>Les dossiers ne peuvent pas être lus en ce moment.</translation>
+    </message>
 </context>
 <context>
     <name>brimline::FirstStart</name>
@@ -2456,6 +2464,26 @@
     <message>
         <source>Written to %1. No names stand in it.</source>
         <translation>Écrit dans %1. Aucun nom n’y figure.</translation>
+    </message>
+    <message>
+        <source>Counting ...</source>
+        <translation>Décompte ...</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Not counted</source>
+        <translation>Pas encore comptée</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Count it</source>
+        <translation>La compter</translation>
     </message>
 </context>
 <context>

@@ -212,18 +212,18 @@ BackDesk::BackDesk(Settings& settings, QString file, QString out_dir, Counter& c
   });
   connect(&staff_form_, &StaffForm::said, this, &BackDesk::say);
   connect(&backup_form_, &BackupForm::said, this, &BackDesk::say);
-  connect(&tables_form_, &TablesForm::said, this, [this](const QString& sentence) {
-    if (shelf_ == QLatin1String("tables")) say(sentence);
-  });
-  connect(&due_form_, &DueForm::said, this, [this](const QString& sentence) {
-    if (shelf_ == QLatin1String("due")) say(sentence);
-  });
-  connect(&week_form_, &WeekForm::said, this, [this](const QString& sentence) {
-    if (shelf_ == QLatin1String("week")) say(sentence);
-  });
-  connect(&twins_form_, &TwinsForm::said, this, [this](const QString& sentence) {
-    if (shelf_ == QLatin1String("twins")) say(sentence);
-  });
+  // What a page says later is for who is still there.
+  const auto hear = [this](auto& page, auto said) {
+    connect(&page, said, this, [this, &page](const QString& sentence) {
+      if (form() == &page) say(sentence);
+    });
+  };
+  hear(tables_form_, &TablesForm::said);
+  hear(due_form_, &DueForm::said);
+  hear(week_form_, &WeekForm::said);
+  hear(twins_form_, &TwinsForm::said);
+  connect(&due_form_, &DueForm::moved, this, [this] { followed(&due_form_); });
+  connect(&week_form_, &WeekForm::moved, this, [this] { followed(&week_form_); });
   connect(&tables_form_, &TablesForm::brought_in, &counter_, &Counter::changed);
   refresh();
 }
@@ -234,16 +234,23 @@ void BackDesk::say(const QString& sentence) {
   emit saysChanged();
 }
 
+// Nothing is made anew that has not changed: a finger may be on it.
+void BackDesk::followed(const BackForm* page) {
+  BackForm* here = form();
+  if (here != page) return;
+  fields_.replace(here->fields());
+  refreshRows();
+  emit changed();
+}
+
 BackForm* BackDesk::form() const {
   auto* self = const_cast<BackDesk*>(this);
-  if (shelf_ == QLatin1String("staff")) return &self->staff_form_;
-  if (shelf_ == QLatin1String("backups")) return &self->backup_form_;
-  if (shelf_ == QLatin1String("people")) return &self->people_form_;
-  if (shelf_ == QLatin1String("trail")) return &self->trail_form_;
-  if (shelf_ == QLatin1String("due")) return &self->due_form_;
-  if (shelf_ == QLatin1String("week")) return &self->week_form_;
-  if (shelf_ == QLatin1String("tables")) return &self->tables_form_;
-  if (shelf_ == QLatin1String("twins")) return &self->twins_form_;
+  const std::pair<const char*, BackForm*> forms[] = {
+      {"staff", &self->staff_form_},   {"backups", &self->backup_form_}, {"people", &self->people_form_},
+      {"trail", &self->trail_form_},   {"due", &self->due_form_},        {"week", &self->week_form_},
+      {"tables", &self->tables_form_}, {"twins", &self->twins_form_}};
+  for (const auto& [key, page] : forms)
+    if (shelf_ == QLatin1String(key)) return page;
   return nullptr;
 }
 
@@ -300,6 +307,7 @@ QString BackDesk::title() const {
 void BackDesk::setShelf(const QString& key) {
   if (key == shelf_) return;
   listener_.stop();
+  if (BackForm* page = form()) page->left();
   shelf_ = key;
   says_.clear();
   if (BackForm* page = form()) page->shown();

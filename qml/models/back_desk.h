@@ -62,6 +62,8 @@ class BackDesk : public QObject {
   ListenerForm& listener() { return listener_; }
   BackupForm& backups() { return backup_form_; }
   StaffForm& staff() { return staff_form_; }
+  // The page shown still reads the records.
+  bool reads() const { return form() && form()->reads(); }
   void refresh();
   Q_INVOKABLE void apply();  // keeps what was written and uses it
 
@@ -72,6 +74,7 @@ class BackDesk : public QObject {
 
  private:
   void refreshRows();
+  void followed(const BackForm* page);  // what it shows has changed by itself
   void say(const QString& sentence);
   BackForm* form() const;  // of the page, where it is one
   bool may_change() const;

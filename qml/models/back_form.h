@@ -16,6 +16,8 @@ class BackForm {
   virtual QString act() = 0;                                      // what is said once it is done, or begun
   virtual QString act_word() const = 0;                           // empty: there is nothing to do here
   virtual void shown() {}                                         // somebody has come to the page
+  virtual void left() {}                                          // and gone from it
+  virtual bool reads() const { return false; }                    // the records, beside the screen
 };
 
 }  // namespace brimline

@@ -18,7 +18,7 @@ QString q(const std::string& text) {
   return QString::fromStdString(text);
 }
 
-Instant moved(const Instant& at, double hours) {
+Instant later(const Instant& at, double hours) {
   return {at.utc + std::chrono::seconds(static_cast<long long>(hours * 3600)), at.offset};
 }
 
@@ -29,8 +29,10 @@ DueForm::DueForm(Counter& counter, Settings& settings, Services services, QStrin
       counter_(counter),
       settings_(settings),
       services_(std::move(services)),
-      out_dir_(std::move(out_dir)) {
+      out_dir_(std::move(out_dir)),
+      beside_(counter) {
   pool_.setMaxThreadCount(1);
+  connect(&beside_, &Beside::moved, this, &DueForm::moved);
 }
 
 DueForm::~DueForm() {
@@ -42,13 +44,25 @@ void DueForm::shown() {
   look();
 }
 
+void DueForm::left() {
+  beside_.stop();
+}
+
 void DueForm::look() {
   const Instant now = counter_.now();
   const double ahead = span_ == QLatin1String("week")    ? 7 * 24
                        : span_ == QLatin1String("month") ? 30 * 24
                                                          : 0;
-  const Instant from = span_ == QLatin1String("overdue") ? moved(now, -kLost) : now;
-  due_ = counter_.records().due_visits(from, moved(now, ahead), kMostShown);
+  const Instant from = span_ == QLatin1String("overdue") ? later(now, -kLost) : now;
+  due_.clear();
+  beside_.begin<std::vector<DueVisit>>(
+      [from, until = later(now, ahead)](Store& store, const Progress& /*progress*/) {
+        return store.due_visits(from, until, kMostShown);
+      },
+      [this](Stored<std::vector<DueVisit>> due) {
+        unread_ = !due;
+        if (due) due_ = std::move(*due);
+      });
 }
 
 const DueVisit* DueForm::chosen() const {
@@ -96,7 +110,12 @@ QList<QVariantMap> DueForm::rows() {
          {"detail", detail},
          {"number", hours < 0 ? tr("overdue, days: %1").arg(days) : tr("due, in days: %1").arg(days)}});
   }
-  if (due_.empty())
+  if (beside_.busy())
+    out.append({{"name", tr("Looking ...")}, {"detail", QString()}, {"number", QString()}});
+  else if (unread_)
+    out.append(
+        {{"name", tr("The records cannot be read now.")}, {"detail", QString()}, {"number", QString()}});
+  else if (due_.empty())
     out.append({{"name", tr("Nobody")},
                 {"detail", tr("A vessel stands here from the day its next bottle is due.")},
                 {"number", QString()}});

@@ -6,9 +6,11 @@
 #include <QThreadPool>
 
 #include "qml/models/back_form.h"
+#include "qml/models/beside.h"
 #include "qml/models/counter.h"
 #include "qml/models/services.h"
 #include "qml/models/settings.h"
+#include "station/reminder/due.h"
 
 namespace brimline {
 
@@ -27,9 +29,12 @@ class DueForm : public QObject, public BackForm {
   QString act() override;
   QString act_word() const override;
   void shown() override;
+  void left() override;
+  bool reads() const override { return beside_.busy(); }
 
  signals:
   void said(const QString& sentence);
+  void moved();  // the list is there
 
  private:
   const DueVisit* chosen() const;
@@ -43,7 +48,9 @@ class DueForm : public QObject, public BackForm {
   QString out_dir_;
   QString span_ = QStringLiteral("overdue"), one_, act_ = QStringLiteral("letter");
   std::vector<DueVisit> due_;
-  QThreadPool pool_;  // one thread
+  bool unread_ = false;  // the records could not be read
+  QThreadPool pool_;     // one thread
+  Beside beside_;
 };
 
 }  // namespace brimline

@@ -14,12 +14,10 @@
 #include "station/orphan_reading.h"
 #include "station/overnight/overnight_test.h"
 #include "station/quality/quality_book.h"
-#include "station/reminder/due.h"
 #include "station/store/joining.h"
 #include "station/store/staff_book.h"
 #include "station/store/waiting_work.h"
 #include "station/visit.h"
-#include "station/week/week.h"
 
 namespace brimline {
 
@@ -71,10 +69,6 @@ class Records {
   virtual Kept tell_apart(const std::string& one, const std::string& other) = 0;
   virtual std::optional<Customer> customer(const std::string& id) = 0;
   virtual std::vector<std::string> people_unseen_since(const Instant& day) = 0;
-  // Vessels whose next bottle is due between the two, the longest overdue first.
-  virtual std::vector<DueVisit> due_visits(const Instant& from, const Instant& until, int most) = 0;
-  // The week that begins then; nothing where the records cannot be read.
-  virtual std::optional<OwnersWeek> week(const Instant& from, const Supplies& supplies) = 0;
   virtual std::vector<StaffMember> staff() = 0;
   virtual Kept keep_staff(const StaffMember& member) = 0;
   virtual tl::expected<PinTry, std::string> begin_pin_try(const std::string& id) = 0;

@@ -166,16 +166,6 @@ std::vector<std::string> StoreRecords::people_unseen_since(const Instant& day) {
   return or_empty(store_.customers_unseen_since(day));
 }
 
-std::vector<DueVisit> StoreRecords::due_visits(const Instant& from, const Instant& until, int most) {
-  return or_empty(store_.due_visits(from, until, most));
-}
-
-std::optional<OwnersWeek> StoreRecords::week(const Instant& from, const Supplies& supplies) {
-  auto week = week_of(store_, from, supplies);
-  if (!week) return std::nullopt;
-  return std::move(*week);
-}
-
 std::vector<StaffMember> StoreRecords::staff() {
   return or_empty(brimline::staff(store_));
 }

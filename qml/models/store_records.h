@@ -41,8 +41,6 @@ class StoreRecords : public Records {
   Kept tell_apart(const std::string& one, const std::string& other) override;
   std::optional<Customer> customer(const std::string& id) override;
   std::vector<std::string> people_unseen_since(const Instant& day) override;
-  std::optional<OwnersWeek> week(const Instant& from, const Supplies& supplies) override;
-  std::vector<DueVisit> due_visits(const Instant& from, const Instant& until, int most) override;
   std::vector<StaffMember> staff() override;
   Kept keep_staff(const StaffMember& member) override;
   tl::expected<PinTry, std::string> begin_pin_try(const std::string& id) override;

@@ -21,8 +21,10 @@ WeekForm::WeekForm(Counter& counter, Settings& settings, Services services, QStr
       counter_(counter),
       settings_(settings),
       services_(std::move(services)),
-      out_dir_(std::move(out_dir)) {
+      out_dir_(std::move(out_dir)),
+      beside_(counter) {
   pool_.setMaxThreadCount(1);
+  connect(&beside_, &Beside::moved, this, &WeekForm::moved);
 }
 
 WeekForm::~WeekForm() {
@@ -30,11 +32,25 @@ WeekForm::~WeekForm() {
 }
 
 void WeekForm::shown() {
-  look();
+  count();
 }
 
-void WeekForm::look() {
-  week_ = counter_.records().week(week_begin(counter_.now(), which_.toInt()), counter_.written_supplies());
+void WeekForm::left() {
+  beside_.stop();
+}
+
+void WeekForm::count() {
+  week_.reset();
+  unread_.clear();
+  beside_.begin<OwnersWeek>(
+      [from = week_begin(counter_.now(), which_.toInt()), supplies = counter_.written_supplies()](
+          Store& store, const Progress& progress) { return week_of(store, from, supplies, progress); },
+      [this](Stored<OwnersWeek> week) {
+        if (week)
+          week_ = std::move(*week);
+        else
+          unread_ = tr("The records cannot be read now.");
+      });
 }
 
 QList<QVariantMap> WeekForm::fields() {
@@ -55,8 +71,14 @@ QList<QVariantMap> WeekForm::fields() {
 
 QList<QVariantMap> WeekForm::rows() {
   QList<QVariantMap> out;
+  if (beside_.busy())
+    return {{{"name", tr("Counting ...")},
+             {"detail", QString()},
+             {"number", beside_.percent() > 0 ? tr("%1 %").arg(beside_.percent()) : QString()}}};
   if (!week_)
-    return {{{"name", tr("The records cannot be read now.")}, {"detail", QString()}, {"number", QString()}}};
+    return {{{"name", unread_.isEmpty() ? tr("Not counted") : unread_},
+             {"detail", QString()},
+             {"number", QString()}}};
   const Words& words = counter_.words();
   for (const WeekPart& part : week_parts(*week_, words))
     for (const WeekLine& line : part.lines)
@@ -70,19 +92,26 @@ bool WeekForm::set(const QString& key, const QString& text) {
   if (key == QLatin1String("week_act")) act_ = text;
   if (key == QLatin1String("week_which")) {
     which_ = text;
-    look();
+    count();
   }
   return true;
 }
 
 QString WeekForm::act_word() const {
-  if (!week_) return {};
+  if (beside_.busy()) return tr("Stop");
+  if (!week_) return tr("Count it");
   return act_ == QLatin1String("paper") ? tr("Print it") : tr("Write it");
 }
 
 QString WeekForm::act() {
-  look();
-  if (!week_) return tr("The records cannot be read now.");
+  if (beside_.busy()) {
+    beside_.stop();
+    return {};
+  }
+  if (!week_) {
+    count();
+    return {};
+  }
   return act_ == QLatin1String("table") ? write_table() : print();
 }
 

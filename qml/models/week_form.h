@@ -6,9 +6,11 @@
 #include <QThreadPool>
 
 #include "qml/models/back_form.h"
+#include "qml/models/beside.h"
 #include "qml/models/counter.h"
 #include "qml/models/services.h"
 #include "qml/models/settings.h"
+#include "station/week/week.h"
 
 namespace brimline {
 
@@ -27,12 +29,15 @@ class WeekForm : public QObject, public BackForm {
   QString act() override;
   QString act_word() const override;
   void shown() override;
+  void left() override;
+  bool reads() const override { return beside_.busy(); }
 
  signals:
   void said(const QString& sentence);
+  void moved();  // the counting is further on, or done
 
  private:
-  void look();
+  void count();
   QString print();
   QString write_table() const;
 
@@ -42,7 +47,9 @@ class WeekForm : public QObject, public BackForm {
   QString out_dir_;
   QString which_ = QStringLiteral("0"), act_ = QStringLiteral("paper");
   std::optional<OwnersWeek> week_;
+  QString unread_;    // why there is no week; empty: it is being counted, or nobody asked
   QThreadPool pool_;  // one thread
+  Beside beside_;
 };
 
 }  // namespace brimline

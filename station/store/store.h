@@ -126,7 +126,7 @@ class Store {
   // Vessels whose next bottle is due from then until then, the longest overdue first; of those with a name.
   Stored<std::vector<DueVisit>> due_visits(const Instant& from, const Instant& until, int most);
   // Finished ones, oldest first; the same vessel's before this; readings that name a lot, by the lot.
-  Stored<std::vector<Visit>> visits_between(const Instant& from, const Instant& until);
+  Stored<std::vector<std::string>> visit_ids_between(const Instant& from, const Instant& until);
   Stored<std::optional<Visit>> visit_before(const Visit& visit);
   Stored<std::map<std::string, std::int64_t>> readings_by_lot(const Instant& until);
   Stored<std::int64_t> next_bottle_number();  // one that no other counter gets

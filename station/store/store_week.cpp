@@ -13,14 +13,14 @@ QVariant seconds(const Instant& at) {
 
 }  // namespace
 
-Stored<std::vector<Visit>> Store::visits_between(const Instant& from, const Instant& until) {
+Stored<std::vector<std::string>> Store::visit_ids_between(const Instant& from, const Instant& until) {
   Connection& c = *connection_;
   return c.transact(Access::read, [&] {
-    std::vector<Visit> out;
+    std::vector<std::string> out;
     for (const auto& row : c.ask("SELECT id FROM visits WHERE at_s >= ? AND at_s < ? AND finished = 1 ORDER "
                                  "BY at_s, id",
                                  {seconds(from), seconds(until)}))
-      if (auto visit = load(c, Connection::text(row[0]))) out.push_back(std::move(*visit));
+      out.push_back(Connection::text(row[0]));
     return out;
   });
 }

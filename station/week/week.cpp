@@ -89,15 +89,22 @@ std::vector<InstrumentCheck> overdue_checks(const Supplies& supplies, const Inst
   return out;
 }
 
-Stored<OwnersWeek> week_of(Store& store, const Instant& from, const Supplies& supplies) {
+Stored<OwnersWeek> week_of(Store& store, const Instant& from, const Supplies& supplies,
+                           const Progress& progress) {
   OwnersWeek week;
   week.from = from;
   week.until = {from.utc + kWeek, from.offset};
-  const auto visits = store.visits_between(week.from, week.until);
-  if (!visits) return tl::unexpected(visits.error());
+  const auto ids = store.visit_ids_between(week.from, week.until);
+  if (!ids) return tl::unexpected(ids.error());
   const Words words("en");  // verdicts alone are wanted
   std::map<std::string, std::int64_t> used;
-  for (const Visit& visit : *visits) {
+  for (size_t i = 0; i < ids->size(); ++i) {
+    if (!goes_on(progress, static_cast<double>(i) / static_cast<double>(ids->size())))
+      return tl::unexpected(StoreError{StoreTrouble::refused, "stopped"});
+    const auto found = store.visit((*ids)[i]);
+    if (!found) return tl::unexpected(found.error());
+    if (!*found) continue;  // forgotten meanwhile
+    const Visit& visit = **found;
     count_visit(week, visit);
     for (const Reading& reading : visit.bottle.readings)
       if (reading.lot) ++used[*reading.lot];

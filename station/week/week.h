@@ -10,6 +10,7 @@
 
 #include "analysis/panel/supplies.h"
 #include "station/compare/plan_answer.h"
+#include "station/records/progress.h"
 #include "station/store/store.h"
 
 namespace brimline {
@@ -54,7 +55,8 @@ Reorder reorder_of(const LotUse& use, const Supplies& supplies, const Instant& n
 // The last check of each instrument and channel that is older than the shop's interval, or failed.
 std::vector<InstrumentCheck> overdue_checks(const Supplies& supplies, const Instant& now);
 
-// `supplies`: what the shop has written down, with its own limits.
-Stored<OwnersWeek> week_of(Store& store, const Instant& from, const Supplies& supplies);
+// `supplies`: what the shop has written down, with its own limits. Stopped by `progress`: refused, "stopped".
+Stored<OwnersWeek> week_of(Store& store, const Instant& from, const Supplies& supplies,
+                           const Progress& progress = {});
 
 }  // namespace brimline

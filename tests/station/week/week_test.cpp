@@ -11,6 +11,7 @@
 namespace brimline::tests {
 namespace {
 
+using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
 using ::testing::Not;
@@ -110,6 +111,29 @@ class OwnersWeekOfAStore : public StoreTest {
  protected:
   Store open() { return Store::open("sqlite:" + path("shop.db")).value(); }
 };
+
+TEST_F(OwnersWeekOfAStore, TellsHowFarItIsAndStopsWhenAsked) {
+  Store store = open();
+  for (int i = 0; i < 4; ++i)
+    ASSERT_TRUE(store.keep(visit("W-" + std::to_string(i), "pool", "2026-06-10T09:00:00-05:00", 7.5)));
+  std::vector<double> shares;
+  const auto stop_at = [&](size_t count) {
+    return [&shares, count](double share) {
+      shares.push_back(share);
+      return shares.size() < count;
+    };
+  };
+  const Instant monday = at("2026-06-08T00:00:00-05:00");
+  const auto week = week_of(store, monday, {}, stop_at(100));
+  ASSERT_TRUE(week);
+  EXPECT_EQ(week->bottles, 4);
+  EXPECT_THAT(shares, ElementsAre(0, 0.25, 0.5, 0.75));
+  shares.clear();
+  const auto stopped = week_of(store, monday, {}, stop_at(2));
+  ASSERT_FALSE(stopped);
+  EXPECT_EQ(stopped.error().text, "stopped");
+  EXPECT_THAT(shares, SizeIs(2));
+}
 
 TEST_F(OwnersWeekOfAStore, CountsWhatCameAndNothingElse) {
   Store store = open();
