@@ -49,15 +49,28 @@ void Hand::bring_into_view(QQuickItem* item) const {
   QCoreApplication::processEvents();
 }
 
-bool Hand::touch(const QString& name) {
+std::optional<QPoint> Hand::reach(const QString& name) {
   QQuickItem* item = find(name);
-  if (!item || !item->isEnabled()) return false;
+  if (!item || !item->isEnabled()) return std::nullopt;
   bring_into_view(item);
-  if (is_button(item) && (item->width() < kTouch || item->height() < kTouch)) return false;
-  const QPoint at = item->mapToScene(QPointF(item->width() / 2, item->height() / 2)).toPoint();
+  if (is_button(item) && (item->width() < kTouch || item->height() < kTouch)) return std::nullopt;
+  return item->mapToScene(QPointF(item->width() / 2, item->height() / 2)).toPoint();
+}
+
+void Hand::put_down(QPoint at) {
   QTest::touchEvent(window_, finger_).press(1, at, window_);
-  QTest::qWait(5);
+}
+
+void Hand::lift(QPoint at) {
   QTest::touchEvent(window_, finger_).release(1, at, window_);
+}
+
+bool Hand::touch(const QString& name) {
+  const auto at = reach(name);
+  if (!at) return false;
+  put_down(*at);
+  QTest::qWait(5);
+  lift(*at);
   QTest::qWait(5);
   return true;
 }

@@ -8,6 +8,7 @@
 #include <QString>
 
 #include <functional>
+#include <optional>
 
 namespace brimline::test {
 
@@ -20,8 +21,12 @@ class Hand {
   // What a text item of that name shows; empty where it is not there.
   QString text_of(const QString& name) const;
 
-  // A finger's tap in the middle of the item, scrolled into view first. False where it cannot be
-  // touched: absent, disabled, or under 48 px in either direction.
+  // The middle of the item, scrolled into view first. Nothing where it cannot be touched: absent, disabled,
+  // or under 48 px in either direction.
+  std::optional<QPoint> reach(const QString& name);
+  void put_down(QPoint at);
+  void lift(QPoint at);
+  // A finger's tap in the middle of the item; false where it cannot be reached.
   bool touch(const QString& name);
   // Tab until the item has the keyboard; false after 400 steps.
   bool tab_to(const QString& name);
