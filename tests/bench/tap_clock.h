@@ -42,6 +42,8 @@ class TapClock : public QObject {
   bool wait(const std::string& kind, const Shown& done);
 
   Hand& hand() { return hand_; }
+  // Something has gone so wrong that what comes after it says nothing more.
+  bool lost() const { return faults_.size() >= kFaults; }
   int asked() const { return asked_; }
   int made() const { return made_; }
   const std::map<std::string, std::vector<TapAnswer>>& answers() const { return answers_; }
@@ -51,6 +53,7 @@ class TapClock : public QObject {
   const std::vector<std::string>& faults() const { return faults_; }
 
  private:
+  static constexpr size_t kFaults = 10;
   bool answered(const std::string& kind, const std::string& what, const std::function<void()>& send,
                 const Shown& shown);
 

@@ -195,6 +195,10 @@ void TapWalk::emergency() {
 }
 
 void TapWalk::walk(int round) {
+  const QQuickWindow* window = shop_.kiosk().window();
+  clock_.wait("window in sight", [&] {
+    return window->isExposed() && window->isActive() && clock_.hand().find("place_arrivals");
+  });
   next_bottle(round);
   whose(round);
   how_it_came();
