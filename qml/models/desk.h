@@ -6,7 +6,6 @@
 #include <QElapsedTimer>
 #include <QObject>
 #include <QTimer>
-#include <QVariantList>
 
 #include "qml/models/absorbance_edge.h"
 #include "qml/models/back_desk.h"
