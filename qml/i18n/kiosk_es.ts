@@ -31,6 +31,10 @@
         <source>Bottles</source>
         <translation>Frascos</translation>
     </message>
+    <message>
+        <source>To the bench</source>
+        <translation>Ir al análisis</translation>
+    </message>
 </context>
 <context>
     <name>Assistant</name>
@@ -702,6 +706,10 @@
         <source>Do not print it</source>
         <translation>No imprimirla</translation>
     </message>
+    <message>
+        <source>Kept. Next bottle</source>
+        <translation>Guardado. Frasco siguiente</translation>
+    </message>
 </context>
 <context>
     <name>StepRow</name>
@@ -1230,6 +1238,18 @@
         <source>Cards that may be one person’s. Joined, their vessels and visits stand under one card; it can be taken apart again.</source>
         <translation>Fichas que quizá sean de una misma persona. Unidas, sus vasos y visitas quedan en una sola ficha; se pueden volver a separar.</translation>
     </message>
+    <message>
+        <source>Each day</source>
+        <translation>Cada día</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Instrumentos</translation>
+    </message>
+    <message>
+        <source>Shop and staff</source>
+        <translation>Tienda y personal</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackDesk</name>
@@ -1360,10 +1380,6 @@
         <translation>%1 de %2 lecturas guardadas</translation>
     </message>
     <message>
-        <source>Still due: %1.</source>
-        <translation>Faltan: %1.</translation>
-    </message>
-    <message>
         <source>%1 cannot be %2. Please read it again.</source>
         <translation>%1 no puede ser %2. Repita la lectura.</translation>
     </message>
@@ -1402,6 +1418,22 @@
     <message>
         <source>Done: %1.</source>
         <translation>Hecho: %1.</translation>
+    </message>
+    <message>
+        <source>All %1 due are kept, and %2 more</source>
+        <translation>Las %1 debidas están guardadas, y %2 más</translation>
+    </message>
+    <message>
+        <source>All %1 of %2</source>
+        <translation>Las %1 son de %2</translation>
+    </message>
+    <message>
+        <source>A reading has come in that belongs to no bottle yet. It waits at the bench.</source>
+        <translation>Ha llegado una lectura que aún no es de ningún frasco. Espera en Análisis.</translation>
+    </message>
+    <message>
+        <source>%1 readings have come in that belong to no bottle yet. They wait at the bench.</source>
+        <translation>Han llegado %1 lecturas que aún no son de ningún frasco. Esperan en Análisis.</translation>
     </message>
 </context>
 <context>
@@ -1835,6 +1867,10 @@
         <source>That is not the PIN.</source>
         <translation>Ese no es el PIN.</translation>
     </message>
+    <message>
+        <source>Choose a name first.</source>
+        <translation>Elija primero un nombre.</translation>
+    </message>
 </context>
 <context>
     <name>brimline::OvernightDesk</name>
@@ -2239,6 +2275,26 @@
     <message>
         <source>Known to ± %1 %</source>
         <translation>Conocido a ± %1 %</translation>
+    </message>
+    <message>
+        <source>the vessel</source>
+        <translation>la piscina o spa</translation>
+    </message>
+    <message>
+        <source>its volume</source>
+        <translation>su volumen</translation>
+    </message>
+    <message>
+        <source>what sanitizes it</source>
+        <translation>con qué se desinfecta</translation>
+    </message>
+    <message>
+        <source>pool or spa</source>
+        <translation>piscina o spa</translation>
+    </message>
+    <message>
+        <source>Not said yet: %1.</source>
+        <translation>Falta decir: %1.</translation>
     </message>
 </context>
 <context>
@@ -3957,10 +4013,6 @@
         <translation>No se reconoce esta palabra.</translation>
     </message>
     <message>
-        <source>“%1” cannot be right here; please type it again.</source>
-        <translation>“%1” no puede ser correcto aquí; escríbalo de nuevo.</translation>
-    </message>
-    <message>
         <source>This fact is not known.</source>
         <translation>No se reconoce este dato.</translation>
     </message>
@@ -3987,6 +4039,10 @@
     <message>
         <source>The bottle when read, °C</source>
         <translation>Temp. del frasco al leerlo, °C</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be right here; expected a number from %2 to %3.</source>
+        <translation>«%1» no puede ser correcto aquí; se espera un número de %2 a %3.</translation>
     </message>
 </context>
 <context>
@@ -6328,10 +6384,6 @@
         <translation>la misma que en el paso %1.</translation>
     </message>
     <message>
-        <source>No – not before %1, after step %2, and not for %3 after any dose.</source>
-        <translation>No: no antes de %1, después del paso %2, y no durante %3 tras cualquier dosis.</translation>
-    </message>
-    <message>
         <source>No – not for %1 after you start, after step %2, and not for %3 after any dose.</source>
         <translation>No: no hasta %1 después de empezar, después del paso %2, y no durante %3 tras cualquier dosis.</translation>
     </message>
@@ -6350,6 +6402,10 @@
     <message>
         <source>Fumes, fizzing, or products that have met: leave at once, away from them and upwind, keep others out and call %1 from outside. Do not go back, add no water, move nothing.</source>
         <translation>Vapores, burbujeo o productos que se han mezclado: salga enseguida, apartándose y contra el viento, no deje entrar a nadie y llame al %1 desde fuera. No vuelva, no añada agua, no mueva nada.</translation>
+    </message>
+    <message>
+        <source>No – not before %1, and not for %2 after any dose.</source>
+        <translation>No: no antes de %1, ni durante %2 después de cualquier dosis.</translation>
     </message>
 </context>
 <context>

@@ -31,6 +31,10 @@
         <source>Bottles</source>
         <translation>Flacons</translation>
     </message>
+    <message>
+        <source>To the bench</source>
+        <translation>Vers l’analyse</translation>
+    </message>
 </context>
 <context>
     <name>Assistant</name>
@@ -238,12 +242,12 @@
         <translation>Noter</translation>
     </message>
     <message>
-        <source>Leave it</source>
-        <translation>Annuler</translation>
-    </message>
-    <message>
         <source>Email</source>
         <translation>Courriel</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Annuler</translation>
     </message>
 </context>
 <context>
@@ -318,14 +322,6 @@
         <translation>Changer l’étape %1</translation>
     </message>
     <message>
-        <source>Keep it</source>
-        <translation>Le garder</translation>
-    </message>
-    <message>
-        <source>Leave it out</source>
-        <translation>L’omettre</translation>
-    </message>
-    <message>
         <source>How much</source>
         <translation>Combien</translation>
     </message>
@@ -346,10 +342,6 @@
         <translation>comme dit</translation>
     </message>
     <message>
-        <source>so</source>
-        <translation>ainsi</translation>
-    </message>
-    <message>
         <source>Changed by</source>
         <translation>Changé par</translation>
     </message>
@@ -358,12 +350,24 @@
         <translation>Parce que</translation>
     </message>
     <message>
-        <source>Use it</source>
-        <translation>L’utiliser</translation>
+        <source>In the plan</source>
+        <translation>Dans le plan</translation>
     </message>
     <message>
-        <source>Leave it</source>
-        <translation>Laisser ainsi</translation>
+        <source>Left out</source>
+        <translation>Hors du plan</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>changé</translation>
+    </message>
+    <message>
+        <source>Use this change</source>
+        <translation>Utiliser ce changement</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Annuler</translation>
     </message>
 </context>
 <context>
@@ -702,6 +706,10 @@
         <source>Do not print it</source>
         <translation>Ne pas l’imprimer</translation>
     </message>
+    <message>
+        <source>Kept. Next bottle</source>
+        <translation>Enregistré. Flacon suivant</translation>
+    </message>
 </context>
 <context>
     <name>StepRow</name>
@@ -719,6 +727,14 @@
     <message>
         <source>Still open</source>
         <translation>En suspens</translation>
+    </message>
+    <message>
+        <source>The steps</source>
+        <translation>Les étapes</translation>
+    </message>
+    <message>
+        <source>The numbers</source>
+        <translation>Les chiffres</translation>
     </message>
 </context>
 <context>
@@ -1052,11 +1068,11 @@
     </message>
     <message>
         <source>Instrument checks</source>
-        <translation>Contrôles d&apos;instrument</translation>
+        <translation>Contrôles d’instrument</translation>
     </message>
     <message>
         <source>Each instrument against its standards, every month. What failed is not believed until it is right again.</source>
-        <translation>Chaque instrument face à ses étalons, chaque mois. Ce qui a échoué n&apos;est pas cru tant que ce n&apos;est pas redevenu juste.</translation>
+        <translation>Chaque instrument face à ses étalons, chaque mois. Ce qui a échoué n’est pas cru tant que ce n’est pas redevenu juste.</translation>
     </message>
     <message>
         <source>Control charts</source>
@@ -1096,7 +1112,7 @@
     </message>
     <message>
         <source>What a reading should be at home. The shop may set its own; what could harm is refused in every plan all the same.</source>
-        <translation>Ce qu’une mesure doit donner à la maison. Le magasin peut fixer les siennes ; ce qui pourrait nuire est refusé dans tout plan malgré cela.</translation>
+        <translation>Ce qu’une mesure doit donner à la maison. La boutique peut fixer les siennes ; ce qui pourrait nuire est refusé dans tout plan malgré cela.</translation>
     </message>
     <message>
         <source>Code for public water</source>
@@ -1221,6 +1237,18 @@
     <message>
         <source>Cards that may be one person’s. Joined, their vessels and visits stand under one card; it can be taken apart again.</source>
         <translation>Des fiches qui sont peut-être celles d’une même personne. Réunies, leurs bassins et leurs visites se trouvent sous une seule fiche&#x202f;; on peut les séparer à nouveau.</translation>
+    </message>
+    <message>
+        <source>Each day</source>
+        <translation>Chaque jour</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Instruments</translation>
+    </message>
+    <message>
+        <source>Shop and staff</source>
+        <translation>Magasin et personnel</translation>
     </message>
 </context>
 <context>
@@ -1352,10 +1380,6 @@
         <translation>Mesures enregistrées&#xa0;: %1 sur %2</translation>
     </message>
     <message>
-        <source>Still due: %1.</source>
-        <translation>Reste à mesurer&#xa0;: %1.</translation>
-    </message>
-    <message>
         <source>%1 cannot be %2. Please read it again.</source>
         <translation>%1&#xa0;: %2 est impossible. Refaites la mesure.</translation>
     </message>
@@ -1394,6 +1418,22 @@
     <message>
         <source>Done: %1.</source>
         <translation>Fait&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>All %1 due are kept, and %2 more</source>
+        <translation>Les %1 attendues sont enregistrées, et %2 de plus</translation>
+    </message>
+    <message>
+        <source>All %1 of %2</source>
+        <translation>Les %1 sont de %2</translation>
+    </message>
+    <message>
+        <source>A reading has come in that belongs to no bottle yet. It waits at the bench.</source>
+        <translation>Une mesure est arrivée qui n’appartient encore à aucun flacon. Elle attend dans Analyse.</translation>
+    </message>
+    <message>
+        <source>%1 readings have come in that belong to no bottle yet. They wait at the bench.</source>
+        <translation>%1 mesures sont arrivées qui n’appartiennent encore à aucun flacon. Elles attendent dans Analyse.</translation>
     </message>
 </context>
 <context>
@@ -1795,7 +1835,7 @@
     </message>
     <message>
         <source>In range: %1 % of the draws, %2 % as told.</source>
-        <translation>Dans les objectifs : %1 % des tirages, %2 % avec ce qui était dit.</translation>
+        <translation>Dans les objectifs : %1 % des simulations, %2 % avec ce qui était dit.</translation>
     </message>
 </context>
 <context>
@@ -1826,6 +1866,10 @@
     <message>
         <source>That is not the PIN.</source>
         <translation>Ce n’est pas le code.</translation>
+    </message>
+    <message>
+        <source>Choose a name first.</source>
+        <translation>Choisissez d’abord un nom.</translation>
     </message>
 </context>
 <context>
@@ -2226,11 +2270,31 @@
     </message>
     <message>
         <source>From the water’s answers, ± %1 %</source>
-        <translation>D’après les réponses de l’eau, ± %1 %</translation>
+        <translation>D’après les réponses de l’eau, ± %1&#xa0;%</translation>
     </message>
     <message>
         <source>Known to ± %1 %</source>
-        <translation>Connu à ± %1 %</translation>
+        <translation>Connu à ± %1&#xa0;%</translation>
+    </message>
+    <message>
+        <source>the vessel</source>
+        <translation>le bassin</translation>
+    </message>
+    <message>
+        <source>its volume</source>
+        <translation>son volume</translation>
+    </message>
+    <message>
+        <source>what sanitizes it</source>
+        <translation>avec quoi il est désinfecté</translation>
+    </message>
+    <message>
+        <source>pool or spa</source>
+        <translation>piscine ou spa</translation>
+    </message>
+    <message>
+        <source>Not said yet: %1.</source>
+        <translation>Pas encore dit : %1.</translation>
     </message>
 </context>
 <context>
@@ -2376,27 +2440,27 @@
     </message>
     <message>
         <source>%1, the ± being one standard deviation.</source>
-        <translation>%1 ; le ± est un écart-type.</translation>
+        <translation>%1&#x202f;; le ± est un écart-type.</translation>
     </message>
     <message>
         <source>By meter, ± %1 %</source>
-        <translation>Au compteur, ± %1 %</translation>
+        <translation>Au compteur, ± %1&#xa0;%</translation>
     </message>
     <message>
         <source>By its shape, ± %1 %</source>
-        <translation>Par sa forme, ± %1 %</translation>
+        <translation>Par sa forme, ± %1&#xa0;%</translation>
     </message>
     <message>
         <source>This could not be kept: %1</source>
-        <translation>Impossible d’enregistrer : %1</translation>
+        <translation>Impossible d’enregistrer&#xa0;: %1</translation>
     </message>
     <message>
         <source>Taken: %1. Before, it was %2.</source>
-        <translation>Pris : %1. Avant, c’était %2.</translation>
+        <translation>Pris&#xa0;: %1. Avant, c’était %2.</translation>
     </message>
     <message>
         <source>Taken: %1.</source>
-        <translation>Pris : %1.</translation>
+        <translation>Pris&#xa0;: %1.</translation>
     </message>
 </context>
 <context>
@@ -2471,7 +2535,7 @@
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Not counted</source>
@@ -2984,19 +3048,19 @@
     </message>
     <message>
         <source>The bottle was filled at the surface, where sun, rain and oils change the water. It says nothing of %1; it holds for %2. Ask for water from elbow deep, away from the inlets.</source>
-        <translation>Le flacon a été rempli en surface, où le soleil, la pluie et les graisses changent l&apos;eau. Il ne dit rien sur %1 ; il vaut pour %2. Demander de l&apos;eau prise à un coude de profondeur, loin des bouches.</translation>
+        <translation>Le flacon a été rempli en surface, où le soleil, la pluie et les graisses changent l’eau. Il ne dit rien sur %1 ; il vaut pour %2. Demander de l’eau prise à un coude de profondeur, loin des bouches.</translation>
     </message>
     <message>
         <source>The bottle was filled at the skimmer, where tablets may lie. It says nothing of %1; it holds for %2. Ask for water from elbow deep, away from skimmer and inlets.</source>
-        <translation>Le flacon a été rempli au skimmer, où il peut y avoir des galets. Il ne dit rien sur %1 ; il vaut pour %2. Demander de l&apos;eau prise à un coude de profondeur, loin du skimmer et des bouches.</translation>
+        <translation>Le flacon a été rempli au skimmer, où il peut y avoir des galets. Il ne dit rien sur %1 ; il vaut pour %2. Demander de l’eau prise à un coude de profondeur, loin du skimmer et des bouches.</translation>
     </message>
     <message>
         <source>The bottle was filled at an inlet, fresh from feeder, cell or heater. It says nothing of %1; it holds for %2. Ask for water from elbow deep, away from the inlets.</source>
-        <translation>Le flacon a été rempli à une bouche de refoulement, juste après le doseur, la cellule ou le réchauffeur. Il ne dit rien sur %1 ; il vaut pour %2. Demander de l&apos;eau prise à un coude de profondeur, loin des bouches.</translation>
+        <translation>Le flacon a été rempli à une bouche de refoulement, juste après le doseur, la cellule ou le réchauffeur. Il ne dit rien sur %1 ; il vaut pour %2. Demander de l’eau prise à un coude de profondeur, loin des bouches.</translation>
     </message>
     <message>
         <source>The bottle was filled out of a pipe, not out of the vessel. It says nothing of %1; it holds for %2. Ask for water from elbow deep, away from the inlets.</source>
-        <translation>Le flacon a été rempli à un tuyau, pas dans le bassin. Il ne dit rien sur %1 ; il vaut pour %2. Demander de l&apos;eau prise à un coude de profondeur, loin des bouches.</translation>
+        <translation>Le flacon a été rempli à un tuyau, pas dans le bassin. Il ne dit rien sur %1 ; il vaut pour %2. Demander de l’eau prise à un coude de profondeur, loin des bouches.</translation>
     </message>
 </context>
 <context>
@@ -3503,7 +3567,7 @@
     </message>
     <message>
         <source>Also change what the shop is set to</source>
-        <translation>Aussi changer les réglages du magasin</translation>
+        <translation>Aussi changer les réglages de la boutique</translation>
     </message>
     <message>
         <source>A note for a reading and for trouble</source>
@@ -3785,7 +3849,7 @@
     </message>
     <message>
         <source>%1 L</source>
-        <translation>%1 L</translation>
+        <translation>%1&#xa0;L</translation>
     </message>
 </context>
 <context>
@@ -3915,7 +3979,7 @@
     </message>
     <message>
         <source>Leave at once, upwind. Keep everyone out.</source>
-        <translation>Éloignez-vous aussitôt, face au vent. Tenez tout le monde à l’écart.</translation>
+        <translation>Éloignez-vous aussitôt, en remontant le vent. Tenez tout le monde à l’écart.</translation>
     </message>
     <message>
         <source>Call the emergency number from outside.</source>
@@ -3949,10 +4013,6 @@
         <translation>Ce mot n’est pas connu.</translation>
     </message>
     <message>
-        <source>“%1” cannot be right here; please type it again.</source>
-        <translation>«&#xa0;%1&#xa0;» ne peut pas être juste ici&#x202f;; tapez-le de nouveau.</translation>
-    </message>
-    <message>
         <source>This fact is not known.</source>
         <translation>Cette donnée n’est pas connue.</translation>
     </message>
@@ -3979,6 +4039,10 @@
     <message>
         <source>The bottle when read, °C</source>
         <translation>Temp. du flacon à la mesure, °C</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be right here; expected a number from %2 to %3.</source>
+        <translation>« %1 » ne peut pas convenir ici ; un nombre de %2 à %3 est attendu.</translation>
     </message>
 </context>
 <context>
@@ -4050,7 +4114,7 @@
     </message>
     <message>
         <source>Overnight test, chlorine. Keep dark. Do not drink.</source>
-        <translation>Test sur une nuit, chlore. Garder à l’obscurité. Ne pas boire.</translation>
+        <translation>Test de 24 h, chlore. Garder à l’obscurité. Ne pas boire.</translation>
     </message>
     <message>
         <source>STOCK</source>
@@ -4256,6 +4320,50 @@
         <source>a repeat</source>
         <translation>une répétition</translation>
     </message>
+    <message>
+        <source> US gallons</source>
+        <translation> gallons US</translation>
+    </message>
+    <message>
+        <source>%1 mol by the strength on the label</source>
+        <translation>%1 mol selon la teneur de l’étiquette</translation>
+    </message>
+    <message>
+        <source>worked out for %1 by the model of this water</source>
+        <translation>calculé pour %1 avec le modèle de cette eau</translation>
+    </message>
+    <message>
+        <source>%1 portions</source>
+        <translation>%1 portions</translation>
+    </message>
+    <message>
+        <source>from %1 to %2 once it has mixed</source>
+        <translation>de %1 à %2 une fois mélangé</translation>
+    </message>
+    <message>
+        <source>%1 once it has mixed</source>
+        <translation>%1 une fois mélangé</translation>
+    </message>
+    <message>
+        <source>Step %1</source>
+        <translation>Étape %1</translation>
+    </message>
+    <message>
+        <source>of the water replaced; what is dissolved in it goes by the same share</source>
+        <translation>de l’eau est remplacée ; ce qui y est dissous baisse d’autant</translation>
+    </message>
+    <message>
+        <source>at the plan’s end; ± from the errors of the readings and of the volume</source>
+        <translation>à la fin du plan ; ± d’après les erreurs des mesures et du volume</translation>
+    </message>
+    <message>
+        <source>Inside every target</source>
+        <translation>Dans tous les objectifs</translation>
+    </message>
+    <message>
+        <source>of %1 times that the plan was worked through, each with other errors of the readings and the volume</source>
+        <translation>de %1 parcours du plan, chacun avec d’autres erreurs des mesures et du volume</translation>
+    </message>
 </context>
 <context>
     <name>overnight</name>
@@ -4265,7 +4373,7 @@
     </message>
     <message>
         <source>The overnight test: this water uses up %1 mg/L of chlorine in %2 hours (most likely %3 to %4), so it takes %5 mg/L until some is left.</source>
-        <translation>Test sur une nuit&#xa0;: cette eau consomme %1 mg/L de chlore en %2 heures (le plus probable, de %3 à %4)&#x202f;; il en faut %5 mg/L pour qu’il en reste.</translation>
+        <translation>Test de 24 h&#xa0;: cette eau consomme %1 mg/L de chlore en %2 heures (le plus probable, de %3 à %4)&#x202f;; il en faut %5 mg/L pour qu’il en reste.</translation>
     </message>
     <message>
         <source>That is very much. Changing part of the water first takes the same part of it away: ask us what that costs against the chlorine.</source>
@@ -4978,7 +5086,7 @@
     </message>
     <message>
         <source>Chemicals have been mixed or are fuming. Leave at once, upwind; keep others out; call the emergency number from outside. Do not go back to air the room, add no water, move nothing.</source>
-        <translation>Des produits ont été mélangés ou dégagent des vapeurs. Éloignez-vous aussitôt, face au vent&#x202f;; tenez les autres à l’écart&#x202f;; appelez le numéro d’urgence depuis l’extérieur. N’y retournez pas pour aérer, n’ajoutez pas d’eau, ne déplacez rien.</translation>
+        <translation>Des produits ont été mélangés ou dégagent des vapeurs. Éloignez-vous aussitôt, en remontant le vent&#x202f;; tenez les autres à l’écart&#x202f;; appelez le numéro d’urgence depuis l’extérieur. N’y retournez pas pour aérer, n’ajoutez pas d’eau, ne déplacez rien.</translation>
     </message>
     <message>
         <source>After faeces, vomit, blood or a dead animal the health department&apos;s procedure applies, not a home plan. Keep everybody out until it is done.</source>
@@ -5190,7 +5298,7 @@
     </message>
     <message>
         <source>Refused: in %2 of 100 draws step %1 could do harm (pH below 7.0 or above 8.2, or too much chlorine).</source>
-        <translation>Refusé&#xa0;: dans %2 tirages sur 100, l’étape %1 pourrait nuire (pH sous 7,0 ou au-dessus de 8,2, ou trop de chlore).</translation>
+        <translation>Refusé&#xa0;: dans %2 simulations sur 100, l’étape %1 pourrait nuire (pH sous 7,0 ou au-dessus de 8,2, ou trop de chlore).</translation>
     </message>
     <message>
         <source>Calcium saturation in the vessel</source>
@@ -5198,11 +5306,11 @@
     </message>
     <message>
         <source>%1 stands at %2, at the edge of its range: by less than the error of the reading. Read it again with the next bottle.</source>
-        <translation>%1 est à %2, à la limite de sa plage : l&apos;écart est plus petit que l&apos;erreur de la mesure. À mesurer de nouveau avec le prochain flacon.</translation>
+        <translation>%1 est à %2, à la limite de sa plage : l’écart est plus petit que l’erreur de la mesure. À mesurer de nouveau avec le prochain flacon.</translation>
     </message>
     <message>
         <source>The sanitizer&apos;s reading cannot be believed yet, so nobody knows whether the water is safe.</source>
-        <translation>La mesure du désinfectant ne peut pas encore être crue : personne ne sait si l&apos;eau est sûre.</translation>
+        <translation>La mesure du désinfectant ne peut pas encore être crue : personne ne sait si l’eau est sûre.</translation>
     </message>
     <message>
         <source>Take out the bromine tablets; cover off and pump on until bromine has come down by itself.</source>
@@ -5214,15 +5322,15 @@
     </message>
     <message>
         <source>So little working sanitizer explains it.</source>
-        <translation>Si peu de désinfectant actif l&apos;explique.</translation>
+        <translation>Si peu de désinfectant actif l’explique.</translation>
     </message>
     <message>
         <source>Calcium coming out of the water explains it.</source>
-        <translation>Le calcaire qui se sépare de l&apos;eau l&apos;explique.</translation>
+        <translation>Le calcaire qui se sépare de l’eau l’explique.</translation>
     </message>
     <message>
         <source>The readings do not explain it: look at the filter, its pressure and its running time first.</source>
-        <translation>Les mesures ne l&apos;expliquent pas : voyez d&apos;abord le filtre, sa pression et sa durée de marche.</translation>
+        <translation>Les mesures ne l’expliquent pas : voyez d’abord le filtre, sa pression et sa durée de marche.</translation>
     </message>
     <message>
         <source>Dissolved metal was found too, which greens clear water: look whether walls are slippery.</source>
@@ -5230,15 +5338,15 @@
     </message>
     <message>
         <source>The sanitizer reads in order, which does not fit: if the water is clear and green, have iron and copper read.</source>
-        <translation>Le désinfectant est en ordre, ce qui ne concorde pas : si l&apos;eau est verte mais claire, faites mesurer fer et cuivre.</translation>
+        <translation>Le désinfectant est en ordre, ce qui ne concorde pas : si l’eau est verte mais claire, faites mesurer fer et cuivre.</translation>
     </message>
     <message>
         <source>The readings explain it.</source>
-        <translation>Les mesures l&apos;expliquent.</translation>
+        <translation>Les mesures l’expliquent.</translation>
     </message>
     <message>
         <source>pH and chlorine read in order, which does not fit: read pH again, and ask who else has it.</source>
-        <translation>Le pH et le chlore sont en ordre, ce qui ne concorde pas : remesurez le pH et demandez qui d&apos;autre en souffre.</translation>
+        <translation>Le pH et le chlore sont en ordre, ce qui ne concorde pas : remesurez le pH et demandez qui d’autre en souffre.</translation>
     </message>
     <message>
         <source>The reading shows it too.</source>
@@ -5246,7 +5354,7 @@
     </message>
     <message>
         <source>Little copper shows in the water now; it may have been taken up before.</source>
-        <translation>Il y a peu de cuivre dans l&apos;eau à présent ; cela peut venir d&apos;avant.</translation>
+        <translation>Il y a peu de cuivre dans l’eau à présent ; cela peut venir d’avant.</translation>
     </message>
     <message>
         <source>Dissolved metal was found, which explains new ones.</source>
@@ -5254,15 +5362,15 @@
     </message>
     <message>
         <source>No metal shows in the water now.</source>
-        <translation>Aucun métal ne se voit dans l&apos;eau à présent.</translation>
+        <translation>Aucun métal ne se voit dans l’eau à présent.</translation>
     </message>
     <message>
         <source>This water dissolves scale, which does not fit: it may be old, or no scale.</source>
-        <translation>Cette eau dissout le tartre, ce qui ne concorde pas : il est peut-être ancien, ou ce n&apos;en est pas.</translation>
+        <translation>Cette eau dissout le tartre, ce qui ne concorde pas : il est peut-être ancien, ou ce n’en est pas.</translation>
     </message>
     <message>
         <source>The sanitizer reads in order, which does not fit: brush first, it may not reach the walls.</source>
-        <translation>Le désinfectant est en ordre, ce qui ne concorde pas : brossez d&apos;abord, il n&apos;atteint peut-être pas les parois.</translation>
+        <translation>Le désinfectant est en ordre, ce qui ne concorde pas : brossez d’abord, il n’atteint peut-être pas les parois.</translation>
     </message>
     <message>
         <source>less than one tablet</source>
@@ -5462,7 +5570,7 @@
     </message>
     <message>
         <source>Leave at once, away from the fumes and upwind, keep others out and call the emergency number from outside.</source>
-        <translation>Sortez aussitôt, en vous écartant des vapeurs puis face au vent, tenez les autres à distance et appelez le numéro d’urgence de l’extérieur.</translation>
+        <translation>Sortez aussitôt, en vous écartant des vapeurs puis en remontant le vent, tenez les autres à distance et appelez le numéro d’urgence de l’extérieur.</translation>
     </message>
     <message>
         <source>With acid it gives off chlorine gas: never the same jug, bucket, spot or hour.</source>
@@ -5799,15 +5907,15 @@
     </message>
     <message>
         <source>What it holds</source>
-        <translation>Ce qu&apos;il contient</translation>
+        <translation>Ce qu’il contient</translation>
     </message>
     <message>
         <source>Percent on the label</source>
-        <translation>Pourcentage sur l&apos;étiquette</translation>
+        <translation>Pourcentage sur l’étiquette</translation>
     </message>
     <message>
         <source>Density, kg/L; empty: from its strength</source>
-        <translation>Densité, kg/L ; vide : d&apos;après sa concentration</translation>
+        <translation>Densité, kg/L ; vide : d’après sa concentration</translation>
     </message>
     <message>
         <source>The percent means</source>
@@ -5827,11 +5935,11 @@
     </message>
     <message>
         <source>Label’s dose, mL or g a m³</source>
-        <translation>Dose de l&apos;étiquette, mL ou g par m³</translation>
+        <translation>Dose de l’étiquette, mL ou g par m³</translation>
     </message>
     <message>
         <source>Label’s own cautions, with ; between</source>
-        <translation>Précautions de l&apos;étiquette, séparées par ;</translation>
+        <translation>Précautions de l’étiquette, séparées par ;</translation>
     </message>
     <message>
         <source>On the shelf</source>
@@ -5847,7 +5955,7 @@
     </message>
     <message>
         <source>%1 is off the shelf: no plan names it.</source>
-        <translation>%1 n&apos;est plus au rayon : aucun plan ne le nomme.</translation>
+        <translation>%1 n’est plus au rayon : aucun plan ne le nomme.</translation>
     </message>
     <message>
         <source>Not kept: the product’s name is missing.</source>
@@ -5855,7 +5963,7 @@
     </message>
     <message>
         <source>Not kept: say what it holds.</source>
-        <translation>Pas gardé : dire ce qu&apos;il contient.</translation>
+        <translation>Pas gardé : dire ce qu’il contient.</translation>
     </message>
     <message>
         <source>Not kept: percent, density, price and packs are numbers; a price is needed.</source>
@@ -6276,10 +6384,6 @@
         <translation>la même qu’à l’étape %1.</translation>
     </message>
     <message>
-        <source>No – not before %1, after step %2, and not for %3 after any dose.</source>
-        <translation>Non – pas avant %1, après l’étape %2, ni pendant %3 après une dose.</translation>
-    </message>
-    <message>
         <source>No – not for %1 after you start, after step %2, and not for %3 after any dose.</source>
         <translation>Non – pas avant %1 après le début, après l’étape %2, ni pendant %3 après une dose.</translation>
     </message>
@@ -6297,14 +6401,18 @@
     </message>
     <message>
         <source>Fumes, fizzing, or products that have met: leave at once, away from them and upwind, keep others out and call %1 from outside. Do not go back, add no water, move nothing.</source>
-        <translation>Vapeurs, bouillonnement ou produits mélangés&#xa0;: sortez aussitôt, en vous écartant puis face au vent, tenez les autres à distance et appelez le %1 de l’extérieur. N’y retournez pas, n’ajoutez pas d’eau, ne déplacez rien.</translation>
+        <translation>Vapeurs, bouillonnement ou produits mélangés&#xa0;: sortez aussitôt, en vous écartant puis en remontant le vent, tenez les autres à distance et appelez le %1 de l’extérieur. N’y retournez pas, n’ajoutez pas d’eau, ne déplacez rien.</translation>
+    </message>
+    <message>
+        <source>No – not before %1, and not for %2 after any dose.</source>
+        <translation>Non – pas avant %1, ni pendant %2 après toute dose.</translation>
     </message>
 </context>
 <context>
     <name>slip</name>
     <message>
         <source>%1 % of %2 draws end in range; %3 % could do harm</source>
-        <translation>%1&#xa0;% de %2 tirages finissent dans la cible&#x202f;; %3&#xa0;% pourraient nuire</translation>
+        <translation>%1&#xa0;% de %2 simulations finissent dans la cible&#x202f;; %3&#xa0;% pourraient nuire</translation>
     </message>
     <message>
         <source>From the shelf</source>
@@ -6391,7 +6499,7 @@
     <name>store</name>
     <message>
         <source>The program ended without warning last time. What was confirmed is here; a change that was still being written was left out.</source>
-        <translation>Le programme s&apos;est arrêté sans prévenir la dernière fois. Ce qui était confirmé est là ; une modification encore en cours d&apos;écriture a été laissée de côté.</translation>
+        <translation>Le programme s’est arrêté sans prévenir la dernière fois. Ce qui était confirmé est là ; une modification encore en cours d’écriture a été laissée de côté.</translation>
     </message>
 </context>
 <context>
@@ -6501,7 +6609,7 @@
     </message>
     <message>
         <source>The whole instrument</source>
-        <translation>L&apos;instrument entier</translation>
+        <translation>L’instrument entier</translation>
     </message>
     <message>
         <source>expired: throw it away</source>
@@ -6549,11 +6657,11 @@
     </message>
     <message>
         <source>Good until: year-month-day</source>
-        <translation>Bon jusqu&apos;au : année-mois-jour</translation>
+        <translation>Bon jusqu’au : année-mois-jour</translation>
     </message>
     <message>
         <source>Opened: year-month-day; empty while closed</source>
-        <translation>Ouvert : année-mois-jour ; vide s&apos;il est fermé</translation>
+        <translation>Ouvert : année-mois-jour ; vide s’il est fermé</translation>
     </message>
     <message>
         <source>Warmest it was kept at, °C</source>
@@ -6589,11 +6697,11 @@
     </message>
     <message>
         <source>Not kept: “%1” is not a day; expected 2027-03-31.</source>
-        <translation>Pas gardé : « %1 » n&apos;est pas un jour ; attendu 2027-03-31.</translation>
+        <translation>Pas gardé : « %1 » n’est pas un jour ; attendu 2027-03-31.</translation>
     </message>
     <message>
         <source>Not kept: “%1” is not a temperature.</source>
-        <translation>Pas gardé : « %1 » n&apos;est pas une température.</translation>
+        <translation>Pas gardé : « %1 » n’est pas une température.</translation>
     </message>
     <message>
         <source>Not kept: %1</source>
@@ -6605,7 +6713,7 @@
     </message>
     <message>
         <source>Not kept: name the instrument, as its readings do.</source>
-        <translation>Pas gardé : nommer l&apos;instrument comme ses mesures le font.</translation>
+        <translation>Pas gardé : nommer l’instrument comme ses mesures le font.</translation>
     </message>
     <message>
         <source>The check of %1 is kept.</source>
@@ -6613,7 +6721,7 @@
     </message>
     <message>
         <source>The failed check of %1 is kept: what it reads counts for nothing until a later check is right.</source>
-        <translation>Le contrôle manqué de %1 est gardé : ce qu&apos;il mesure ne compte pas tant qu&apos;un contrôle suivant n&apos;est pas juste.</translation>
+        <translation>Le contrôle manqué de %1 est gardé : ce qu’il mesure ne compte pas tant qu’un contrôle suivant n’est pas juste.</translation>
     </message>
     <message>
         <source>opened %1</source>
@@ -6621,7 +6729,7 @@
     </message>
     <message>
         <source>good until %1</source>
-        <translation>bon jusqu&apos;au %1</translation>
+        <translation>bon jusqu’au %1</translation>
     </message>
     <message>
         <source>failed: not believed</source>
@@ -6692,7 +6800,7 @@
     </message>
     <message>
         <source>The shop’s own</source>
-        <translation>Celle du magasin</translation>
+        <translation>Celle de la boutique</translation>
     </message>
     <message>
         <source>As built in</source>
@@ -6724,7 +6832,7 @@
     </message>
     <message>
         <source>the shop’s own: %1</source>
-        <translation>du magasin : %1</translation>
+        <translation>de la boutique : %1</translation>
     </message>
     <message>
         <source>Not kept: choose which target.</source>
@@ -6857,7 +6965,7 @@
     </message>
     <message>
         <source>%1 ft %2 in</source>
-        <translation>%1 pi %2 po</translation>
+        <translation>%1&#xa0;pi %2&#xa0;po</translation>
     </message>
     <message>
         <source>sq ft</source>
@@ -6869,11 +6977,11 @@
     </message>
     <message>
         <source>“%1” cannot be read: write 16.5, or 16 6 for 16 feet 6 inches.</source>
-        <translation>« %1 » ne se lit pas : écrivez 16,5, ou 16 6 pour 16 pieds 6 pouces.</translation>
+        <translation>«&#xa0;%1&#xa0;» ne se lit pas&#xa0;: écrivez 16,5, ou 16 6 pour 16 pieds 6 pouces.</translation>
     </message>
     <message>
         <source>“%1” cannot be read: write a number.</source>
-        <translation>« %1 » ne se lit pas : écrivez un nombre.</translation>
+        <translation>«&#xa0;%1&#xa0;» ne se lit pas&#xa0;: écrivez un nombre.</translation>
     </message>
     <message>
         <source>This is wanted too.</source>
@@ -6889,15 +6997,15 @@
     </message>
     <message>
         <source>Hardly anything went through: look at the digits and the unit again.</source>
-        <translation>Presque rien n’est passé : regardez encore les chiffres et l’unité.</translation>
+        <translation>Presque rien n’est passé&#xa0;: regardez encore les chiffres et l’unité.</translation>
     </message>
     <message>
         <source>Too small for a vessel: look at the unit again.</source>
-        <translation>Trop petit pour un bassin : regardez encore l’unité.</translation>
+        <translation>Trop petit pour un bassin&#xa0;: regardez encore l’unité.</translation>
     </message>
     <message>
         <source>Too large for a vessel: look at the digits and the unit again.</source>
-        <translation>Trop grand pour un bassin : regardez encore les chiffres et l’unité.</translation>
+        <translation>Trop grand pour un bassin&#xa0;: regardez encore les chiffres et l’unité.</translation>
     </message>
     <message>
         <source>This has to be deeper than the shallowest.</source>
@@ -6909,7 +7017,7 @@
     </message>
     <message>
         <source>This cannot be more than the length: the round ends close it.</source>
-        <translation>Ce ne peut être plus que la longueur : les bouts ronds la ferment.</translation>
+        <translation>Ce ne peut être plus que la longueur&#xa0;: les bouts ronds la ferment.</translation>
     </message>
     <message>
         <source>Lower than before. If the meter went past its last digit, write a 1 before all of its digits.</source>
@@ -6917,15 +7025,15 @@
     </message>
     <message>
         <source>The same as before: nothing went through.</source>
-        <translation>Comme avant : rien n’est passé.</translation>
+        <translation>Comme avant&#xa0;: rien n’est passé.</translation>
     </message>
     <message>
         <source>Right only where the vessel was empty and nothing else ran through the meter. A meter may be 2 % off; the level it was filled to counts for 3 %.</source>
-        <translation>Juste seulement si le bassin était vide et que rien d’autre n’est passé par le compteur. Un compteur peut se tromper de 2 % ; le niveau du remplissage compte pour 3 %.</translation>
+        <translation>Juste seulement si le bassin était vide et que rien d’autre n’est passé par le compteur. Un compteur peut se tromper de 2&#xa0;%&#x202f;; le niveau du remplissage compte pour 3&#xa0;%.</translation>
     </message>
     <message>
         <source>A kidney’s area by rule of thumb, 0.45 × both widths × length: common practice, no source; taken as right within 8 %.</source>
-        <translation>L’aire d’un haricot par règle pratique, 0,45 × les deux largeurs × longueur : usage courant, sans source ; tenue pour juste à 8 % près.</translation>
+        <translation>L’aire d’un haricot par règle pratique, 0,45 × les deux largeurs × longueur&#xa0;: usage courant, sans source&#x202f;; tenue pour juste à 8&#xa0;% près.</translation>
     </message>
     <message>
         <source>The area as it was told, times the depth.</source>
@@ -6941,19 +7049,19 @@
     </message>
     <message>
         <source>Hardly any vessel of this kind holds that: measure again.</source>
-        <translation>Presque aucun bassin de ce genre ne contient cela : mesurez encore.</translation>
+        <translation>Presque aucun bassin de ce genre ne contient cela&#xa0;: mesurez encore.</translation>
     </message>
     <message>
         <source>That deep is rare at a home: look at the unit again.</source>
-        <translation>Une telle profondeur est rare chez un particulier : regardez encore l’unité.</translation>
+        <translation>Une telle profondeur est rare chez un particulier&#xa0;: regardez encore l’unité.</translation>
     </message>
     <message>
         <source>Seats take room that the outline does not show: the maker’s figure is nearer, where there is one.</source>
-        <translation>Les sièges prennent une place que le contour ne montre pas : le chiffre du fabricant est plus proche, s’il y en a un.</translation>
+        <translation>Les sièges prennent une place que le contour ne montre pas&#xa0;: le chiffre du fabricant est plus proche, s’il y en a un.</translation>
     </message>
     <message>
         <source>On file: %1. Both cannot be right within their errors: ask before it is taken.</source>
-        <translation>Au dossier : %1. Les deux ne peuvent être justes à leurs erreurs près : demandez avant de le prendre.</translation>
+        <translation>Au dossier&#xa0;: %1. Les deux ne peuvent être justes à leurs erreurs près&#xa0;: demandez avant de le prendre.</translation>
     </message>
 </context>
 <context>
