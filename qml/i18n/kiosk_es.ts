@@ -1248,7 +1248,7 @@
     </message>
     <message>
         <source>Shop and staff</source>
-        <translation>Tienda y personal</translation>
+        <translation>La tienda</translation>
     </message>
 </context>
 <context>

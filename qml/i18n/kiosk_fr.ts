@@ -1248,7 +1248,7 @@
     </message>
     <message>
         <source>Shop and staff</source>
-        <translation>Magasin et personnel</translation>
+        <translation>La boutique</translation>
     </message>
 </context>
 <context>

@@ -29,7 +29,8 @@ ColumnLayout {
 
     RowLayout {
         Layout.fillWidth: true
-        Title { Layout.fillWidth: true; text: part.known ? part.ticket.customer : qsTr("Whose bottle?") }
+        spacing: Ink.px(12)
+        Title { Layout.fillWidth: true; font.pixelSize: part.known ? Ink.px(28) : Ink.title; text: part.known ? part.ticket.customer : qsTr("Whose bottle?") }
         Act {
             objectName: "take_back_card"
             visible: part.known && !part.writing && part.ticket.edited

@@ -21,8 +21,8 @@ Item {
             Layout.fillHeight: false  // a layout in a layout would take what is left
             spacing: Ink.room
             Title { objectName: "start_title"; Layout.fillWidth: true; text: screen.start.title }
-            Line { text: screen.start.progress; pale: true }
-            Act { objectName: "start_emergency"; urgent: true; text: qsTr("Emergency"); onClicked: screen.emergency() }
+            Line { Layout.alignment: Qt.AlignTop; topPadding: Ink.px(12); text: screen.start.progress; pale: true }
+            Act { objectName: "start_emergency"; Layout.alignment: Qt.AlignTop; urgent: true; text: qsTr("Emergency"); onClicked: screen.emergency() }
         }
         Prose { Layout.fillWidth: true; text: screen.desk.back.intro; font.pixelSize: Ink.px(20) }
         Flickable {
