@@ -94,10 +94,11 @@ int main(int count, char** words) {
   QQuickStyle::setStyle("Basic");
   const std::string what = count == 4 ? words[1] : "";
   if (what == "make") {
-    brimline::test::make_tap_store(words[2], std::atoll(words[3]));
+    brimline::test::make_tap_store(words[2], std::strtoll(words[3], nullptr, 10));
     return 0;
   }
-  if (what == "walk") return brimline::test::walk(words[2], std::atoi(words[3]));
+  if (what == "walk")
+    return brimline::test::walk(words[2], static_cast<int>(std::strtol(words[3], nullptr, 10)));
   std::cerr << "use: taps make FILE VISITS | taps walk FILE ROUNDS\n";
   return 2;
 }

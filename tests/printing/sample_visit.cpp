@@ -24,7 +24,7 @@ Finding finding(const char* id, int rank, const char* analyte, double value, Tar
   return out;
 }
 
-Step add(int order, const char* chemical, ProductAmount amount, const char* household, double start_h,
+Step add(int order, const char* chemical, const ProductAmount& amount, const char* household, double start_h,
          double wait_h, const char* text, std::vector<std::string> cautions) {
   Step out;
   out.order = order;
