@@ -19,7 +19,7 @@ namespace {
 
 constexpr std::int64_t kVisitsEach = 5;
 constexpr int kReadingsEach = 10;
-constexpr std::int64_t kFirstVisit = 1600000000, kMonth = 30 * 86400;
+constexpr std::int64_t kFirstVisit = 1600000000, kMonth = 2592000;
 
 const char* const kEnds[] = {"Street", "Lane", "Avenue", "Road", "Court", "Drive"};
 
@@ -149,7 +149,8 @@ void make_shop(std::int64_t visits, const TableSink& sink) {
 std::string shop_query(std::mt19937& random, std::int64_t customers) {
   const Customer one = shop_customer(static_cast<std::int64_t>(random() % static_cast<unsigned>(customers)));
   const size_t space = one.name->find(' '), first = one.street->find(' ') + 1;
-  const std::string last = one.name->substr(space + 1), street = one.street->substr(first);
+  const std::string last = one.name->substr(space + 1);
+  std::string street = one.street->substr(first);
   switch (random() % 10) {
     case 0:
       return *one.name;

@@ -5,7 +5,7 @@
 #include <gmock/gmock.h>
 
 #include <algorithm>
-#include <cstdio>
+#include <regex>
 
 #include "printing/readings_table.h"
 #include "station/wording/amount_words.h"
@@ -153,25 +153,24 @@ TEST(Sheet, SaysAMetricAmountOnce) {
 // 1 oz = 28.34952 g. What stands in brackets is what the words before it say, to the last of its digits.
 TEST(Sheet, BothUnitsOfAnAmountAgree) {
   const Words words("en");
-  for (double given = 3; given < 1800; given *= 1.07)
+  const std::regex form(
+      R"((?:([\d.]+) lb)? ?(?:([\d.]+) (?:fl oz|oz by weight|oz))? \(([\d.]+) (mL|L|g|kg)\))");
+  double given = 3;
+  for (int i = 0; i < 94; ++i, given *= 1.07)
     for (const bool liquid : {true, false}) {
       Step step;
       step.amount = ProductAmount{given, liquid ? "mL" : "g"};
       step.amount_household = household_amount(words, *step.amount, Units::us);
       const std::string told = portion_words(words, step);
-      double number = 0, pounds = 0, ounces = 0, other = 0;
-      char unit[8] = "";
-      if (std::sscanf(told.c_str(), "%lf lb %lf oz (%lf %2[a-zL])", &pounds, &ounces, &other, unit) == 4)
-        number = pounds * 16 + ounces;
-      else if (std::sscanf(told.c_str(), "%lf lb (%lf %2[a-zL])", &pounds, &other, unit) == 3)
-        number = pounds * 16;
-      else if (std::sscanf(told.c_str(),
-                           liquid ? "%lf fl oz (%lf %2[a-zL])" : "%lf oz by weight (%lf %2[a-zL])", &number,
-                           &other, unit) != 3)
-        ADD_FAILURE() << told;
-      const std::string last = unit;
-      if (last == "L" || last == "kg") other *= 1000;
-      EXPECT_NEAR(other, number * (liquid ? 29.57353 : 28.34952), 0.006 * other) << told;
+      std::smatch parts;
+      ASSERT_TRUE(std::regex_match(told, parts, form)) << told;
+      const auto number = [&](size_t part) {
+        return parts[part].matched ? std::stod(parts[part].str()) : 0.0;
+      };
+      const double ounces = number(1) * 16 + number(2);
+      const bool thousands = parts[4] == "L" || parts[4] == "kg";
+      const double other = number(3) * (thousands ? 1000 : 1);
+      EXPECT_NEAR(other, ounces * (liquid ? 29.57353 : 28.34952), 0.006 * other) << told;
     }
 }
 
