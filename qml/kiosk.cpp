@@ -7,6 +7,7 @@
 #include <QElapsedTimer>
 #include <QFile>
 #include <QLocale>
+#include <QQmlIncubationController>
 #include <QRandomGenerator>
 #include <QScreen>
 #include <QTimer>
@@ -22,6 +23,8 @@
 
 namespace brimline {
 namespace {
+
+constexpr qint64 kBuilding = 3000;  // ms, the longest that places still being built are waited for
 
 Instant machine_now() {
   const QDateTime now = QDateTime::currentDateTime();
@@ -50,6 +53,17 @@ std::string new_id(std::string_view prefix) {
 Kiosk::Kiosk(const KioskOptions& options) : options_(options) {}
 // The window goes before what it shows.
 Kiosk::~Kiosk() {
+  close_window();
+}
+
+// Not while places are still built behind it: Qt 6.4 deletes half-made controls twice.
+void Kiosk::close_window() {
+  QElapsedTimer spent;
+  spent.start();
+  QQmlIncubationController* building = engine_ ? engine_->incubationController() : nullptr;
+  while (building && building->incubatingObjectCount() > 0 && spent.elapsed() < kBuilding)
+    building->incubateFor(100);
+  window_ = nullptr;
   engine_.reset();
 }
 
@@ -275,7 +289,7 @@ void Kiosk::speak() {
 }
 
 void Kiosk::show_window(const QString& page, const QVariantMap& properties) {
-  window_ = nullptr;
+  close_window();
   engine_ = std::make_unique<QQmlApplicationEngine>();
   engine_->addImportPath("qrc:/qt/qml");
   engine_->setInitialProperties(properties);

@@ -41,6 +41,7 @@ class Kiosk {
   std::optional<StoreError> open_records();  // why they cannot be opened
   bool offer_rescue(const StoreError& why);  // whether there is anything to offer
   void show_window(const QString& page, const QVariantMap& properties);
+  void close_window();
   std::string put_on_counter(const QString& file);
   void listen();
   void tell_instruments();  // at the bench, in the language of the screen
