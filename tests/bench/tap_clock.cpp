@@ -49,11 +49,20 @@ void TapClock::rest(int milliseconds) {
   loop.exec();
 }
 
+void TapClock::within(const std::function<void()>& work) {
+  QEventLoop loop;
+  QTimer::singleShot(0, &loop, [&] {
+    work();
+    loop.quit();
+  });
+  loop.exec();
+}
+
 bool TapClock::answered(const std::string& kind, const std::string& what, const std::function<void()>& send,
                         const Shown& shown) {
   if (shown()) {
     faults_.push_back(kind + ", " + what + ": shown before it was asked for");
-    send();
+    within(send);
     return false;
   }
   QEventLoop loop;
@@ -62,16 +71,18 @@ bool TapClock::answered(const std::string& kind, const std::string& what, const 
   QElapsedTimer clock;
   double processor = 0;
   const auto swapped = connect(window_, &QQuickWindow::frameSwapped, &loop, [&] {
-    if (there || !shown()) return;
+    if (there || !clock.isValid() || !shown()) return;
     answer = {what, elapsed_ms(clock), processor_ms() - processor};
     there = true;
     loop.quit();
   });
   QTimer::singleShot(kPatience, &loop, &QEventLoop::quit);
-  clock.start();
-  processor = processor_ms();
-  send();
-  if (!there) loop.exec();
+  QTimer::singleShot(0, &loop, [&] {
+    clock.start();
+    processor = processor_ms();
+    send();
+  });
+  loop.exec();
   disconnect(swapped);
   if (there)
     answers_[kind].push_back(answer);
@@ -84,7 +95,8 @@ bool TapClock::tap(const std::string& kind, const QString& name, const Shown& sh
   if (lost()) return false;
   ++asked_;
   rest(kPause);
-  const auto at = hand_.reach(name);
+  std::optional<QPoint> at;
+  within([&] { at = hand_.reach(name); });
   if (!at) {
     faults_.push_back(kind + ", " + name.toStdString() + ": cannot be touched");
     return false;
@@ -96,7 +108,7 @@ bool TapClock::tap(const std::string& kind, const QString& name, const Shown& sh
         kHeldKind, name.toStdString(), [&] { hand_.put_down(*at); },
         [item] { return item && item->property("down").toBool(); });
   else
-    hand_.put_down(*at);
+    within([&] { hand_.put_down(*at); });
   rest(kHeld);
   if (!answered(
           kind, name.toStdString(), [&] { hand_.lift(*at); }, shown))

@@ -38,6 +38,9 @@ class TapClock : public QObject {
   bool enter(const std::string& kind, const Shown& shown);
   // Lets the window live on.
   static void rest(int milliseconds);
+  // Within an event loop, as a counter's whole life is: what an event outside of any gives up to be deleted
+  // later stays for as long as one outside of it waits.
+  static void within(const std::function<void()>& work);
   // Until it holds; the time it took, under that name, is no tap's. A fault where it does not.
   bool wait(const std::string& kind, const Shown& done);
 

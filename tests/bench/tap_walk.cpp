@@ -48,8 +48,10 @@ void TapWalk::option(const QString& name) {
 void TapWalk::next_bottle(int round) {
   if (desk_.place() == Desk::Arrivals) go("bottle");
   go("arrivals");
-  desk_.scan(label_of(round + 1));
-  desk_.setPlace(Desk::Arrivals);
+  TapClock::within([&] {
+    desk_.scan(label_of(round + 1));
+    desk_.setPlace(Desk::Arrivals);
+  });
   shop_.measure(0, label_of(round));
   shop_.measure(1, label_of(round + 1));
   const auto field = [&] { return clock_.hand().find("label_field"); };
@@ -97,7 +99,7 @@ void TapWalk::type_reading(const QString& analyte, const QString& number) {
     return item && item->property("chosen").toBool();
   };
   // The pad goes to what is due by itself; no instrument measures salt here.
-  if (chosen()) desk_.bench()->choose("salt");
+  if (chosen()) TapClock::within([&] { desk_.bench()->choose("salt"); });
   clock_.tap("row of the panel", row, chosen);
   const QVariantList methods = desk_.bench()->methods();
   if (methods.size() > 1) option("method_" + methods.last().toMap().value("key").toString());

@@ -5,6 +5,7 @@
 #include <gmock/gmock.h>
 
 #include <algorithm>
+#include <cmath>
 #include <regex>
 
 #include "printing/readings_table.h"
@@ -155,9 +156,9 @@ TEST(Sheet, BothUnitsOfAnAmountAgree) {
   const Words words("en");
   const std::regex form(
       R"((?:([\d.]+) lb)? ?(?:([\d.]+) (?:fl oz|oz by weight|oz))? \(([\d.]+) (mL|L|g|kg)\))");
-  double given = 3;
-  for (int i = 0; i < 94; ++i, given *= 1.07)
+  for (int i = 0; i < 94; ++i)
     for (const bool liquid : {true, false}) {
+      const double given = 3 * std::pow(1.07, i);
       Step step;
       step.amount = ProductAmount{given, liquid ? "mL" : "g"};
       step.amount_household = household_amount(words, *step.amount, Units::us);
