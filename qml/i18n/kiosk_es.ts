@@ -2344,26 +2344,6 @@
         <translation>Unir las fichas</translation>
     </message>
     <message>
-        <source>It stops in a moment ...</source>
-        <translation>Se detiene en un momento ...</translation>
-    </message>
-    <message>
-        <source>%1 % done ...</source>
-        <translation>%1 % hecho ...</translation>
-    </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Detenido.</translation>
-    </message>
-    <message>
-        <source>Pairs that look alike: %1. Nothing is joined yet.</source>
-        <translation>Pares que se parecen: %1. Aún no se ha unido nada.</translation>
-    </message>
-    <message>
-        <source>Working ...</source>
-        <translation>En marcha ...</translation>
-    </message>
-    <message>
         <source>Not done: %1</source>
         <translation>No se ha hecho: %1</translation>
     </message>
@@ -2378,6 +2358,18 @@
     <message>
         <source>Joined: %1.</source>
         <translation>Unidas: %1.</translation>
+    </message>
+    <message>
+        <source>Looking ...</source>
+        <translation>Buscando ...</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>The records cannot be read now.</source>
+        <translation>Ahora no se pueden leer los registros.</translation>
     </message>
 </context>
 <context>
@@ -4319,10 +4311,6 @@
     <message>
         <source>a repeat</source>
         <translation>una repetición</translation>
-    </message>
-    <message>
-        <source> US gallons</source>
-        <translation> galones de EE. UU.</translation>
     </message>
     <message>
         <source>worked out for %1 by the model of this water</source>

@@ -2294,7 +2294,7 @@
     </message>
     <message>
         <source>Not said yet: %1.</source>
-        <translation>Pas encore dit : %1.</translation>
+        <translation>Pas encore dit&#xa0;: %1.</translation>
     </message>
 </context>
 <context>
@@ -2344,26 +2344,6 @@
         <translation>Réunir les fiches</translation>
     </message>
     <message>
-        <source>It stops in a moment ...</source>
-        <translation>Cela s’arrête dans un instant ...</translation>
-    </message>
-    <message>
-        <source>%1 % done ...</source>
-        <translation>%1&#xa0;% fait ...</translation>
-    </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Arrêté.</translation>
-    </message>
-    <message>
-        <source>Pairs that look alike: %1. Nothing is joined yet.</source>
-        <translation>Paires qui se ressemblent&#xa0;:&#x202f;%1. Rien n’est encore réuni.</translation>
-    </message>
-    <message>
-        <source>Working ...</source>
-        <translation>En cours ...</translation>
-    </message>
-    <message>
         <source>Not done: %1</source>
         <translation>Pas fait&#xa0;:&#x202f;%1</translation>
     </message>
@@ -2378,6 +2358,18 @@
     <message>
         <source>Joined: %1.</source>
         <translation>Réunies&#xa0;:&#x202f;%1.</translation>
+    </message>
+    <message>
+        <source>Looking ...</source>
+        <translation>Recherche ...</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>The records cannot be read now.</source>
+        <translation>Les dossiers ne peuvent pas être lus maintenant.</translation>
     </message>
 </context>
 <context>
@@ -4042,7 +4034,7 @@
     </message>
     <message>
         <source>“%1” cannot be right here; expected a number from %2 to %3.</source>
-        <translation>« %1 » ne peut pas convenir ici ; un nombre de %2 à %3 est attendu.</translation>
+        <translation>«&#xa0;%1&#xa0;» ne peut pas convenir ici&#x202f;; un nombre de %2 à %3 est attendu.</translation>
     </message>
 </context>
 <context>
@@ -4321,10 +4313,6 @@
         <translation>une répétition</translation>
     </message>
     <message>
-        <source> US gallons</source>
-        <translation> gallons US</translation>
-    </message>
-    <message>
         <source>%1 mol by the strength on the label</source>
         <translation>%1 mol selon la teneur de l’étiquette</translation>
     </message>
@@ -4350,11 +4338,11 @@
     </message>
     <message>
         <source>of the water replaced; what is dissolved in it goes by the same share</source>
-        <translation>de l’eau est remplacée ; ce qui y est dissous baisse d’autant</translation>
+        <translation>de l’eau est remplacée&#x202f;; ce qui y est dissous baisse d’autant</translation>
     </message>
     <message>
         <source>at the plan’s end; ± from the errors of the readings and of the volume</source>
-        <translation>à la fin du plan ; ± d’après les erreurs des mesures et du volume</translation>
+        <translation>à la fin du plan&#x202f;; ± d’après les erreurs des mesures et du volume</translation>
     </message>
     <message>
         <source>Inside every target</source>

@@ -135,9 +135,9 @@ BackDesk::BackDesk(Settings& settings, QString file, QString out_dir, Counter& c
   hear(tables_form_, &TablesForm::said);
   hear(due_form_, &DueForm::said);
   hear(week_form_, &WeekForm::said);
-  hear(twins_form_, &TwinsForm::said);
   connect(&due_form_, &DueForm::moved, this, [this] { followed(&due_form_); });
   connect(&week_form_, &WeekForm::moved, this, [this] { followed(&week_form_); });
+  connect(&twins_form_, &TwinsForm::moved, this, [this] { followed(&twins_form_); });
   connect(&tables_form_, &TablesForm::brought_in, &counter_, &Counter::changed);
   refresh();
 }

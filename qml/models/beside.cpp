@@ -31,7 +31,7 @@ void Beside::run(Job job) {
   stopped_ = std::make_shared<std::atomic<bool>>(false);
   busy_ = true;
   percent_ = 0;
-  pool_.start([this, job = std::move(job), stopped = stopped_, url = counter_.records().place()] {
+  pool_.start([this, job = std::move(job), stopped = stopped_, url = counter_.records().shared_place()] {
     if (*stopped) return;
     QElapsedTimer since;
     since.start();

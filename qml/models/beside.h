@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The records read beside the screen: on a thread and a connection of their own, so that however many there
-// are the counter goes on.
+// The records of all counters read beside the screen: on a thread and a connection of their own, so that
+// however many there are the counter goes on.
 #pragma once
 
 #include <QObject>

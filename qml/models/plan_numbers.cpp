@@ -5,12 +5,13 @@
 #include <QStringList>
 #include <QVariantMap>
 
-#include <algorithm>
 #include <cmath>
 #include <set>
 
 #include "printing/readings_table.h"
 #include "qml/models/facts.h"
+#include "qml/models/sheet_rows.h"
+#include "station/compare/volume_words.h"
 #include "station/wording/sheet_words.h"
 
 namespace brimline {
@@ -29,11 +30,10 @@ QVariantMap row(const QString& name, const QString& number, const QString& detai
 QString volume_of(const Words& words, const Visit& visit) {
   const Vessel& vessel = visit.vessel;
   if (!vessel.volume) return {};
-  const bool us = units_of(visit) == Units::us;
-  const double value = us ? vessel.volume->us_gallons() : vessel.volume->cubic_metres();
-  const double step = std::pow(10, std::floor(std::log10(value)) - 2);  // three digits
-  return q(words.number(std::round(value / step) * step, us || value >= 100 ? 0 : 1)) +
-         (us ? say(QT_TRANSLATE_NOOP("numbers", " US gallons")) : QStringLiteral(" m³"));
+  constexpr double kUnsaid =
+      0.1;  // of the volume, where nobody said how well it is known: for its digits only
+  const double m3 = vessel.volume->cubic_metres();
+  return q(volume_words(words, m3, m3 * vessel.volume_relative_sd.value_or(kUnsaid), units_of(visit)));
 }
 
 // What the dose is of, in moles, and for which water.
@@ -55,11 +55,7 @@ QString dose_detail(const Words& words, const Visit& visit, const Step& step) {
 QVariantList changes_of(const Words& words, const Plan& plan, const Step& step, const After* before,
                         const Visit& visit) {
   QVariantList out;
-  std::set<AnalyteId> of_interest;
-  for (const Finding& finding : plan.findings)
-    if (finding.analyte &&
-        std::find(step.for_findings.begin(), step.for_findings.end(), finding.id) != step.for_findings.end())
-      of_interest.insert(*finding.analyte);
+  const std::set<AnalyteId> of_interest = analytes_of(step, plan);
   for (const auto& [analyte, value] : step.after->readings) {
     if (!of_interest.contains(analyte)) continue;
     std::optional<double> from;

@@ -68,11 +68,7 @@ QVariantMap words_of(const Sentence& sentence) {
 // "Afterwards pH 7.5, free chlorine 3.0 mg/L Cl2": of what the step is for.
 QString after_words(const Step& step, const Plan& plan, const Words& words) {
   if (!step.after) return {};
-  std::set<AnalyteId> of_interest;
-  for (const Finding& finding : plan.findings)
-    if (finding.analyte &&
-        std::find(step.for_findings.begin(), step.for_findings.end(), finding.id) != step.for_findings.end())
-      of_interest.insert(*finding.analyte);
+  const std::set<AnalyteId> of_interest = analytes_of(step, plan);
   QStringList parts;
   for (const auto& [analyte, value] : step.after->readings)
     if (of_interest.contains(analyte))
@@ -83,6 +79,15 @@ QString after_words(const Step& step, const Plan& plan, const Words& words) {
 }
 
 }  // namespace
+
+std::set<AnalyteId> analytes_of(const Step& step, const Plan& plan) {
+  std::set<AnalyteId> out;
+  for (const Finding& finding : plan.findings)
+    if (finding.analyte &&
+        std::find(step.for_findings.begin(), step.for_findings.end(), finding.id) != step.for_findings.end())
+      out.insert(*finding.analyte);
+  return out;
+}
 
 QVariantMap waterline_shares(const Waterline& line) {
   const double span = line.high - line.low;

@@ -5,6 +5,8 @@
 #include <QList>
 #include <QVariantMap>
 
+#include <set>
+
 #include "printing/sheet.h"
 
 namespace brimline {
@@ -14,6 +16,9 @@ QList<QVariantMap> finding_rows(const Plan& plan, const Visit& visit, const Visi
                                 const Words& words);
 // Roles: day, clock, text, amount, after, cautions.
 QList<QVariantMap> step_rows(const Sheet& sheet, const Plan& plan, const Words& words);
+
+// What the step is for: the analytes of its findings.
+std::set<AnalyteId> analytes_of(const Step& step, const Plan& plan);
 
 // A waterline as shares of its range: value, half, low, high, last, and what it says in words.
 QVariantMap waterline_shares(const Waterline& line);

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "qml/models/twins_form.h"
 
-#include <QElapsedTimer>
-
 #include "qml/models/card_twin.h"
 #include "qml/models/form_field.h"
 
@@ -10,7 +8,6 @@ namespace brimline {
 namespace {
 
 constexpr size_t kMostPairs = 500;
-constexpr qint64 kBetweenWords = 200;  // ms
 
 QString q(const std::string& text) {
   return QString::fromStdString(text);
@@ -18,20 +15,20 @@ QString q(const std::string& text) {
 
 }  // namespace
 
-TwinsForm::TwinsForm(Counter& counter, QObject* parent) : QObject(parent), counter_(counter) {
-  pool_.setMaxThreadCount(1);
-}
-
-TwinsForm::~TwinsForm() {
-  stop_ = true;
-  pool_.waitForDone();
+TwinsForm::TwinsForm(Counter& counter, QObject* parent)
+    : QObject(parent), counter_(counter), beside_(counter) {
+  connect(&beside_, &Beside::moved, this, &TwinsForm::moved);
 }
 
 void TwinsForm::shown() {
-  if (busy_) return;
   found_.clear();
+  unread_.clear();
   looked_ = false;
   gone_.clear();
+}
+
+void TwinsForm::left() {
+  beside_.stop();
 }
 
 QList<QVariantMap> TwinsForm::fields() {
@@ -50,6 +47,11 @@ QList<QVariantMap> TwinsForm::fields() {
 }
 
 QList<QVariantMap> TwinsForm::rows() {
+  if (beside_.busy())
+    return {{{"name", tr("Looking ...")},
+             {"detail", QString()},
+             {"number", beside_.percent() > 0 ? tr("%1 %").arg(beside_.percent()) : QString()}}};
+  if (!unread_.isEmpty()) return {{{"name", unread_}, {"detail", QString()}, {"number", QString()}}};
   if (looked_ && found_.empty())
     return {{{"name", tr("Nobody")}, {"detail", tr("No two cards look alike.")}, {"number", QString()}}};
   QList<QVariantMap> out;
@@ -66,7 +68,7 @@ bool TwinsForm::set(const QString& key, const QString& text) {
 }
 
 QString TwinsForm::act_word() const {
-  if (busy_) return tr("Stop");
+  if (beside_.busy()) return tr("Stop");
   if (found_.empty() && gone_.empty()) return tr("Look through the cards");
   return act_ == QLatin1String("two")     ? tr("Two people")
          : act_ == QLatin1String("apart") ? tr("Take apart")
@@ -74,46 +76,26 @@ QString TwinsForm::act_word() const {
 }
 
 QString TwinsForm::act() {
-  if (busy_) {
-    stop_ = true;
-    return tr("It stops in a moment ...");
+  if (beside_.busy()) {
+    beside_.stop();
+    return {};
   }
-  return found_.empty() && gone_.empty() ? look() : settle();
+  if (!found_.empty() || !gone_.empty()) return settle();
+  look();
+  return {};
 }
 
-QString TwinsForm::look() {
-  busy_ = true;
-  stop_ = false;
-  pool_.start([this, url = counter_.records().shared_place()] {
-    QElapsedTimer since;
-    since.start();
-    const auto go_on = [&](double share) {
-      if (since.elapsed() > kBetweenWords) {
-        since.restart();
-        QMetaObject::invokeMethod(
-            this, [this, share] { emit said(tr("%1 % done ...").arg(qRound(share * 100))); },
-            Qt::QueuedConnection);
-      }
-      return !stop_;
-    };
-    auto store = Store::open(url, Opening::existing);
-    auto found = store ? all_look_alikes(*store, kMostPairs, go_on)
-                       : Stored<std::vector<LookAlike>>(tl::unexpected(store.error()));
-    QMetaObject::invokeMethod(
-        this,
-        [this, found = std::move(found)] {
-          busy_ = false;
-          looked_ = found.has_value() && !stop_;
-          found_ = found.value_or(std::vector<LookAlike>());
-          emit said(!found  ? q(found.error().text)
-                    : stop_ ? tr("Stopped.")
-                    : found_.empty()
-                        ? QString()
-                        : tr("Pairs that look alike: %1. Nothing is joined yet.").arg(found_.size()));
-        },
-        Qt::QueuedConnection);
-  });
-  return tr("Working ...");
+void TwinsForm::look() {
+  unread_.clear();
+  beside_.begin<std::vector<LookAlike>>(
+      [](Store& store, const Progress& progress) { return all_look_alikes(store, kMostPairs, progress); },
+      [this](Stored<std::vector<LookAlike>> found) {
+        looked_ = found.has_value();
+        if (found)
+          found_ = std::move(*found);
+        else
+          unread_ = tr("The records cannot be read now.");
+      });
 }
 
 QString TwinsForm::settle() {

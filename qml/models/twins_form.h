@@ -4,11 +4,9 @@
 #pragma once
 
 #include <QObject>
-#include <QThreadPool>
-
-#include <atomic>
 
 #include "qml/models/back_form.h"
+#include "qml/models/beside.h"
 #include "qml/models/counter.h"
 
 namespace brimline {
@@ -18,7 +16,6 @@ class TwinsForm : public QObject, public BackForm {
 
  public:
   explicit TwinsForm(Counter& counter, QObject* parent = nullptr);
-  ~TwinsForm() override;
 
   QList<QVariantMap> fields() override;
   QList<QVariantMap> rows() override;
@@ -26,21 +23,23 @@ class TwinsForm : public QObject, public BackForm {
   QString act() override;
   QString act_word() const override;
   void shown() override;
+  void left() override;
+  bool reads() const override { return beside_.busy(); }
 
  signals:
-  void said(const QString& sentence);
+  void moved();
 
  private:
-  QString look();
+  void look();
   QString settle();
 
   Counter& counter_;
   std::vector<LookAlike> found_;
-  bool looked_ = false, busy_ = false;
+  bool looked_ = false;
+  QString unread_;  // why nothing could be looked at
   QString act_ = QStringLiteral("first");
   std::string gone_;  // joined last, and it can be taken apart
-  std::atomic<bool> stop_ = false;
-  QThreadPool pool_;  // one thread
+  Beside beside_;
 };
 
 }  // namespace brimline

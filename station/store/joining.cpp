@@ -22,13 +22,6 @@ QVariant id_value(const std::string& id) {
   return Connection::value(id);
 }
 
-std::optional<Customer> card_of(Connection& c, const std::string& id) {
-  const Rows rows =
-      c.ask("SELECT " + column_list(customer_columns()) + " FROM customers WHERE id = ?", {id_value(id)});
-  if (rows.empty()) return std::nullopt;
-  return customer_of(c, rows[0]);
-}
-
 std::vector<std::string> ids(Connection& c, const std::string& sql, const std::string& id) {
   std::vector<std::string> out;
   for (const QVariantList& row : c.ask(sql, {id_value(id)})) out.push_back(Connection::text(row[0]));
@@ -55,14 +48,6 @@ ordered_json filled_from(ordered_json card, const ordered_json& other) {
   for (const auto& item : other.items())
     if (!card.contains(item.key())) card[item.key()] = item.value();
   return card;
-}
-
-void put_card(Connection& c, const ordered_json& form) {
-  const auto card = read_customer(form.dump(), "customer");
-  if (card)
-    put_customer(c, *card, Merge::replace);
-  else
-    c.fail({StoreTrouble::refused, "the card cannot be kept: " + card.error().front().what});
 }
 
 // The card as it stands without what the join filled in and nobody has changed since.

@@ -160,6 +160,21 @@ void put_owner_of(Connection& connection, const Visit& visit, const Visit* earli
   if (!owned || !says_all(row, form)) put_vessel_form(connection, form, owner, merge(latest_of_vessel()));
 }
 
+void put_card(Connection& connection, const ordered_json& form) {
+  const auto card = read_customer(form.dump(), "customer");
+  if (card)
+    put_customer(connection, *card, Merge::replace);
+  else
+    connection.fail({StoreTrouble::refused, "the card cannot be kept: " + card.error().front().what});
+}
+
+std::optional<Customer> card_of(Connection& connection, const std::string& id) {
+  const Rows rows = connection.ask(
+      "SELECT " + column_list(customer_columns()) + " FROM customers WHERE id = ?", {Connection::value(id)});
+  if (rows.empty()) return std::nullopt;
+  return customer_of(connection, rows[0]);
+}
+
 Customer customer_of(Connection& connection, const QVariantList& row) {
   auto customer = read_customer(from_row(row, customer_columns()).dump(), "store");
   if (!customer) connection.fail(damaged("customer " + Connection::text(row[0]), customer.error()));

@@ -7,6 +7,8 @@
 #include <string>
 #include <vector>
 
+#include <nlohmann/json_fwd.hpp>
+
 #include "station/store/connection.h"
 #include "station/visit.h"
 
@@ -20,6 +22,9 @@ enum class Merge {
 };
 
 void put_customer(Connection& connection, const Customer& customer, Merge merge);
+// The card as its form tells it; a form that is none is refused.
+void put_card(Connection& connection, const nlohmann::ordered_json& form);
+std::optional<Customer> card_of(Connection& connection, const std::string& id);
 // No customer named: the row keeps the one it has.
 void put_vessel(Connection& connection, const Vessel& vessel, const std::optional<std::string>& customer_id,
                 Merge merge);

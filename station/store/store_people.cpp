@@ -16,13 +16,6 @@ using nlohmann::ordered_json;
 
 namespace {
 
-std::optional<Customer> card_of(Connection& c, const std::string& id) {
-  const Rows rows = c.ask("SELECT " + column_list(customer_columns()) + " FROM customers WHERE id = ?",
-                          {Connection::value(id)});
-  if (rows.empty()) return std::nullopt;
-  return customer_of(c, rows[0]);
-}
-
 constexpr const char* kPersonal[] = {"name", "phone", "street", "email"};
 
 // Takes the person out of a visit's form; whether anything was there.
@@ -116,11 +109,7 @@ Stored<std::optional<Customer>> Store::edit_customer(const Customer& seen, const
       if (stands != value(is))
         write_note({"customer", into.value_or(now.id), key, std::nullopt, std::nullopt, std::nullopt});
     }
-    auto merged = read_customer(out.dump(), "customer");
-    if (!merged)
-      c.fail({StoreTrouble::refused, "the card cannot be kept: " + merged.error().front().what});
-    else
-      put_customer(c, *merged, Merge::replace);
+    put_card(c, out);
     return std::nullopt;
   });
 }

@@ -23,7 +23,6 @@ namespace {
 constexpr size_t kMostFound = 20;
 constexpr size_t kMostMet = 60;      // of one way to meet the words; a customer may count more than once
 constexpr size_t kShortestPart = 3;  // letters that are looked for further in than a word's beginning
-constexpr int kShortWalk = 1500;     // rows of one word
 constexpr size_t kMostWords = 4;     // of a query; those after are left out
 
 const std::string kLast = "\U0010ffff";  // after every letter: ends the range of a beginning
@@ -178,9 +177,8 @@ std::vector<std::string> holding(Connection& c, const std::vector<QueryWord>& wo
   const std::string holds = c.engine() == Engine::sqlite ? "instr" : "strpos";
   QVariantList values{Connection::value(words[lead].text), Connection::value(words[lead].text + kLast)};
   std::string sql =
-      "SELECT DISTINCT e.customer_id FROM (SELECT ending, customer_id FROM customer_endings WHERE ending >= "
-      "? "
-      "AND ending < ? ORDER BY ending, customer_id LIMIT " +
+      "SELECT DISTINCT e.customer_id FROM (SELECT ending, customer_id FROM customer_endings "
+      "WHERE ending >= ? AND ending < ? ORDER BY ending, customer_id LIMIT " +
       std::to_string(kLookedAt) + ") e WHERE 1 = 1";
   for (size_t i = 0; i < words.size(); ++i) {
     if (i == lead) continue;

@@ -19,23 +19,36 @@ std::string rounded(const Words& words, double v) {
   return words.number(rounded(v), v < 1 ? 2 : v < 10 ? 1 : 0);
 }
 
-std::string us_volume(const Words& words, Volume v) {
-  const double ounces = v.us_fluid_ounces();
-  if (ounces < 128) return words.say("plan", phrase("plan", "%1 fl oz"), {rounded(words, ounces)});
-  const double whole = std::floor(std::round(ounces) / 128);
-  const double rest = std::round(ounces) - whole * 128;
-  if (rest < 1) return words.say("plan", phrase("plan", "%1 gal"), {words.number(whole, 0)});
-  return words.say("plan", phrase("plan", "%1 gal and %2 fl oz"),
-                   {words.number(whole, 0), words.number(rest, 0)});
+constexpr double kGallon = 128, kPound = 16;  // in ounces, of volume and of weight
+
+// Ounces as they are told: below a gallon or a pound as a household measures them, above it whole ones, and
+// from twenty pounds whole pounds.
+double told_ounces(double ounces, bool liquid) {
+  if (ounces < (liquid ? kGallon : kPound)) return rounded(ounces);
+  const double whole = std::round(ounces);
+  return liquid || whole < 20 * kPound ? whole : std::round(ounces / kPound) * kPound;
 }
 
-std::string us_mass(const Words& words, Mass m) {
-  if (m.ounces() < 16)
-    return words.say("plan", phrase("plan", "%1 oz by weight"), {rounded(words, m.ounces())});
-  const double total = std::round(m.ounces()), pounds = std::floor(total / 16), rest = total - pounds * 16;
-  if (pounds >= 20 || rest < 1)
-    return words.say("plan", phrase("plan", "%1 lb"), {words.number(std::round(m.pounds()), 0)});
-  return words.say("plan", phrase("plan", "%1 lb %2 oz"), {words.number(pounds, 0), words.number(rest, 0)});
+double ounces_of(const ProductAmount& a, bool liquid) {
+  const double base = a.unit == "L" || a.unit == "kg" ? a.value : a.value / 1000;
+  return liquid ? Volume::litres(base).us_fluid_ounces() : Mass::kilograms(base).ounces();
+}
+
+bool is_liquid(const ProductAmount& a) {
+  return a.unit == "L" || a.unit == "mL";
+}
+
+std::string us_amount(const Words& words, double ounces, bool liquid) {
+  const double told = told_ounces(ounces, liquid), whole = liquid ? kGallon : kPound;
+  if (ounces < whole)
+    return words.say("plan", liquid ? phrase("plan", "%1 fl oz") : phrase("plan", "%1 oz by weight"),
+                     {rounded(words, ounces)});
+  const double many = std::floor(told / whole), rest = told - many * whole;
+  if (rest < 1)
+    return words.say("plan", liquid ? phrase("plan", "%1 gal") : phrase("plan", "%1 lb"),
+                     {words.number(many, 0)});
+  return words.say("plan", liquid ? phrase("plan", "%1 gal and %2 fl oz") : phrase("plan", "%1 lb %2 oz"),
+                   {words.number(many, 0), words.number(rest, 0)});
 }
 
 }  // namespace
@@ -60,25 +73,17 @@ std::string temperature_words(const Words& words, double celsius, Units units) {
 }
 
 std::string household_amount(const Words& words, const ProductAmount& a, Units units) {
-  const bool liquid = a.unit == "L" || a.unit == "mL";
+  const bool liquid = is_liquid(a);
+  if (units == Units::us) return us_amount(words, ounces_of(a, liquid), liquid);
   const double base = a.unit == "L" || a.unit == "kg" ? a.value : a.value / 1000;
-  if (units == Units::us)
-    return liquid ? us_volume(words, Volume::litres(base)) : us_mass(words, Mass::kilograms(base));
   if (base < 1) return rounded(words, base * 1000) + (liquid ? " mL" : " g");
   return words.number(std::round(base * 100) / 100, 2) + (liquid ? " L" : " kg");
 }
 
 ProductAmount as_told(const ProductAmount& a, Units units) {
-  if (units != Units::us) return a;
-  const bool liquid = a.unit == "L" || a.unit == "mL";
-  const double base = a.unit == "L" || a.unit == "kg" ? a.value : a.value / 1000;
-  const double ounces = liquid ? Volume::litres(base).us_fluid_ounces() : Mass::kilograms(base).ounces();
-  const double small = liquid ? 128 : 16;  // told in ounces below a gallon, below a pound
-  double told = ounces < small ? rounded(ounces) : std::round(ounces);
-  if (!liquid && ounces >= 20 * small) told = std::round(Mass::kilograms(base).pounds()) * 16;
-  ProductAmount out = a;
-  if (ounces > 0) out.value = a.value * told / ounces;
-  return out;
+  const double ounces = ounces_of(a, is_liquid(a));
+  if (units != Units::us || ounces <= 0) return a;
+  return {a.value * told_ounces(ounces, is_liquid(a)) / ounces, a.unit};
 }
 
 }  // namespace brimline
