@@ -9,6 +9,9 @@
 #include <cerrno>
 #include <cstring>
 
+#include <sqlite3.h>
+
+#include <QSqlDriver>
 #include <QSqlError>
 #include <QSqlRecord>
 #include <QUrl>
@@ -75,6 +78,7 @@ Connection::Connection(Engine engine, QString name) : engine_(engine), name_(std
 
 Connection::~Connection() {
   prepared_.clear();
+  of_sqlite_.clear();
   database_.close();
   database_ = QSqlDatabase();
   QSqlDatabase::removeDatabase(name_);
@@ -123,6 +127,7 @@ Stored<void> Connection::make_durable() {
                                "PRAGMA secure_delete = ON",    // what is erased is overwritten
                                "PRAGMA cache_size = -32768"})  // KiB: the words of 200,000 customers
       run(pragma);
+    find_handle();
   } else {
     run("SET synchronous_commit TO on");
     run("SET jit TO off");             // answers of a few rows are not worth compiling for
@@ -165,8 +170,8 @@ std::optional<StoreError> Connection::end() {
   return take_error();
 }
 
-void Connection::each_row(QSqlQuery& query, const std::function<void(const QVariantList&)>& row) {
-  const int columns = query.record().count();
+void Connection::each_row(QSqlQuery& query, int columns,
+                          const std::function<void(const QVariantList&)>& row) {
   while (!error_ && query.next()) {
     QVariantList values;
     for (int i = 0; i < columns; ++i) values.push_back(query.isNull(i) ? QVariant() : query.value(i));
@@ -175,9 +180,9 @@ void Connection::each_row(QSqlQuery& query, const std::function<void(const QVari
   if (query.lastError().isValid()) fail(error_of(query.lastError()));
 }
 
-Rows Connection::rows_of(QSqlQuery& query) {
+Rows Connection::rows_of(QSqlQuery& query, int columns) {
   Rows rows;
-  each_row(query, [&](const QVariantList& row) { rows.push_back(row); });
+  each_row(query, columns, [&](const QVariantList& row) { rows.push_back(row); });
   return rows;
 }
 
@@ -186,13 +191,14 @@ void Connection::each(const std::string& sql, const std::function<void(const QVa
   QSqlQuery query(database_);
   query.setForwardOnly(true);
   if (query.exec(QString::fromStdString(sql)))
-    each_row(query, row);
+    each_row(query, query.record().count(), row);
   else
     fail(error_of(query.lastError()));
 }
 
 Rows Connection::ask(const std::string& sql, const QVariantList& values) {
   if (error_) return {};
+  if (sqlite_) return ask_sqlite(sql, values);
   auto found = prepared_.find(sql);
   if (found == prepared_.end()) {
     QSqlQuery query(database_);
@@ -201,13 +207,40 @@ Rows Connection::ask(const std::string& sql, const QVariantList& values) {
       fail(error_of(query.lastError()));
       return {};
     }
-    found = prepared_.emplace(sql, std::move(query)).first;
+    found = prepared_.emplace(sql, Prepared{std::move(query)}).first;
   }
-  QSqlQuery& query = found->second;
+  auto& [query, columns] = found->second;
   for (int i = 0; i < values.size(); ++i) query.bindValue(i, values[i]);
   if (!query.exec()) fail(error_of(query.lastError()));
-  Rows rows = error_ ? Rows{} : rows_of(query);
+  // A record names every column, which takes longer than reading it: asked once a statement.
+  if (!error_ && columns < 0) columns = query.record().count();
+  Rows rows = error_ || columns == 0 ? Rows{} : rows_of(query, columns);
   query.finish();
+  return rows;
+}
+
+// QtSql may have been built with a copy of SQLite of its own: its handle is none of ours then.
+void Connection::find_handle() {
+  const Rows of_driver = run("SELECT sqlite_source_id()");
+  const QVariant handle = database_.driver()->handle();
+  if (of_driver.size() == 1 && text(of_driver[0][0]) == sqlite3_sourceid() && handle.isValid() &&
+      std::strcmp(handle.typeName(), "sqlite3*") == 0)
+    sqlite_ = *static_cast<sqlite3* const*>(handle.constData());
+}
+
+Rows Connection::ask_sqlite(const std::string& sql, const QVariantList& values) {
+  QSqlError wrong;
+  auto found = of_sqlite_.find(sql);
+  if (found == of_sqlite_.end()) {
+    auto statement = SqliteStatement::prepare(sqlite_, sql, wrong);
+    if (!statement) {
+      fail(error_of(wrong));
+      return {};
+    }
+    found = of_sqlite_.emplace(sql, std::move(statement)).first;
+  }
+  Rows rows = found->second->run(values, wrong);
+  if (wrong.isValid()) fail(error_of(wrong));
   return rows;
 }
 
@@ -219,7 +252,7 @@ Rows Connection::run(const std::string& sql) {
     fail(error_of(query.lastError()));
     return {};
   }
-  return rows_of(query);
+  return rows_of(query, query.record().count());
 }
 
 QVariant Connection::value(const std::optional<std::string>& text) {

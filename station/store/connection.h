@@ -4,10 +4,10 @@
 #pragma once
 
 #include <functional>
-#include <map>
 #include <memory>
 #include <optional>
 #include <string>
+#include <unordered_map>
 #include <utility>
 #include <vector>
 
@@ -15,6 +15,7 @@
 #include <QSqlQuery>
 #include <QVariantList>
 
+#include "station/store/sqlite_statement.h"
 #include "station/store/store_error.h"
 
 namespace brimline {
@@ -79,14 +80,23 @@ class Connection {
   std::optional<StoreError> begin(Access access);
   std::optional<StoreError> end();
   StoreError error_of(const QSqlError& error) const;
-  void each_row(QSqlQuery& query, const std::function<void(const QVariantList&)>& row);
-  Rows rows_of(QSqlQuery& query);
+  // `columns`: of each row.
+  void each_row(QSqlQuery& query, int columns, const std::function<void(const QVariantList&)>& row);
+  Rows rows_of(QSqlQuery& query, int columns);
+  void find_handle();
+  Rows ask_sqlite(const std::string& sql, const QVariantList& values);
 
   Engine engine_;
   QString name_, file_;
   std::optional<std::string> recovery_;
   QSqlDatabase database_;
-  std::map<std::string, QSqlQuery> prepared_;
+  struct Prepared {
+    QSqlQuery query;
+    int columns = -1;  // of its answer; not known before it has run
+  };
+  std::unordered_map<std::string, Prepared> prepared_;
+  sqlite3* sqlite_ = nullptr;  // the database's own handle, where it is SQLite's and of the library we call
+  std::unordered_map<std::string, std::unique_ptr<SqliteStatement>> of_sqlite_;
   std::optional<StoreError> error_;
   int depth_ = 0;  // of transactions within each other
 };

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "station/store/sqlite_statement.h"
+
+#include <sqlite3.h>
+
+#include <QString>
+
+namespace brimline {
+namespace {
+
+QSqlError error_of(sqlite3* database, int code) {
+  return {{}, QString::fromUtf8(sqlite3_errmsg(database)), QSqlError::StatementError, QString::number(code)};
+}
+
+}  // namespace
+
+std::unique_ptr<SqliteStatement> SqliteStatement::prepare(sqlite3* database, const std::string& sql,
+                                                          QSqlError& wrong) {
+  sqlite3_stmt* statement = nullptr;
+  const int code =
+      sqlite3_prepare_v3(database, sql.c_str(), -1, SQLITE_PREPARE_PERSISTENT, &statement, nullptr);
+  if (code == SQLITE_OK && statement) return std::unique_ptr<SqliteStatement>(new SqliteStatement(statement));
+  wrong = error_of(database, code);
+  return nullptr;
+}
+
+SqliteStatement::~SqliteStatement() {
+  sqlite3_finalize(statement_);
+}
+
+int SqliteStatement::bind(int place, const QVariant& value) {
+  if (value.isNull()) return sqlite3_bind_null(statement_, place);
+  switch (value.metaType().id()) {
+    case QMetaType::Bool:
+    case QMetaType::Int:
+    case QMetaType::UInt:
+    case QMetaType::LongLong:
+    case QMetaType::ULongLong:
+      return sqlite3_bind_int64(statement_, place, value.toLongLong());
+    case QMetaType::Double:
+      return sqlite3_bind_double(statement_, place, value.toDouble());
+    default:
+      texts_.push_back(value.toString().toUtf8());
+      return sqlite3_bind_text64(statement_, place, texts_.back().constData(),
+                                 static_cast<sqlite3_uint64>(texts_.back().size()), SQLITE_STATIC,
+                                 SQLITE_UTF8);
+  }
+}
+
+QVariant SqliteStatement::value_of(int column) const {
+  switch (sqlite3_column_type(statement_, column)) {
+    case SQLITE_INTEGER:
+      return QVariant::fromValue(qlonglong{sqlite3_column_int64(statement_, column)});
+    case SQLITE_FLOAT:
+      return sqlite3_column_double(statement_, column);
+    case SQLITE_NULL:
+      return {};
+    case SQLITE_BLOB:
+      return QByteArray(static_cast<const char*>(sqlite3_column_blob(statement_, column)),
+                        sqlite3_column_bytes(statement_, column));
+    default:
+      return QString::fromUtf8(reinterpret_cast<const char*>(sqlite3_column_text(statement_, column)),
+                               sqlite3_column_bytes(statement_, column));
+  }
+}
+
+std::vector<QVariantList> SqliteStatement::run(const QVariantList& values, QSqlError& wrong) {
+  std::vector<QVariantList> rows;
+  texts_.clear();
+  texts_.reserve(static_cast<size_t>(values.size()));
+  int code = values.size() == sqlite3_bind_parameter_count(statement_) ? SQLITE_OK : SQLITE_MISUSE;
+  for (int i = 0; i < values.size() && code == SQLITE_OK; ++i) code = bind(i + 1, values[i]);
+  if (code == SQLITE_OK) {
+    const int columns = sqlite3_column_count(statement_);
+    while ((code = sqlite3_step(statement_)) == SQLITE_ROW) {
+      QVariantList row;
+      row.reserve(columns);
+      for (int i = 0; i < columns; ++i) row.push_back(value_of(i));
+      rows.push_back(std::move(row));
+    }
+  }
+  if (code != SQLITE_DONE) {
+    wrong = error_of(sqlite3_db_handle(statement_), code);
+    rows.clear();
+  }
+  sqlite3_reset(statement_);
+  return rows;
+}
+
+}  // namespace brimline
