@@ -1,33 +1,35 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "printing/queue.h"
 
-#include <cups/cups.h>
-
 #include <algorithm>
 #include <memory>
 #include <optional>
 #include <string_view>
 
+#include "printing/late_cups.h"
+
 namespace brimline {
 namespace {
+
+namespace cups = late_cups;
 
 constexpr const char* kContext = "printer";
 
 // Every destination CUPS lists, freed at the end.
 struct Destinations {
   cups_dest_t* first = nullptr;
-  int count = cupsGetDests(&first);
+  int count = cups::cupsGetDests(&first);
   Destinations() = default;
   Destinations(const Destinations&) = delete;
   Destinations& operator=(const Destinations&) = delete;
-  ~Destinations() { cupsFreeDests(count, first); }
+  ~Destinations() { cups::cupsFreeDests(count, first); }
   cups_dest_t* find(const std::string& name) const {
-    return cupsGetDest(name.c_str(), nullptr, count, first);
+    return cups::cupsGetDest(name.c_str(), nullptr, count, first);
   }
 };
 
 std::string option(const cups_dest_t& destination, const char* name) {
-  const char* value = cupsGetOption(name, destination.num_options, destination.options);
+  const char* value = cups::cupsGetOption(name, destination.num_options, destination.options);
   return value ? value : "";
 }
 
@@ -83,7 +85,7 @@ PrintError no_printer(const Words& words, const std::string& queue) {
 PrintError refused(const Words& words, const std::string& queue) {
   return {PrintError::Kind::refused,
           words.say(kContext, phrase("printer", "The printer %1 did not take the sheet: %2"),
-                    {queue, cupsLastErrorString()})};
+                    {queue, cups::cupsLastErrorString()})};
 }
 
 // A printer that is away leaves no reason behind, only a message of the service's backends (the texts of CUPS
@@ -105,19 +107,19 @@ struct ServiceReport {
 std::optional<ServiceReport> ipp_state(const PrintJob& job) {
   const std::unique_ptr<ipp_t, void (*)(ipp_t*)> answer(
       [&] {
-        ipp_t* request = ippNewRequest(IPP_OP_GET_JOB_ATTRIBUTES);
+        ipp_t* request = cups::ippNewRequest(IPP_OP_GET_JOB_ATTRIBUTES);
         const std::string uri = "ipp://localhost/jobs/" + std::to_string(job.id);
-        ippAddString(request, IPP_TAG_OPERATION, IPP_TAG_URI, "job-uri", nullptr, uri.c_str());
-        ippAddString(request, IPP_TAG_OPERATION, IPP_TAG_NAME, "requesting-user-name", nullptr, cupsUser());
-        return cupsDoRequest(CUPS_HTTP_DEFAULT, request, "/");
+        cups::ippAddString(request, IPP_TAG_OPERATION, IPP_TAG_URI, "job-uri", nullptr, uri.c_str());
+        cups::ippAddString(request, IPP_TAG_OPERATION, IPP_TAG_NAME, "requesting-user-name", nullptr, cups::cupsUser());
+        return cups::cupsDoRequest(CUPS_HTTP_DEFAULT, request, "/");
       }(),
-      ippDelete);
+      [](ipp_t* one) { cups::ippDelete(one); });
   if (!answer) return std::nullopt;
-  ipp_attribute_t* state = ippFindAttribute(answer.get(), "job-state", IPP_TAG_ENUM);
+  ipp_attribute_t* state = cups::ippFindAttribute(answer.get(), "job-state", IPP_TAG_ENUM);
   if (!state) return std::nullopt;
-  ServiceReport out{ippGetInteger(state, 0), {}};
-  ipp_attribute_t* message = ippFindAttribute(answer.get(), "job-printer-state-message", IPP_TAG_TEXT);
-  if (const char* text = message ? ippGetString(message, 0, nullptr) : nullptr) out.message = text;
+  ServiceReport out{cups::ippGetInteger(state, 0), {}};
+  ipp_attribute_t* message = cups::ippFindAttribute(answer.get(), "job-printer-state-message", IPP_TAG_TEXT);
+  if (const char* text = message ? cups::ippGetString(message, 0, nullptr) : nullptr) out.message = text;
   return out;
 }
 
@@ -154,14 +156,14 @@ tl::expected<PrintJob, PrintError> send_to_queue(const std::string& queue, const
         PrintError::Kind::refused,
         words.say(kContext, phrase("printer", "The printer %1 takes no jobs at present."), {queue})});
   // No options: a network printer that does not know one (two sides, say) cancels the whole job.
-  const int id = cupsCreateJob(CUPS_HTTP_DEFAULT, queue.c_str(), title.c_str(), 0, nullptr);
+  const int id = cups::cupsCreateJob(CUPS_HTTP_DEFAULT, queue.c_str(), title.c_str(), 0, nullptr);
   if (id == 0) return tl::unexpected(refused(words, queue));
   const PrintJob job{queue, id};
-  const bool sent = cupsStartDocument(CUPS_HTTP_DEFAULT, queue.c_str(), id, title.c_str(), "application/pdf",
+  const bool sent = cups::cupsStartDocument(CUPS_HTTP_DEFAULT, queue.c_str(), id, title.c_str(), "application/pdf",
                                       1) == HTTP_STATUS_CONTINUE &&
-                    cupsWriteRequestData(CUPS_HTTP_DEFAULT, pdf.constData(),
+                    cups::cupsWriteRequestData(CUPS_HTTP_DEFAULT, pdf.constData(),
                                          static_cast<size_t>(pdf.size())) == HTTP_STATUS_CONTINUE &&
-                    cupsFinishDocument(CUPS_HTTP_DEFAULT, queue.c_str()) == IPP_STATUS_OK;
+                    cups::cupsFinishDocument(CUPS_HTTP_DEFAULT, queue.c_str()) == IPP_STATUS_OK;
   if (sent) return job;
   PrintError error = refused(words, queue);
   cancel_job(job);
@@ -184,7 +186,7 @@ JobReport job_report(const PrintJob& job, const Words& words) {
 }
 
 bool cancel_job(const PrintJob& job) {
-  return cupsCancelJob(job.queue.c_str(), job.id) == 1;
+  return cups::cupsCancelJob(job.queue.c_str(), job.id) == 1;
 }
 
 JobReport read_report(int ipp_job_state, bool printer_stopped, std::vector<std::string> reasons,

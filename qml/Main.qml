@@ -2,11 +2,11 @@
 // The counter: the contents in the margin, the bottle over the page, the page.
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Controls.Basic
 import QtQuick.Layouts
+import QtQuick.Templates as T
 import Counter
 
-ApplicationWindow {
+T.ApplicationWindow {
     id: window
     required property Desk desk
 
@@ -34,24 +34,48 @@ ApplicationWindow {
         }
     }
 
-    function beginBottle(place: var) {
-        if (place)
-            place.begin();
+    // The pages know these; a place is built before it is asked.
+    function begin(bottle: var) {
+        if (bottle)
+            bottle.begin();
+    }
+
+    function typeTo(lock: var, event: var) {
+        if (lock)
+            lock.type(event);
+    }
+
+    function popUp(card: var) {
+        card.open();
+    }
+
+    function putAway(card: var) {
+        if (card)
+            card.close();
     }
 
     function openEmergency() {
-        emergency.open();
+        emergency.current = true;
+        popUp(emergency.item);
     }
 
     function closeEmergency() {
-        emergency.close();
+        putAway(emergency.item);
     }
 
-    onActiveFocusItemChanged: reveal(activeFocusItem)
+    onActiveFocusItemChanged: if (warm) reveal(activeFocusItem)
 
     // Once the first frame is there the other places are built behind it, a little at a time.
     property bool warm: false
-    onFrameSwapped: warm = true
+    property bool lockShown: false  // for pictures of every page
+    readonly property bool locked: (desk.lock.locked || lockShown) && !desk.firstStart.shown
+    readonly property int shown: locked || desk.firstStart.shown ? -1 : desk.place
+    onFrameSwapped: warming.start()
+    Timer {
+        id: warming
+        interval: 1
+        onTriggered: window.warm = true
+    }
 
     title: "Brimline"
     color: Ink.paper
@@ -59,7 +83,7 @@ ApplicationWindow {
     Binding {
         target: Ink
         property: "scale"
-        value: Math.max(0.94, Math.min(1.5, window.height / 800, window.width / 1280))
+        value: Ink.fitting(window.width, window.height)
     }
 
     Binding { target: Ink; property: "theme"; value: window.desk.theme }
@@ -76,15 +100,15 @@ ApplicationWindow {
                 window.step(false);
             else if (event.key === Qt.Key_Escape)
                 page.forceActiveFocus();
-            else if (lock.visible)
-                lock.type(event);
+            else if (window.locked)
+                window.typeTo(lock.item, event);
             else
                 event.accepted = window.desk.typeKey(event.text, event.key);
         }
 
         PlaceRail {
             id: rail
-            visible: !window.desk.firstStart.shown && !lock.visible
+            visible: !window.desk.firstStart.shown && !window.locked
             anchors { left: parent.left; top: parent.top; bottom: parent.bottom }
             shop: window.desk.shop
             places: window.desk.places
@@ -92,7 +116,7 @@ ApplicationWindow {
             onPicked: place => window.desk.place = place
             who: window.desk.lock.who
             onLeave: window.desk.lock.lock()
-            onEmergency: emergency.open()
+            onEmergency: window.openEmergency()
         }
         BottleLine {
             id: strip
@@ -116,13 +140,13 @@ ApplicationWindow {
             visible: rail.visible
             anchors { left: rail.right; right: parent.right; top: strip.bottom; bottom: keys.top }
             currentIndex: window.desk.place
-            Place { desk: window.desk; page: "Arrivals"; current: window.desk.place === 0; warm: window.warm }
-            Place { id: bottle; desk: window.desk; page: "Bottle"; current: window.desk.place === 1; warm: window.warm }
-            Place { id: bench; desk: window.desk; page: "BenchPlace"; current: window.desk.place === 2; warm: window.warm }
-            Place { desk: window.desk; page: "Findings"; current: window.desk.place === 3; warm: window.warm }
-            Place { desk: window.desk; page: "TakeHome"; current: window.desk.place === 4; warm: window.warm }
-            Place { desk: window.desk; page: "ThenNow"; current: window.desk.place === 5; warm: window.warm }
-            Place { desk: window.desk; page: "BackRoom"; current: window.desk.place === 6; warm: window.warm }
+            Place { desk: window.desk; page: "Arrivals"; current: window.shown === 0; warm: window.warm }
+            Place { id: bottle; desk: window.desk; page: "Bottle"; current: window.shown === 1; warm: window.warm }
+            Place { id: bench; desk: window.desk; page: "BenchPlace"; current: window.shown === 2; warm: window.warm }
+            Place { desk: window.desk; page: "Findings"; current: window.shown === 3; warm: window.warm }
+            Place { desk: window.desk; page: "TakeHome"; current: window.shown === 4; warm: window.warm }
+            Place { desk: window.desk; page: "ThenNow"; current: window.shown === 5; warm: window.warm }
+            Place { desk: window.desk; page: "BackRoom"; current: window.shown === 6; warm: window.warm }
         }
         Loader {  // the screen's own keyboard, where one is wanted and installed
             id: keys
@@ -133,21 +157,39 @@ ApplicationWindow {
         }
     }
 
-    Lock {
+    Place {
         id: lock
         anchors.fill: parent
-        visible: (window.desk.lock.locked || shownAlways) && !window.desk.firstStart.shown
-        lock: window.desk.lock
-        shop: window.desk.shop
-        onEmergency: emergency.open()
+        visible: window.locked
+        desk: window.desk
+        page: "Lock"
+        current: window.locked
+        warm: window.warm
         onVisibleChanged: page.forceActiveFocus()
-        onSettled: page.forceActiveFocus()
+    }
+    Place {
+        id: emergency
+        anchors.fill: parent
+        desk: window.desk
+        page: "Emergency"
+        current: false
+        warm: window.warm
+    }
+    Connections {
+        target: lock.item
+        ignoreUnknownSignals: true
+        function onEmergency() {
+            window.openEmergency();
+        }
+        function onSettled() {
+            page.forceActiveFocus();
+        }
     }
     Connections {
         target: assistant.item
         ignoreUnknownSignals: true
         function onEmergency() {
-            emergency.open();
+            window.openEmergency();
         }
     }
     Connections {
@@ -162,7 +204,7 @@ ApplicationWindow {
         function onPlaceChanged() {
             page.forceActiveFocus();
             if (window.desk.place === 1 && !window.desk.screenKeyboard)
-                window.beginBottle(bottle.item);
+                window.begin(bottle.item);
         }
     }
     Repeater {
@@ -172,7 +214,7 @@ ApplicationWindow {
             required property int index
             Shortcut {
                 sequence: "F" + (jump.index + 1)
-                enabled: !lock.visible
+                enabled: !window.locked
                 context: Qt.ApplicationShortcut
                 onActivated: window.desk.place = jump.index
             }
@@ -181,14 +223,6 @@ ApplicationWindow {
     Shortcut {
         sequence: "F8"
         context: Qt.ApplicationShortcut
-        onActivated: emergency.open()
-    }
-    Emergency {
-        id: emergency
-        width: window.width
-        height: window.height
-        cards: window.desk.emergencyCards
-        numbers: window.desk.emergencyNumbers
-        printing: window.desk.plan
+        onActivated: window.openEmergency()
     }
 }

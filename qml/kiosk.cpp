@@ -6,7 +6,9 @@
 #include <QDir>
 #include <QElapsedTimer>
 #include <QFile>
+#include <QGuiApplication>
 #include <QLocale>
+#include <QQmlComponent>
 #include <QQmlIncubationController>
 #include <QRandomGenerator>
 #include <QScreen>
@@ -42,6 +44,10 @@ Counter::Now clock_from(const std::optional<Instant>& start) {
   };
 }
 
+QUrl url_of(const QString& page) {
+  return QUrl("qrc:/qt/qml/Counter/" + page + ".qml");
+}
+
 // Random, so that counters of one shop never meet: 64 bits.
 std::string new_id(std::string_view prefix) {
   const quint64 number = QRandomGenerator::system()->generate64();
@@ -69,6 +75,7 @@ void Kiosk::close_window() {
 
 tl::expected<std::unique_ptr<Kiosk>, std::string> Kiosk::start(const KioskOptions& options) {
   std::unique_ptr<Kiosk> kiosk(new Kiosk(options));
+  kiosk->fetch_pages();
   if (const auto why = kiosk->open_records()) {
     if (kiosk->offer_rescue(*why)) return kiosk;
     return tl::unexpected(why->text);
@@ -226,7 +233,7 @@ bool Kiosk::offer_rescue(const StoreError& why) {
     reopen_ = true;
     QTimer::singleShot(0, QCoreApplication::instance(), &QCoreApplication::quit);
   });
-  show_window("Rescue", {{"desk", QVariant::fromValue(rescue_.get())}});
+  show_window("Rescue", load_settings(options_.settings), {{"desk", QVariant::fromValue(rescue_.get())}});
   return window_ != nullptr;
 }
 
@@ -288,28 +295,44 @@ void Kiosk::speak() {
   desk_->retell();
 }
 
-void Kiosk::show_window(const QString& page, const QVariantMap& properties) {
+void Kiosk::fetch_pages() {
   close_window();
   engine_ = std::make_unique<QQmlApplicationEngine>();
   engine_->addImportPath("qrc:/qt/qml");
+  unused_ = true;
+  for (const char* page : {"Main", "Tune", "Arrivals"})
+    new QQmlComponent(engine_.get(), url_of(page), QQmlComponent::Asynchronous, engine_.get());
+}
+
+void Kiosk::show_window(const QString& page, const Settings& look, QVariantMap properties) {
+  if (!unused_) fetch_pages();
+  unused_ = false;
+  const bool windowed = options_.windowed || !options_.shots.isEmpty();
+  const QScreen* screen = QGuiApplication::primaryScreen();
+  const QRect place(screen ? screen->geometry().topLeft() : QPoint(),
+                    windowed || !screen ? options_.size : screen->size());
+  QQmlComponent tune(engine_.get(), url_of("Tune"));
+  const std::unique_ptr<QObject> tuned(tune.createWithInitialProperties(
+      {{"page", QSizeF(place.size())}, {"theme", look.theme}, {"motion", look.motion}}));
+  properties["width"] = place.width();
+  properties["height"] = place.height();
   engine_->setInitialProperties(properties);
-  engine_->load(QUrl("qrc:/qt/qml/Counter/" + page + ".qml"));
+  engine_->load(url_of(page));
   if (engine_->rootObjects().isEmpty()) return;
   window_ = qobject_cast<QQuickWindow*>(engine_->rootObjects().first());
   if (!window_) return;
-  if (options_.windowed || !options_.shots.isEmpty()) {
-    window_->resize(options_.size);
+  if (windowed) {
     window_->show();
   } else {
     // Where nobody manages windows, full screen alone does not resize one.
-    if (window_->screen()) window_->setGeometry(window_->screen()->geometry());
+    window_->setGeometry(place);
     window_->showFullScreen();
   }
   window_->requestActivate();
 }
 
 void Kiosk::show() {
-  show_window("Main", {{"desk", QVariant::fromValue(desk_.get())}});
+  show_window("Main", desk_->settings(), {{"desk", QVariant::fromValue(desk_.get())}});
   if (!window_) return;
   window_->installEventFilter(desk_->lock());
   if (!options_.trace) return;

@@ -40,7 +40,8 @@ class Kiosk {
   explicit Kiosk(const KioskOptions& options);
   std::optional<StoreError> open_records();  // why they cannot be opened
   bool offer_rescue(const StoreError& why);  // whether there is anything to offer
-  void show_window(const QString& page, const QVariantMap& properties);
+  void fetch_pages();  // begins reading them, beside whatever is done until the window is shown
+  void show_window(const QString& page, const Settings& look, QVariantMap properties);
   void close_window();
   std::string put_on_counter(const QString& file);
   void listen();
@@ -56,6 +57,7 @@ class Kiosk {
   std::unique_ptr<Desk> desk_;
   Chime chime_;
   std::unique_ptr<QQmlApplicationEngine> engine_;
+  bool unused_ = false;  // the engine has shown nothing yet
   QQuickWindow* window_ = nullptr;
   std::optional<std::vector<InstrumentLine>> listening_;  // nothing: not begun
   QString to_restore_;

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // brimline: the counter on a screen.
+#include <QFont>
 #include <QGuiApplication>
-#include <QQuickStyle>
 
 #include <cstdio>
 
 #include "qml/kiosk.h"
+#include "qml/own_fonts.h"
 #include "qml/shots.h"
 
 int main(int argc, char** argv) {
@@ -22,9 +23,11 @@ int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     qputenv("QT_QUICK_BACKEND", "software");
   }
+  brimline::use_own_fonts();
   QGuiApplication app(argc, argv);
   QGuiApplication::setApplicationName("brimline");
-  QQuickStyle::setStyle("Basic");
+  QGuiApplication::setFont(QFont("Noto Sans"));
+  qputenv("QT_QUICK_CONTROLS_STYLE", "Basic");
   auto kiosk = brimline::Kiosk::start(**options);
   if (!kiosk) {
     std::fprintf(stderr, "brimline: %s\n", kiosk.error().c_str());

@@ -121,11 +121,9 @@ void each_page(Kiosk& kiosk, const std::function<void(const QString& name)>& see
     else
       desk.firstStart()->next();
   }
-  if (auto* lock = kiosk.window()->findChild<QQuickItem*>("lock_page")) {
-    lock->setProperty("shownAlways", true);
-    rest_and_see("lock");
-    lock->setProperty("shownAlways", false);
-  }
+  kiosk.window()->setProperty("lockShown", true);
+  rest_and_see("lock");
+  kiosk.window()->setProperty("lockShown", false);
   QMetaObject::invokeMethod(kiosk.window(), "openEmergency");
   rest_and_see("emergency");
   QMetaObject::invokeMethod(kiosk.window(), "closeEmergency");

@@ -139,7 +139,6 @@ BackDesk::BackDesk(Settings& settings, QString file, QString out_dir, Counter& c
   connect(&week_form_, &WeekForm::moved, this, [this] { followed(&week_form_); });
   connect(&twins_form_, &TwinsForm::moved, this, [this] { followed(&twins_form_); });
   connect(&tables_form_, &TablesForm::brought_in, &counter_, &Counter::changed);
-  refresh();
 }
 
 void BackDesk::say(const QString& sentence) {
@@ -242,7 +241,24 @@ QString BackDesk::actWord() const {
   return shelf_ == QLatin1String("instrument") ? tr("Listen here") : tr("Keep");
 }
 
+RowModel* BackDesk::fields() {
+  ask();
+  return &fields_;
+}
+
+RowModel* BackDesk::rows() {
+  ask();
+  return &rows_;
+}
+
+void BackDesk::ask() {
+  if (asked_) return;
+  asked_ = true;
+  refresh();
+}
+
 void BackDesk::refresh() {
+  if (!asked_) return emit changed();
   QList<QVariantMap> fields;
   for (const FieldRow& field : kFields)
     if (shelf_ == QLatin1String(field.shelf))

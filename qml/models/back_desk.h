@@ -53,8 +53,9 @@ class BackDesk : public QObject {
   QString intro() const;
   QString says() const { return says_; }
   QString actWord() const;
-  RowModel* fields() { return &fields_; }
-  RowModel* rows() { return &rows_; }
+  // Made when they are first asked for.
+  RowModel* fields();
+  RowModel* rows();
 
   Q_INVOKABLE void setValue(const QString& key, const QString& text);
   // A product's barcode while the shelf list is open; false: nothing took it.
@@ -73,6 +74,7 @@ class BackDesk : public QObject {
   void applied();
 
  private:
+  void ask();
   void refreshRows();
   void followed(const BackForm* page);  // what it shows has changed by itself
   void say(const QString& sentence);
@@ -99,6 +101,7 @@ class BackDesk : public QObject {
   QString shelf_ = QStringLiteral("instrument");
   int line_ = 0;  // the instrument whose line is shown
   QString says_;
+  bool asked_ = false;  // somebody wants the fields and rows
   RowModel fields_, rows_;
 };
 

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Something to do. `main` is the one thing a page is for: filled with ink.
 import QtQuick
-import QtQuick.Controls.Basic
+import QtQuick.Templates as T
 import Counter
 
-Button {
+T.Button {
     id: act
     property bool main: false
     property bool urgent: false  // the accent, for emergencies only

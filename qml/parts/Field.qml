@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A line to write on: its label above, one rule below.
 import QtQuick
-import QtQuick.Controls.Basic
+import QtQuick.Templates as T
 import Counter
 
 FocusScope {
@@ -34,13 +34,15 @@ FocusScope {
         font.pixelSize: Ink.small
         pale: true
     }
-    TextField {
+    T.TextField {
         id: input
         objectName: field.name
         focus: true
         anchors { left: parent.left; right: parent.right; top: caption.bottom }
         height: Ink.px(48)
+        padding: Ink.px(6)
         leftPadding: Ink.px(2)
+        verticalAlignment: TextInput.AlignVCenter
         font.family: Ink.sans
         font.pixelSize: Ink.large
         color: Ink.ink
@@ -55,6 +57,17 @@ FocusScope {
         onTextEdited: field.edited(text)
         onEditingFinished: if (text !== field.value) field.written(text)
         background: Item {
+            Line {  // the hint
+                anchors { fill: parent; leftMargin: input.leftPadding; rightMargin: input.rightPadding }
+                visible: input.length === 0 && input.preeditText.length === 0
+                text: input.placeholderText
+                font.pixelSize: Ink.large
+                pale: true
+                verticalAlignment: Text.AlignVCenter
+                wrapMode: Text.NoWrap
+                elide: Text.ElideRight
+                Accessible.ignored: true
+            }
             Rectangle {
                 anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
                 height: input.activeFocus || wrong.visible ? Ink.px(3) : Ink.hair

@@ -8,9 +8,8 @@ import Counter
 
 Rectangle {
     id: screen
-    required property LockDesk lock
-    property string shop
-    property bool shownAlways: false  // for pictures of every page
+    required property Desk desk
+    readonly property LockDesk lock: desk.lock
     signal emergency
     signal settled  // a name is chosen: the keyboard goes to the PIN
 
@@ -41,7 +40,7 @@ Rectangle {
             Layout.fillWidth: true
             spacing: Ink.room
             Title { Layout.fillWidth: true; text: qsTr("Who is at the counter?") }
-            Line { text: screen.shop; pale: true }
+            Line { text: screen.desk.shop; pale: true }
             Act { objectName: "lock_emergency"; urgent: true; text: qsTr("Emergency"); onClicked: screen.emergency() }
         }
         RowLayout {

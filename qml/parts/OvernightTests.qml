@@ -3,7 +3,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
-import QtQuick.Controls.Basic
+import QtQuick.Templates as T
 import Counter
 
 Column {
@@ -14,7 +14,7 @@ Column {
     Section { width: part.width; text: qsTr("Overnight tests") }
     Repeater {
         model: part.tests
-        delegate: AbstractButton {
+        delegate: T.AbstractButton {
             id: row
             required property int index
             required property string visitId

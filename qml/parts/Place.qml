@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One of the places, built when somebody comes to it, or behind the first frame a little at a time.
+// A page, built when somebody comes to it, or behind the first frame a little at a time.
 import QtQuick
 import Counter
 
@@ -9,31 +9,46 @@ Item {
     required property string page  // its file, without .qml
     required property bool current  // somebody is there
     property bool warm: false  // the first frame is there
-    property Item item: null
+    property QtObject item: null
+    property Component component: null
     property var making: null
 
     function build() {
         if (item || !(current || warm))
             return;
-        if (!making) {
-            const component = Qt.createComponent(page + ".qml", place);
-            making = component.incubateObject(place, { "desk": desk }, current ? Qt.Synchronous : Qt.Asynchronous);
-            if (making.status === Component.Loading)
-                making.onStatusChanged = take;
+        // Somebody waits for a page that is current; the others are read and made beside what goes on.
+        if (!component || (current && component.status === Component.Loading))
+            component = Qt.createComponent(page + ".qml", current ? Component.PreferSynchronous : Component.Asynchronous, place);
+        if (component.status !== Component.Ready)
+            return;
+        if (making) {
+            if (current)
+                making.forceCompletion();
         } else if (current) {
-            making.forceCompletion();
+            take(component.createObject(place, { "desk": desk }));
+        } else {
+            making = component.incubateObject(place, { "desk": desk });
+            making.onStatusChanged = () => take(making.object);
         }
-        take();
     }
 
-    function take() {
-        if (item || making.status !== Component.Ready)
+    function take(made: QtObject) {
+        if (item || !made)
             return;
-        item = making.object as Item;
-        item.anchors.fill = place;
+        item = made;
+        const shown = item as Item;
+        if (shown)
+            shown.anchors.fill = place;
     }
 
     onCurrentChanged: build()
     onWarmChanged: build()
     Component.onCompleted: build()
+    Connections {
+        target: place.component
+        ignoreUnknownSignals: true
+        function onStatusChanged() {
+            place.build();
+        }
+    }
 }

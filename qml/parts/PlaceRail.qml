@@ -3,7 +3,7 @@
 // them opens at the place you are in.
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Controls.Basic
+import QtQuick.Templates as T
 import Counter
 
 Item {
@@ -35,7 +35,7 @@ Item {
         height: contentHeight
         interactive: false
         model: rail.places
-        delegate: AbstractButton {
+        delegate: T.AbstractButton {
             id: entry
             required property int index
             required property string key
@@ -128,7 +128,7 @@ Item {
         objectName: "lock_now"
         visible: rail.who.length > 0
         anchors { left: parent.left; right: parent.right; bottom: urgent.top; margins: Ink.px(24); leftMargin: Ink.px(28); bottomMargin: Ink.px(8) }
-        text: rail.who
+        text: qsTr("%1: leave").arg(rail.who)
         Accessible.name: qsTr("%1 leaves the counter").arg(rail.who)
         onClicked: rail.leave()
     }

@@ -3,7 +3,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
-import QtQuick.Controls.Basic
+import QtQuick.Templates as T
 import Counter
 
 Item {
@@ -82,8 +82,8 @@ Item {
             clip: true
             model: screen.desk.arrivals
             boundsBehavior: Flickable.StopAtBounds
-            ScrollBar.vertical: Bar {}
-            delegate: AbstractButton {
+            T.ScrollBar.vertical: Bar {}
+            delegate: T.AbstractButton {
                 id: arrival
                 required property int index
                 required property string visitId

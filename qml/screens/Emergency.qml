@@ -8,14 +8,15 @@ import Counter
 
 Popup {
     id: popup
-    required property var cards    // {title, lines}
-    required property var numbers  // {name, number}
-    required property PlanDesk printing
+    required property Desk desk
+    readonly property PlanDesk printing: desk.plan
 
     objectName: "emergency_page"
     modal: true
     focus: true
     padding: 0
+    width: parent ? parent.width : 0
+    height: parent ? parent.height : 0
     closePolicy: Popup.CloseOnEscape
     background: Rectangle {
         color: Ink.paper
@@ -33,7 +34,7 @@ Popup {
             spacing: Ink.px(40)
             Title { text: qsTr("Emergency"); font.pixelSize: Ink.display; color: Ink.accent }
             Repeater {
-                model: popup.numbers
+                model: popup.desk.emergencyNumbers  // {name, number}
                 delegate: Column {
                     id: call
                     required property var modelData
@@ -65,7 +66,7 @@ Popup {
             columnSpacing: Ink.px(44)
             rowSpacing: Ink.px(18)
             Repeater {
-                model: popup.cards
+                model: popup.desk.emergencyCards  // {title, lines}
                 delegate: Column {
                     id: card
                     required property var modelData

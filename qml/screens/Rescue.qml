@@ -12,7 +12,7 @@ ApplicationWindow {
     title: "Brimline"
     color: Ink.paper
     font.family: Ink.sans
-    Binding { target: Ink; property: "scale"; value: Math.max(0.94, Math.min(1.5, window.height / 800, window.width / 1280)) }
+    Binding { target: Ink; property: "scale"; value: Ink.fitting(window.width, window.height) }
 
     ColumnLayout {
         anchors { fill: parent; margins: Ink.px(64) }

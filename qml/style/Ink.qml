@@ -45,6 +45,11 @@ QtObject {
     readonly property real stroke: Math.max(2, Math.round(2 * scale))
     readonly property int beat: motion ? 140 : 0  // ms; nothing moves longer, nothing waits for it
 
+    // The scale that suits a page of this size.
+    function fitting(width: real, height: real): real {
+        return Math.max(0.94, Math.min(1.5, height / 800, width / 1280));
+    }
+
     function px(n: real): real {
         return Math.round(n * scale);
     }
