@@ -3,7 +3,8 @@
 # products) are gathered through a made-up source, since lupdate reads no TOML.
 cmake_minimum_required(VERSION 3.25)
 
-set(rows "analyte\;analysis/readings/*.toml" "product\;station/shelf/catalogue/*.toml")
+set(rows "analyte\;analysis/readings/*.toml" "product\;station/shelf/catalogue/*.toml"
+    "substance\;analysis/substances/*.toml")
 set(code "// made by update_words; do not edit\n")
 foreach(row IN LISTS rows)
   list(GET row 0 context)

@@ -7,6 +7,7 @@
 #include "printing/readings_table.h"
 #include "station/compare/compare.h"
 #include "station/wording/clock_words.h"
+#include "station/wording/unit_words.h"
 
 namespace brimline {
 namespace {
@@ -61,7 +62,7 @@ std::vector<Chart> charts_of(const Visit& visit, const std::vector<Visit>& histo
     if (!now || now->clipped || !kind) continue;
     Chart chart;
     chart.name = analyte_name(words, analyte);
-    chart.unit = kind->unit;
+    chart.unit = unit_words(words, *kind);
     chart.target = target_of(visit, analyte, targets).value_or(Target{});
     if (chart.target.low) chart.low = bound_words(words, analyte, *chart.target.low);
     if (chart.target.high) chart.high = bound_words(words, analyte, *chart.target.high);

@@ -186,7 +186,7 @@ std::vector<TextLine> balanced_lines(const std::string& text, double width, cons
 }
 
 double waterline_width(const Type& type) {
-  return type.size * 4.2;
+  return type.size * 7;
 }
 
 std::vector<Item> waterline_items(const Waterline& line, const Type& type) {
@@ -203,17 +203,14 @@ std::vector<Item> waterline_items(const Waterline& line, const Type& type) {
   const double hook = type.size * 0.13;
   if (line.target.low) bracket(x_of(*line.target.low), hook);
   if (line.target.high) bracket(x_of(*line.target.high), -hook);
-  const double mark = type.size * 0.19;  // half the height of a mark
+  // A ring, as on the screen; taller than the dark mark over it, so that it shows where they meet.
+  if (line.last) out.push_back(MarkItem{x_of(*line.last), middle, type.size * 0.27, false});
+  const double mark = type.size * 0.17;  // half the height of a mark
   const double left = x_of(line.value - line.half_width), right = x_of(line.value + line.half_width);
   const double least = type.size * 0.16;
   const double wide = std::max(right - left, least);
   const double start = std::clamp((left + right - wide) / 2, pad, pad + width - wide);
   out.push_back(BoxItem{QRectF(start, middle - mark, wide, 2 * mark), 0, true});
-  if (line.last) {
-    const double side = mark * 1.4;  // taller than the dark mark, so that it shows where they meet
-    out.push_back(
-        BoxItem{QRectF(x_of(*line.last) - side / 2, middle - 1.6 * mark, side, 3.2 * mark), 0.6, false});
-  }
   return out;
 }
 

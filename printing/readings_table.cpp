@@ -8,6 +8,8 @@
 
 #include "analysis/findings/targets.h"
 #include "analysis/panel/uncertainty.h"
+#include "station/wording/plan_words.h"
+#include "station/wording/unit_words.h"
 
 namespace brimline {
 namespace {
@@ -34,19 +36,31 @@ std::string clipped_words(const Words& words, const Reading& reading) {
       {value});
 }
 
-std::string unit_of(const AnalyteId& analyte) {
+std::string unit_of(const Words& words, const AnalyteId& analyte) {
   const AnalyteKind* kind = find_analyte(analyte);
-  return kind ? kind->unit : std::string();
+  return kind ? unit_words(words, *kind) : std::string();
 }
 
 SheetRow row_of(const Reading& reading, const Words& words) {
   SheetRow row;
   row.name = analyte_name(words, reading.analyte);
-  row.unit = unit_of(reading.analyte);
+  row.unit = unit_of(words, reading.analyte);
   row.value = clipped_words(words, reading);
   if (const auto sd = spread_of(reading); sd && !reading.clipped)
     row.spread = spread_words(words, reading.analyte, *sd);
   return row;
+}
+
+// What the findings say of the analyte against its target, in a word.
+std::string standing_words(const Words& words, const Plan& plan, const AnalyteId& analyte) {
+  for (const Finding& finding : plan.findings) {
+    if (finding.analyte != analyte || finding.id == kRatio || finding.id == "combined_chlorine_high") continue;
+    const std::string_view id = finding.id;
+    if (id.ends_with("_edge")) return words.say(kContext, phrase("sheet", "at the edge"));
+    if (id.ends_with("_low")) return words.say(kContext, phrase("sheet", "low"));
+    if (id.ends_with("_high")) return words.say(kContext, phrase("sheet", "high"));
+  }
+  return {};
 }
 
 // What belongs to the analyte rather than to one reading of it.
@@ -54,6 +68,8 @@ void add_context(SheetRow& row, const AnalyteId& analyte, const Visit& visit, co
                  const Words& words, const std::map<AnalyteId, Target>& targets) {
   if (const auto target = target_of(visit, analyte, targets))
     row.target = target_words(words, analyte, *target);
+  if (visit.plan_as_told && !row.target.empty())
+    row.standing = standing_words(words, *visit.plan_as_told, analyte);
   // The checked panel's error, as the findings tell it.
   if (visit.plan_as_told && !row.spread.empty())
     for (const Finding& finding : visit.plan_as_told->findings)
@@ -194,9 +210,9 @@ std::map<AnalyteId, Target> regime_targets(const Visit& visit, const TargetSet* 
 }
 
 std::string value_words(const Words& words, const AnalyteId& analyte, double value, bool with_unit) {
+  if (with_unit) return reading_in_words(words, analyte, value);
   const AnalyteKind* kind = find_analyte(analyte);
-  const std::string number = words.number(value, kind ? kind->decimals : kDecimals);
-  return with_unit && kind && !kind->unit.empty() ? number + " " + kind->unit : number;
+  return words.number(value, kind ? kind->decimals : kDecimals);
 }
 
 std::vector<SheetRow> readings_table(const Visit& visit, const Visit* earlier, const Words& words,
@@ -215,7 +231,7 @@ std::vector<SheetRow> readings_table(const Visit& visit, const Visit* earlier, c
     if (!told.insert(analyte).second) return;
     SheetRow row;
     row.name = analyte_name(words, analyte);
-    row.unit = unit_of(analyte);
+    row.unit = unit_of(words, analyte);
     row.value = words.say(kContext, phrase("sheet", "not read"));
     add_context(row, analyte, visit, earlier, words, targets);
     rows.push_back(std::move(row));

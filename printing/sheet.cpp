@@ -203,7 +203,7 @@ void add_plan(Sheet& sheet, const Visit& visit, const Visit* earlier, const Word
   sheet.come_back = come_back_of(visit, plan, words);
   // Where nothing is dosed, how to dose only hides what is to be done.
   std::vector<std::string> cautions = plan.cautions;
-  const std::vector<std::string> dosing = standing_lines(words, true);
+  const std::vector<std::string> dosing = standing_lines(words, visit.vessel, true);
   if (!plan.home_plan)
     std::erase_if(cautions, [&](const std::string& line) {
       return std::find(dosing.begin(), dosing.end(), line) != dosing.end();
@@ -256,12 +256,6 @@ ShopDetails in_language(ShopDetails shop, const Words& words) {
   return shop;
 }
 
-// Who thinks in US units tells time by a clock of twelve hours; French is written by one of twenty-four.
-Clock clock_of(const Visit& visit, const Words& words) {
-  const bool us = visit.customer && visit.customer->units == Units::us;
-  return us && words.language() != "fr" ? Clock::hours_12 : Clock::hours_24;
-}
-
 }  // namespace
 
 std::string plain(const Sentence& sentence) {
@@ -273,7 +267,8 @@ std::string plain(const Sentence& sentence) {
 
 Sheet make_sheet(const Visit& visit, const Visit* earlier, const ShopDetails& shop, const Words& staff_words,
                  const SheetOptions& options) {
-  const Words words = staff_words.with_clock(clock_of(visit, staff_words));
+  const Words words = staff_words.with_clock(
+      clock_for(staff_words, visit.customer ? visit.customer->units : std::nullopt));
   const Plan* plan = visit.plan_as_told ? &*visit.plan_as_told : nullptr;
   Sheet sheet;
   sheet.language = words.language();
@@ -281,7 +276,7 @@ Sheet make_sheet(const Visit& visit, const Visit* earlier, const ShopDetails& sh
   sheet.shop = in_language(shop, words);
   sheet.who = who_of(visit, words);
   sheet.question = words.say(kContext, phrase("sheet", "May we swim?"));
-  sheet.before = standing_lines(words, plan && plan->home_plan);
+  sheet.before = standing_lines(words, visit.vessel, plan && plan->home_plan);
   sheet.come_back = words.say(kContext, phrase("sheet", "Bring this sheet with your next bottle."));
   sheet.answer = words.say(kContext, phrase("sheet", "Not said: this sheet has readings only."));
   if (plan) add_plan(sheet, visit, earlier, words);
@@ -290,7 +285,7 @@ Sheet make_sheet(const Visit& visit, const Visit* earlier, const ShopDetails& sh
         words.say(kContext, phrase("sheet",
                                    "The small line after a sentence: what the test can read, from end to "
                                    "end; brackets, the target; dark mark, this bottle, as wide as its "
-                                   "likely error; open mark, last visit."));
+                                   "likely error; ring, last visit."));
   const auto targets = options.targets.empty() ? regime_targets(visit) : options.targets;
   sheet.rows = readings_table(visit, earlier, words, targets);
   sheet.charts = charts_of(visit, options.history, words, targets);

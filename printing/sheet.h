@@ -57,6 +57,7 @@ struct SheetStep {
 // A row of the table of readings; a cell with nothing to say is empty. Figures are in `unit`.
 struct SheetRow {
   std::string name, unit, value, spread, target, expected, last, fill;
+  std::string standing;  // "low", "high", "at the edge" of the target; empty inside it, or where it has none
 };
 
 // One reading over the visits of the vessel, oldest first; the last point is this bottle.

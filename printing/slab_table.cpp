@@ -15,12 +15,13 @@ constexpr size_t kColumns = 6;
 constexpr double kGap = 46;  // between columns, at most
 using Cells = std::array<std::string, kColumns>;
 
-// The value's spread and the name's unit are set apart from them, in lighter type.
+// The value's spread and the name's unit are set apart from them, in lighter type; in heavier type where the
+// value stands against its target.
 Cells cells_of(const SheetRow& row) {
   return {row.name, row.value, row.target, row.expected, row.last, row.fill};
 }
 Cells asides_of(const SheetRow& row) {
-  return {row.unit, row.spread, "", "", "", ""};
+  return {row.unit, row.spread, row.standing, "", "", ""};
 }
 
 // The same rows with less in them, for a page that is too narrow for their letters.
@@ -59,11 +60,12 @@ double heading_width(const std::string& text, const Type& type) {
   return out;
 }
 
-Type aside_type(const Frame& frame) {
-  return frame.type(kHead, false, Ink::quiet);
+constexpr size_t kTarget = 2;  // column
+Type aside_type(const Frame& frame, size_t column) {
+  return column == kTarget ? frame.type(kHead, true) : frame.type(kHead, false, Ink::quiet);
 }
-double aside_width(const std::string& aside, const Frame& frame) {
-  return aside.empty() ? 0 : 4 + width_of(QString::fromStdString(aside), aside_type(frame));
+double aside_width(const std::string& aside, const Frame& frame, size_t column) {
+  return aside.empty() ? 0 : 4 + width_of(QString::fromStdString(aside), aside_type(frame, column));
 }
 
 std::vector<double> widths_of(const Sheet& sheet, const std::vector<size_t>& columns, const Frame& frame) {
@@ -72,7 +74,7 @@ std::vector<double> widths_of(const Sheet& sheet, const std::vector<size_t>& col
     double width = heading_width(sheet.titles.columns[c], frame.type(kHead, true));
     for (const SheetRow& row : sheet.rows)
       width = std::max(width, width_of(QString::fromStdString(cells_of(row)[c]), frame.type(kCell, c == 1)) +
-                                  aside_width(asides_of(row)[c], frame));
+                                  aside_width(asides_of(row)[c], frame, c));
     out.push_back(width + 0.5);
   }
   return out;
@@ -115,7 +117,8 @@ void add_row(SlabBuilder& out, const SheetRow& row, const std::vector<size_t>& c
     slab.items.push_back(words);
     if (!aside.empty())
       slab.items.push_back(
-          text_at(x[i] + words.width + 4, baseline, QString::fromStdString(aside), aside_type(frame)));
+          text_at(x[i] + words.width + 4, baseline, QString::fromStdString(aside),
+                  aside_type(frame, columns[i])));
   }
   out.add(std::move(slab));
 }
@@ -135,7 +138,9 @@ void add_two_line_row(SlabBuilder& out, const Sheet& sheet, const SheetRow& row)
       strong);
   std::string rest;
   for (size_t c = 2; c < kColumns; ++c)
-    if (!cells[c].empty()) rest += (rest.empty() ? "" : "; ") + sheet.titles.columns[c] + " " + cells[c];
+    if (!cells[c].empty())
+      rest += (rest.empty() ? "" : "; ") + sheet.titles.columns[c] + " " + cells[c] +
+              (c == kTarget && !row.standing.empty() ? " (" + row.standing + ")" : "");
   if (!rest.empty()) out.wide_paragraph(break_lines(rest, frame.width, light), light);
   out.keep_from(start);
 }

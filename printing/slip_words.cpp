@@ -2,6 +2,7 @@
 #include <QSettings>
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 #include "printing/readings_table.h"
 #include "printing/slips.h"
@@ -16,12 +17,30 @@ namespace {
 
 constexpr const char* kContext = "slip";
 
-constexpr std::array kMethods{phrase("slip", "photometer"),     phrase("slip", "strip"),
-                              phrase("slip", "drop titration"), phrase("slip", "comparator"),
-                              phrase("slip", "probe"),          phrase("slip", "turbidity tube")};
+// As the screen calls them.
+constexpr std::array kMethods{phrase("choices", "photometer"), phrase("choices", "strip"),
+                              phrase("choices", "drop test"),  phrase("choices", "comparator"),
+                              phrase("choices", "probe"),      phrase("choices", "view tube")};
+
+constexpr double kNearlyAll = 0.995;  // a gallon is sold as 3.78 L and dosed as 3.785
 
 std::string page_words(const Words& words) {
   return words.say("sheet", phrase("sheet", "page %1 of %2"));
+}
+
+// The packs that hold `amount` (litres or kilograms) with the least over: the smallest that holds it all, or as
+// many of the largest as it takes.
+std::string packs_words(const Product& product, double amount, Units units, const Words& words) {
+  if (product.packs.empty()) return {};
+  std::vector<double> packs = product.packs;
+  std::sort(packs.begin(), packs.end());
+  const auto enough =
+      std::find_if(packs.begin(), packs.end(), [&](double pack) { return pack >= amount * kNearlyAll; });
+  const double pack = enough == packs.end() ? packs.back() : *enough;
+  const double many = enough == packs.end() ? std::ceil(amount * kNearlyAll / pack) : 1;
+  const std::string size = household_amount(words, {pack, product.liquid ? "L" : "kg"}, units);
+  if (many <= 1) return words.say(kContext, phrase("slip", "1 pack of %1"), {size});
+  return words.say(kContext, phrase("slip", "%1 packs of %2"), {words.number(many, 0), size});
 }
 
 // Litres or kilograms of a step's product, all portions.
@@ -44,7 +63,7 @@ StaffCopy::Reading reading_of(const Reading& reading, const Words& words) {
         "sheet",
         *reading.clipped == Clip::above ? phrase("sheet", "more than %1") : phrase("sheet", "less than %1"),
         {out.value});
-  if (reading.method) out.method = words.say(kContext, kMethods.at(static_cast<size_t>(*reading.method)));
+  if (reading.method) out.method = words.say("choices", kMethods.at(static_cast<size_t>(*reading.method)));
   if (reading.dilution > 1)
     out.method += (out.method.empty() ? "" : ", ") + words.say(kContext, phrase("slip", "diluted %1 times"),
                                                                {words.number(reading.dilution, 0)});
@@ -59,13 +78,18 @@ void add_basis(StaffCopy& copy, const Plan& plan, const Words& words) {
   };
   if (plan.proof)
     row(phrase("slip", "Proof"),
-        words.say(kContext, phrase("slip", "%1 % of %2 draws end in range; %3 % could do harm"),
+        words.say(kContext,
+                  phrase("slip",
+                         "Of %2 waters that these readings may mean, %1 % end inside every target; in %3 % a "
+                         "step could do harm."),
                   {words.number(plan.proof->in_target * 100, 0), std::to_string(plan.proof->draws),
                    words.number(plan.proof->harm * 100, 1)}));
   for (const HandChange& change : plan.changes)
     row(phrase("slip", "Changed by hand"), hand_change_line(words, change));
   row(phrase("slip", "Targets"), plan.basis.targets);
-  row(phrase("slip", "Shelf"), plan.basis.shelf);
+  row(phrase("slip", "Shelf"),
+      plan.basis.shelf == built_in_shelf().id ? words.say(kContext, phrase("slip", "the program's own list"))
+                                              : plan.basis.shelf);
   row(phrase("slip", "Program"), plan.basis.program);
 }
 
@@ -85,11 +109,13 @@ ShelfSlip make_shelf_slip(const Visit& visit, const Shelf& shelf, const TillCode
                           const ShopDetails& shop, const Words& words) {
   ShelfSlip slip;
   slip.title = words.say(kContext, phrase("slip", "From the shelf"));
-  slip.note = words.say(kContext, phrase("slip", "What the plan needs in all; take the next larger pack."));
+  slip.note = words.say(kContext, phrase("slip", "What the plan needs in all."));
   slip.nothing = words.say(kContext, phrase("slip", "This plan needs nothing from the shelf."));
   slip.shop = shop.name;
   slip.page = page_words(words);
   slip.footer = visit.bottle.code;
+  slip.who = visit.customer ? visit.customer->name.value_or("") : "";
+  if (!visit.bottle.code.empty()) slip.who += (slip.who.empty() ? "" : " · ") + visit.bottle.code;
   const Units units = visit.customer ? visit.customer->units.value_or(Units::us) : Units::us;
   std::vector<std::pair<const Product*, ProductAmount>> totals;
   if (visit.plan_as_told && visit.plan_as_told->home_plan)
@@ -107,8 +133,11 @@ ShelfSlip make_shelf_slip(const Visit& visit, const Shelf& shelf, const TillCode
   for (const auto& [product, amount] : totals) {
     const auto code = codes.find(product->id);
     slip.lines.push_back({words.say("product", product->name.c_str()), household_amount(words, amount, units),
-                          code == codes.end() ? product->id : code->second});
+                          packs_words(*product, amount.value, units, words),
+                          code == codes.end() ? product->barcode.value_or("") : code->second});
   }
+  if (std::any_of(slip.lines.begin(), slip.lines.end(), [](const auto& line) { return line.packs.empty(); }))
+    slip.note += " " + words.say(kContext, phrase("slip", "Take packs that hold at least as much."));
   return slip;
 }
 
@@ -120,7 +149,9 @@ BottleLabel label_of(const Visit& visit, const ShopDetails& shop, const Words& w
   return label;
 }
 
-StaffCopy make_staff_copy(const Visit& visit, const ShopDetails& shop, const Words& words) {
+StaffCopy make_staff_copy(const Visit& visit, const ShopDetails& shop, const Words& staff_words) {
+  const Words words = staff_words.with_clock(
+      clock_for(staff_words, visit.customer ? visit.customer->units : std::nullopt));
   StaffCopy copy;
   const auto say = [&](const char* text) { return words.say(kContext, text); };
   copy.title = say(phrase("slip", "Staff copy"));

@@ -55,8 +55,16 @@ Slab shelf_line(const Frame& frame, const ShelfSlip::Line& line) {
     add_moved(slab.items, words.items, indent, y + ascent_of(name));
     y += leading_of(name);
   }
-  slab.items.push_back(text_at(indent, y + ascent_of(amount), q(line.amount), amount));
-  y += leading_of(amount);
+  for (const TextLine& words : break_lines(line.amount, room, amount)) {
+    add_moved(slab.items, words.items, indent, y + ascent_of(amount));
+    y += leading_of(amount);
+  }
+  for (const TextLine& words : break_lines(line.packs, room, name)) {
+    add_moved(slab.items, words.items, indent, y + ascent_of(name));
+    y += leading_of(name);
+  }
+  slab.height = y + 4;
+  if (line.code.empty()) return slab;
   const double bars_x = beneath ? indent : frame.width * 0.58;
   const double bars_y = beneath ? y + 6 : 2;
   add_bars(slab.items, line.code, bars_x, bars_y, frame.width - bars_x - kQuiet, figures);
@@ -198,9 +206,10 @@ Pages lay_out(const ShelfSlip& slip, Paper paper) {
   const auto slabs = [&](Frame frame) {
     frame.side = frame.gutter = 0;
     SlabBuilder out(frame);
-    const Type note = frame.type(9.2);
+    const Type note = frame.type(9.2), who = frame.type(kBody, true);
     add_title(out, slip.title, slip.shop);
     out.space(6);
+    if (!slip.who.empty()) out.paragraph(break_lines(slip.who, frame.width, who), who);
     const std::string& words = slip.lines.empty() ? slip.nothing : slip.note;
     out.paragraph(break_lines(words, frame.width, note), note);
     for (const ShelfSlip::Line& line : slip.lines) {

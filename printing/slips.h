@@ -13,7 +13,7 @@
 namespace brimline {
 
 // What the shop's till knows a product by: an EAN or a number of its own, by product id. A product without
-// one goes by its id.
+// one goes by the bar code of its file, or has none.
 using TillCodes = std::map<std::string, std::string>;
 // The [till] part of the counter's settings file: product id = code.
 TillCodes read_till_codes(const std::string& settings_file);
@@ -21,9 +21,10 @@ TillCodes read_till_codes(const std::string& settings_file);
 struct ShelfSlip {
   struct Line {
     std::string product, amount;  // all that the plan needs of it
-    std::string code;             // for the till
+    std::string packs;            // "2 packs of 5 L"; empty where the shelf does not say how it is sold
+    std::string code;             // for the till; empty: it is typed in
   };
-  std::string title, note, shop, footer, page;
+  std::string title, who, note, shop, footer, page;
   std::vector<Line> lines;
   std::string nothing;  // said where the plan needs nothing from the shelf
 };

@@ -608,6 +608,10 @@
         <source>%1 leaves the counter</source>
         <translation>%1 deja el mostrador</translation>
     </message>
+    <message>
+        <source>%1: leave</source>
+        <translation>%1: salir</translation>
+    </message>
 </context>
 <context>
     <name>PlanAnswers</name>
@@ -754,6 +758,14 @@
     <message>
         <source>Print its sheet again</source>
         <translation>Imprimir otra vez su hoja</translation>
+    </message>
+    <message>
+        <source>Once this bottle is read, it stands here beside the earlier visit.</source>
+        <translation>Cuando este frasco esté leído, aparecerá aquí junto a la visita anterior.</translation>
+    </message>
+    <message>
+        <source>When this water comes again, its new readings stand here beside these: what moved as expected, what did not and why, and how much the vessel really holds.</source>
+        <translation>Cuando esta agua vuelva, sus nuevas lecturas aparecerán aquí junto a estas: qué cambió como se esperaba, qué no y por qué, y cuánta agua cabe de verdad en el vaso.</translation>
     </message>
 </context>
 <context>
@@ -3640,10 +3652,6 @@
         <translation>%1 pasó de %2 a %3, como cabía esperar de las dosis indicadas (%4).</translation>
     </message>
     <message>
-        <source>%1 went from %2 to %3: no change beyond error.</source>
-        <translation>%1 pasó de %2 a %3: ningún cambio fuera del margen de error.</translation>
-    </message>
-    <message>
         <source>The doses told explain what they should: they worked.</source>
         <translation>Las dosis indicadas explican lo que debían: funcionaron.</translation>
     </message>
@@ -3842,6 +3850,18 @@
     <message>
         <source>%1 L</source>
         <translation>%1 L</translation>
+    </message>
+    <message>
+        <source>%1 went from %2 to %3: no more than time and error account for.</source>
+        <translation>%1 pasó de %2 a %3: no más de lo que explican el tiempo y el error.</translation>
+    </message>
+    <message>
+        <source>Alkalinity fell and calcium did not: acid, dry acid or bromine tablets do that.</source>
+        <translation>La alcalinidad bajó y el calcio no: eso lo hacen el ácido, el ácido seco o las tabletas de bromo.</translation>
+    </message>
+    <message>
+        <source>Alkalinity fell and calcium did not: acid or dry acid does that.</source>
+        <translation>La alcalinidad bajó y el calcio no: eso lo hace el ácido o el ácido seco.</translation>
     </message>
 </context>
 <context>
@@ -5593,10 +5613,6 @@
         <translation>En interior: cubierta fuera, puertas y ventanas abiertas, nadie más en la sala; una vez vertido, salga hasta que se vaya el olor.</translation>
     </message>
     <message>
-        <source>Nobody in the water while dosing, for 4 hours after a dose (1 hour in a spa or plunge), nor before the time on this sheet.</source>
-        <translation>Nadie en el agua mientras se dosifica, ni en las 4 horas tras una dosis (1 hora en un spa o una pila de inmersión), ni antes de la hora de esta hoja.</translation>
-    </message>
-    <message>
         <source>This sheet is for the water alone. Water level, emptying the pipes, frost protection and the cover come after it, as the makers&apos; manuals say.</source>
         <translation>Esta hoja es solo para el agua. El nivel, el vaciado de tuberías, la protección contra heladas y la cubierta vienen después, según los manuales de los fabricantes.</translation>
     </message>
@@ -5627,6 +5643,10 @@
     <message>
         <source>Before the pump runs: cover off and away, plugs out and fittings in, water up to the middle of the skimmer, pump primed; fence and gate closed from then on.</source>
         <translation>Antes de que funcione la bomba: cubierta fuera y guardada, tapones quitados y accesorios puestos, agua hasta la mitad del skimmer, bomba cebada; valla y puerta cerradas desde entonces.</translation>
+    </message>
+    <message>
+        <source>Nobody in the water while dosing, for %1 after a dose, nor before the time on this sheet.</source>
+        <translation>Nadie en el agua mientras se dosifica, ni durante %1 después de una dosis, ni antes de la hora que indica esta hoja.</translation>
     </message>
 </context>
 <context>
@@ -6340,10 +6360,6 @@
         <translation>Toxicología</translation>
     </message>
     <message>
-        <source>The small line after a sentence: what the test can read, from end to end; brackets, the target; dark mark, this bottle, as wide as its likely error; open mark, last visit.</source>
-        <translation>La línea pequeña tras una frase: lo que la prueba puede leer, de punta a punta; corchetes, lo deseado; marca oscura, este frasco, tan ancha como su error probable; marca abierta, la visita anterior.</translation>
-    </message>
-    <message>
         <source>for our counter</source>
         <translation>para el mostrador</translation>
     </message>
@@ -6395,13 +6411,25 @@
         <source>No – not before %1, and not for %2 after any dose.</source>
         <translation>No: no antes de %1, ni durante %2 después de cualquier dosis.</translation>
     </message>
+    <message>
+        <source>at the edge</source>
+        <translation>en el límite</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>por debajo</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>por encima</translation>
+    </message>
+    <message>
+        <source>The small line after a sentence: what the test can read, from end to end; brackets, the target; dark mark, this bottle, as wide as its likely error; ring, last visit.</source>
+        <translation>La línea pequeña tras una frase: lo que la prueba puede leer, de punta a punta; corchetes, el objetivo; marca oscura, este frasco, tan ancha como su error probable; anillo, la visita anterior.</translation>
+    </message>
 </context>
 <context>
     <name>slip</name>
-    <message>
-        <source>%1 % of %2 draws end in range; %3 % could do harm</source>
-        <translation>%1 % de %2 ensayos acaban dentro de lo deseado; %3 % podrían dañar</translation>
-    </message>
     <message>
         <source>From the shelf</source>
         <translation>Del estante</translation>
@@ -6447,40 +6475,36 @@
         <translation>Este plan no necesita nada del estante.</translation>
     </message>
     <message>
-        <source>What the plan needs in all; take the next larger pack.</source>
-        <translation>Lo que el plan necesita en total; tome el envase inmediatamente mayor.</translation>
-    </message>
-    <message>
-        <source>comparator</source>
-        <translation>comparador</translation>
-    </message>
-    <message>
         <source>diluted %1 times</source>
         <translation>diluido %1 veces</translation>
     </message>
     <message>
-        <source>drop titration</source>
-        <translation>gotas</translation>
-    </message>
-    <message>
-        <source>photometer</source>
-        <translation>fotómetro</translation>
-    </message>
-    <message>
-        <source>probe</source>
-        <translation>sonda</translation>
-    </message>
-    <message>
-        <source>strip</source>
-        <translation>tira</translation>
-    </message>
-    <message>
-        <source>turbidity tube</source>
-        <translation>tubo de turbidez</translation>
-    </message>
-    <message>
         <source>Changed by hand</source>
         <translation>Cambiado a mano</translation>
+    </message>
+    <message>
+        <source>1 pack of %1</source>
+        <translation>1 envase de %1</translation>
+    </message>
+    <message>
+        <source>%1 packs of %2</source>
+        <translation>%1 envases de %2</translation>
+    </message>
+    <message>
+        <source>Of %2 waters that these readings may mean, %1 % end inside every target; in %3 % a step could do harm.</source>
+        <translation>De %2 aguas que estas lecturas pueden significar, el %1 % acaba dentro de todos los objetivos; en el %3 % un paso podría hacer daño.</translation>
+    </message>
+    <message>
+        <source>the program&apos;s own list</source>
+        <translation>la lista propia del programa</translation>
+    </message>
+    <message>
+        <source>What the plan needs in all.</source>
+        <translation>Lo que el plan necesita en total.</translation>
+    </message>
+    <message>
+        <source>Take packs that hold at least as much.</source>
+        <translation>Tome envases que contengan al menos eso.</translation>
     </message>
 </context>
 <context>
@@ -6542,7 +6566,7 @@
     </message>
     <message>
         <source>Hydrogen peroxide</source>
-        <translation>El peróxido de hidrógeno</translation>
+        <translation>Peróxido de hidrógeno</translation>
     </message>
     <message>
         <source>pH</source>
@@ -6583,6 +6607,121 @@
     <message>
         <source>Turbidity</source>
         <translation>La turbidez</translation>
+    </message>
+</context>
+<context>
+    <name>substance</name>
+    <message>
+        <source>Floc (alum)</source>
+        <translation>Floculante (alumbre)</translation>
+    </message>
+    <message>
+        <source>Ascorbic acid</source>
+        <translation>Ácido ascórbico</translation>
+    </message>
+    <message>
+        <source>BCDMH</source>
+        <translation>BCDMH</translation>
+    </message>
+    <message>
+        <source>Borax</source>
+        <translation>Bórax</translation>
+    </message>
+    <message>
+        <source>Boric acid</source>
+        <translation>Ácido bórico</translation>
+    </message>
+    <message>
+        <source>Calcium chloride</source>
+        <translation>Cloruro de calcio</translation>
+    </message>
+    <message>
+        <source>Calcium hypochlorite</source>
+        <translation>Hipoclorito de calcio</translation>
+    </message>
+    <message>
+        <source>Clarifier</source>
+        <translation>Clarificador</translation>
+    </message>
+    <message>
+        <source>Copper algaecide (copper sulfate)</source>
+        <translation>Alguicida de cobre (sulfato de cobre)</translation>
+    </message>
+    <message>
+        <source>Stabilizer (cyanuric acid)</source>
+        <translation>Estabilizador (ácido cianúrico)</translation>
+    </message>
+    <message>
+        <source>Stabilised granular chlorine (dichlor)</source>
+        <translation>Cloro granulado estabilizado (dicloro)</translation>
+    </message>
+    <message>
+        <source>Hydrochloric acid</source>
+        <translation>Ácido clorhídrico</translation>
+    </message>
+    <message>
+        <source>Hydrogen peroxide</source>
+        <translation>Peróxido de hidrógeno</translation>
+    </message>
+    <message>
+        <source>Phosphate remover (lanthanum chloride)</source>
+        <translation>Eliminador de fosfatos (cloruro de lantano)</translation>
+    </message>
+    <message>
+        <source>Biguanide sanitizer (PHMB)</source>
+        <translation>Desinfectante de biguanida (PHMB)</translation>
+    </message>
+    <message>
+        <source>Algaecide without copper (polyquat)</source>
+        <translation>Alguicida sin cobre (polyquat)</translation>
+    </message>
+    <message>
+        <source>Chlorine-free oxidiser (potassium monopersulfate)</source>
+        <translation>Oxidante sin cloro (monopersulfato de potasio)</translation>
+    </message>
+    <message>
+        <source>Metal sequestrant</source>
+        <translation>Secuestrante de metales</translation>
+    </message>
+    <message>
+        <source>Sodium bicarbonate</source>
+        <translation>Bicarbonato de sodio</translation>
+    </message>
+    <message>
+        <source>Dry acid (sodium bisulfate)</source>
+        <translation>Ácido seco (bisulfato de sodio)</translation>
+    </message>
+    <message>
+        <source>Sodium bromide</source>
+        <translation>Bromuro de sodio</translation>
+    </message>
+    <message>
+        <source>Soda ash (sodium carbonate)</source>
+        <translation>Carbonato de sodio</translation>
+    </message>
+    <message>
+        <source>Salt (sodium chloride)</source>
+        <translation>Sal (cloruro de sodio)</translation>
+    </message>
+    <message>
+        <source>Liquid chlorine (sodium hypochlorite)</source>
+        <translation>Cloro líquido (hipoclorito de sodio)</translation>
+    </message>
+    <message>
+        <source>Sodium sesquicarbonate</source>
+        <translation>Sesquicarbonato de sodio</translation>
+    </message>
+    <message>
+        <source>Sodium sulfite</source>
+        <translation>Sulfito de sodio</translation>
+    </message>
+    <message>
+        <source>Sodium thiosulfate</source>
+        <translation>Tiosulfato de sodio</translation>
+    </message>
+    <message>
+        <source>Stabilised chlorine tablets (trichlor)</source>
+        <translation>Tabletas de cloro estabilizado (tricloro)</translation>
     </message>
 </context>
 <context>
@@ -6883,6 +7022,17 @@
     <message>
         <source>same name</source>
         <translation>mismo nombre</translation>
+    </message>
+</context>
+<context>
+    <name>unit</name>
+    <message>
+        <source>mg/L as 20 % product</source>
+        <translation>mg/L como producto al 20 %</translation>
+    </message>
+    <message>
+        <source>µS/cm at 25 °C</source>
+        <translation>µS/cm a 25 °C</translation>
     </message>
 </context>
 <context>

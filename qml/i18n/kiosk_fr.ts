@@ -608,6 +608,10 @@
         <source>%1 leaves the counter</source>
         <translation>%1 quitte le comptoir</translation>
     </message>
+    <message>
+        <source>%1: leave</source>
+        <translation>%1 : partir</translation>
+    </message>
 </context>
 <context>
     <name>PlanAnswers</name>
@@ -754,6 +758,14 @@
     <message>
         <source>Print its sheet again</source>
         <translation>Réimprimer sa feuille</translation>
+    </message>
+    <message>
+        <source>Once this bottle is read, it stands here beside the earlier visit.</source>
+        <translation>Une fois ce flacon lu, il apparaît ici à côté de la visite précédente.</translation>
+    </message>
+    <message>
+        <source>When this water comes again, its new readings stand here beside these: what moved as expected, what did not and why, and how much the vessel really holds.</source>
+        <translation>Quand cette eau reviendra, ses nouvelles mesures apparaîtront ici à côté de celles-ci : ce qui a changé comme prévu, ce qui n’a pas changé ainsi et pourquoi, et ce que le bassin contient vraiment.</translation>
     </message>
 </context>
 <context>
@@ -2365,7 +2377,7 @@
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>The records cannot be read now.</source>
@@ -3640,10 +3652,6 @@
         <translation>%1&#xa0;: de %2 à %3, comme le laissaient attendre les doses conseillées (%4).</translation>
     </message>
     <message>
-        <source>%1 went from %2 to %3: no change beyond error.</source>
-        <translation>%1&#xa0;: de %2 à %3&#xa0;: aucun changement au-delà de l’erreur de mesure.</translation>
-    </message>
-    <message>
         <source>The doses told explain what they should: they worked.</source>
         <translation>Les doses conseillées expliquent ce qu’elles devaient&#xa0;: elles ont agi.</translation>
     </message>
@@ -3842,6 +3850,18 @@
     <message>
         <source>%1 L</source>
         <translation>%1&#xa0;L</translation>
+    </message>
+    <message>
+        <source>%1 went from %2 to %3: no more than time and error account for.</source>
+        <translation>%1 est passé de %2 à %3 : pas plus que ce qu’expliquent le temps et l’erreur.</translation>
+    </message>
+    <message>
+        <source>Alkalinity fell and calcium did not: acid, dry acid or bromine tablets do that.</source>
+        <translation>L’alcalinité a baissé et pas le calcium : l’acide, l’acide sec ou les galets de brome font cela.</translation>
+    </message>
+    <message>
+        <source>Alkalinity fell and calcium did not: acid or dry acid does that.</source>
+        <translation>L’alcalinité a baissé et pas le calcium : l’acide ou l’acide sec fait cela.</translation>
     </message>
 </context>
 <context>
@@ -5593,10 +5613,6 @@
         <translation>À l’intérieur&#xa0;: bâche retirée, portes et fenêtres ouvertes, personne d’autre dans la pièce&#x202f;; une fois versé, sortez jusqu’à ce que l’odeur soit partie.</translation>
     </message>
     <message>
-        <source>Nobody in the water while dosing, for 4 hours after a dose (1 hour in a spa or plunge), nor before the time on this sheet.</source>
-        <translation>Personne dans l’eau pendant le dosage, ni dans les 4 heures qui suivent une dose (1 heure pour un spa ou un bassin froid), ni avant l’heure de cette fiche.</translation>
-    </message>
-    <message>
         <source>This sheet is for the water alone. Water level, emptying the pipes, frost protection and the cover come after it, as the makers&apos; manuals say.</source>
         <translation>Cette fiche ne traite que l’eau. Le niveau, la vidange des tuyaux, la mise hors gel et la bâche viennent après, selon les notices des fabricants.</translation>
     </message>
@@ -5627,6 +5643,10 @@
     <message>
         <source>Before the pump runs: cover off and away, plugs out and fittings in, water up to the middle of the skimmer, pump primed; fence and gate closed from then on.</source>
         <translation>Avant que la pompe tourne&#xa0;: bâche retirée et rangée, bouchons ôtés et pièces remises, eau à mi-hauteur du skimmer, pompe amorcée&#x202f;; barrière et portillon fermés dès lors.</translation>
+    </message>
+    <message>
+        <source>Nobody in the water while dosing, for %1 after a dose, nor before the time on this sheet.</source>
+        <translation>Personne dans l’eau pendant le dosage, ni pendant %1 après une dose, ni avant l’heure de cette feuille.</translation>
     </message>
 </context>
 <context>
@@ -6340,10 +6360,6 @@
         <translation>Centre antipoison</translation>
     </message>
     <message>
-        <source>The small line after a sentence: what the test can read, from end to end; brackets, the target; dark mark, this bottle, as wide as its likely error; open mark, last visit.</source>
-        <translation>La petite ligne après une phrase&#xa0;: ce que le test peut lire, d’un bout à l’autre&#x202f;; crochets, la cible&#x202f;; marque pleine, ce flacon, aussi large que son erreur probable&#x202f;; marque ouverte, la visite précédente.</translation>
-    </message>
-    <message>
         <source>for our counter</source>
         <translation>pour le comptoir</translation>
     </message>
@@ -6395,13 +6411,25 @@
         <source>No – not before %1, and not for %2 after any dose.</source>
         <translation>Non – pas avant %1, ni pendant %2 après toute dose.</translation>
     </message>
+    <message>
+        <source>at the edge</source>
+        <translation>à la limite</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>en dessous</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>au-dessus</translation>
+    </message>
+    <message>
+        <source>The small line after a sentence: what the test can read, from end to end; brackets, the target; dark mark, this bottle, as wide as its likely error; ring, last visit.</source>
+        <translation>Le petit trait après une phrase : ce que le test peut lire, d’un bout à l’autre ; crochets, la cible ; marque sombre, ce flacon, large comme son erreur probable ; anneau, la dernière visite.</translation>
+    </message>
 </context>
 <context>
     <name>slip</name>
-    <message>
-        <source>%1 % of %2 draws end in range; %3 % could do harm</source>
-        <translation>%1&#xa0;% de %2 simulations finissent dans la cible&#x202f;; %3&#xa0;% pourraient nuire</translation>
-    </message>
     <message>
         <source>From the shelf</source>
         <translation>Du rayon</translation>
@@ -6447,40 +6475,36 @@
         <translation>Ce plan ne demande rien du rayon.</translation>
     </message>
     <message>
-        <source>What the plan needs in all; take the next larger pack.</source>
-        <translation>Ce qu’il faut en tout pour le plan&#x202f;; prenez l’emballage juste au-dessus.</translation>
-    </message>
-    <message>
-        <source>comparator</source>
-        <translation>comparateur</translation>
-    </message>
-    <message>
         <source>diluted %1 times</source>
         <translation>dilué %1 fois</translation>
     </message>
     <message>
-        <source>drop titration</source>
-        <translation>gouttes</translation>
-    </message>
-    <message>
-        <source>photometer</source>
-        <translation>photomètre</translation>
-    </message>
-    <message>
-        <source>probe</source>
-        <translation>sonde</translation>
-    </message>
-    <message>
-        <source>strip</source>
-        <translation>bandelette</translation>
-    </message>
-    <message>
-        <source>turbidity tube</source>
-        <translation>tube de turbidité</translation>
-    </message>
-    <message>
         <source>Changed by hand</source>
         <translation>Changé à la main</translation>
+    </message>
+    <message>
+        <source>1 pack of %1</source>
+        <translation>1 emballage de %1</translation>
+    </message>
+    <message>
+        <source>%1 packs of %2</source>
+        <translation>%1 emballages de %2</translation>
+    </message>
+    <message>
+        <source>Of %2 waters that these readings may mean, %1 % end inside every target; in %3 % a step could do harm.</source>
+        <translation>Sur %2 eaux que ces mesures peuvent désigner, %1 % finissent dans toutes les cibles ; dans %3 % une étape pourrait nuire.</translation>
+    </message>
+    <message>
+        <source>the program&apos;s own list</source>
+        <translation>la liste du programme</translation>
+    </message>
+    <message>
+        <source>What the plan needs in all.</source>
+        <translation>Ce qu’il faut en tout pour le plan.</translation>
+    </message>
+    <message>
+        <source>Take packs that hold at least as much.</source>
+        <translation>Prenez des emballages qui en contiennent au moins autant.</translation>
     </message>
 </context>
 <context>
@@ -6542,7 +6566,7 @@
     </message>
     <message>
         <source>Hydrogen peroxide</source>
-        <translation>Le peroxyde d’hydrogène</translation>
+        <translation>Peroxyde d’hydrogène</translation>
     </message>
     <message>
         <source>pH</source>
@@ -6583,6 +6607,121 @@
     <message>
         <source>Turbidity</source>
         <translation>La turbidité</translation>
+    </message>
+</context>
+<context>
+    <name>substance</name>
+    <message>
+        <source>Floc (alum)</source>
+        <translation>Floculant (alun)</translation>
+    </message>
+    <message>
+        <source>Ascorbic acid</source>
+        <translation>Acide ascorbique</translation>
+    </message>
+    <message>
+        <source>BCDMH</source>
+        <translation>BCDMH</translation>
+    </message>
+    <message>
+        <source>Borax</source>
+        <translation>Borax</translation>
+    </message>
+    <message>
+        <source>Boric acid</source>
+        <translation>Acide borique</translation>
+    </message>
+    <message>
+        <source>Calcium chloride</source>
+        <translation>Chlorure de calcium</translation>
+    </message>
+    <message>
+        <source>Calcium hypochlorite</source>
+        <translation>Hypochlorite de calcium</translation>
+    </message>
+    <message>
+        <source>Clarifier</source>
+        <translation>Clarifiant</translation>
+    </message>
+    <message>
+        <source>Copper algaecide (copper sulfate)</source>
+        <translation>Algicide au cuivre (sulfate de cuivre)</translation>
+    </message>
+    <message>
+        <source>Stabilizer (cyanuric acid)</source>
+        <translation>Stabilisant (acide cyanurique)</translation>
+    </message>
+    <message>
+        <source>Stabilised granular chlorine (dichlor)</source>
+        <translation>Chlore stabilisé en granulés (dichlore)</translation>
+    </message>
+    <message>
+        <source>Hydrochloric acid</source>
+        <translation>Acide chlorhydrique</translation>
+    </message>
+    <message>
+        <source>Hydrogen peroxide</source>
+        <translation>Peroxyde d’hydrogène</translation>
+    </message>
+    <message>
+        <source>Phosphate remover (lanthanum chloride)</source>
+        <translation>Anti-phosphates (chlorure de lanthane)</translation>
+    </message>
+    <message>
+        <source>Biguanide sanitizer (PHMB)</source>
+        <translation>Désinfectant biguanide (PHMB)</translation>
+    </message>
+    <message>
+        <source>Algaecide without copper (polyquat)</source>
+        <translation>Algicide sans cuivre (polyquat)</translation>
+    </message>
+    <message>
+        <source>Chlorine-free oxidiser (potassium monopersulfate)</source>
+        <translation>Oxydant sans chlore (monopersulfate de potassium)</translation>
+    </message>
+    <message>
+        <source>Metal sequestrant</source>
+        <translation>Séquestrant de métaux</translation>
+    </message>
+    <message>
+        <source>Sodium bicarbonate</source>
+        <translation>Bicarbonate de sodium</translation>
+    </message>
+    <message>
+        <source>Dry acid (sodium bisulfate)</source>
+        <translation>Acide sec (bisulfate de sodium)</translation>
+    </message>
+    <message>
+        <source>Sodium bromide</source>
+        <translation>Bromure de sodium</translation>
+    </message>
+    <message>
+        <source>Soda ash (sodium carbonate)</source>
+        <translation>Carbonate de sodium</translation>
+    </message>
+    <message>
+        <source>Salt (sodium chloride)</source>
+        <translation>Sel (chlorure de sodium)</translation>
+    </message>
+    <message>
+        <source>Liquid chlorine (sodium hypochlorite)</source>
+        <translation>Chlore liquide (hypochlorite de sodium)</translation>
+    </message>
+    <message>
+        <source>Sodium sesquicarbonate</source>
+        <translation>Sesquicarbonate de sodium</translation>
+    </message>
+    <message>
+        <source>Sodium sulfite</source>
+        <translation>Sulfite de sodium</translation>
+    </message>
+    <message>
+        <source>Sodium thiosulfate</source>
+        <translation>Thiosulfate de sodium</translation>
+    </message>
+    <message>
+        <source>Stabilised chlorine tablets (trichlor)</source>
+        <translation>Galets de chlore stabilisé (trichlore)</translation>
     </message>
 </context>
 <context>
@@ -6883,6 +7022,17 @@
     <message>
         <source>same name</source>
         <translation>même nom</translation>
+    </message>
+</context>
+<context>
+    <name>unit</name>
+    <message>
+        <source>mg/L as 20 % product</source>
+        <translation>mg/L en produit à 20 %</translation>
+    </message>
+    <message>
+        <source>µS/cm at 25 °C</source>
+        <translation>µS/cm à 25 °C</translation>
     </message>
 </context>
 <context>

@@ -50,10 +50,10 @@ QString method_words(const AnalyteKind& kind, const MethodKind& method) {
   const QString spread =
       method.sd_proportional > 0
           ? say(QT_TRANSLATE_NOOP("back", "%1, spread %2 %3 and %4 %"))
-                .arg(word_for("method", q(name_of(method.method))), plain(method.sd_constant), q(kind.unit),
+                .arg(word_for("method", q(name_of(method.method))), plain(method.sd_constant), unit_on_screen(kind),
                      plain(100 * method.sd_proportional))
           : say(QT_TRANSLATE_NOOP("back", "%1, spread %2 %3"))
-                .arg(word_for("method", q(name_of(method.method))), plain(method.sd_constant), q(kind.unit));
+                .arg(word_for("method", q(name_of(method.method))), plain(method.sd_constant), unit_on_screen(kind));
   return spread.simplified() + QStringLiteral("; ") + origin_words(method.origin);
 }
 
@@ -106,7 +106,7 @@ QList<QVariantMap> method_rows() {
     for (const MethodKind& method : kind.methods)
       rows.append({{"name", QCoreApplication::translate("analyte", kind.name.c_str())},
                    {"detail", method_words(kind, method)},
-                   {"number", range_words(method.range.low, method.range.high, q(kind.unit))}});
+                   {"number", range_words(method.range.low, method.range.high, unit_on_screen(kind))}});
   return rows;
 }
 

@@ -11,6 +11,8 @@
 #include "qml/models/choices.h"
 #include "qml/models/clock_face.h"
 #include "qml/models/panel_rows.h"
+#include "station/wording/plan_words.h"
+#include "station/wording/unit_words.h"
 
 namespace brimline {
 namespace {
@@ -90,7 +92,7 @@ QString BenchDesk::analyteName() const {
 
 QString BenchDesk::unit() const {
   const AnalyteKind* kind = find_analyte(analyte_);
-  return kind ? q(kind->unit) : QString();
+  return kind ? q(unit_words(counter_.words(), *kind)) : QString();
 }
 
 QVariantList BenchDesk::methods() const {
@@ -228,10 +230,8 @@ void BenchDesk::keepOrphan(const std::optional<std::string>& sample, const Readi
 QString BenchDesk::orphan() const {
   if (counter_.orphans().empty()) return {};
   const OrphanReading& first = counter_.orphans().front();
-  const AnalyteKind* kind = find_analyte(first.reading.analyte);
   const QString what = names_in_words({first.reading.analyte}) + QStringLiteral(" ") +
-                       q(counter_.words().number(first.reading.value, kind ? kind->decimals : 2)) +
-                       (kind && !kind->unit.empty() ? QStringLiteral(" ") + q(kind->unit) : QString());
+                       q(reading_in_words(counter_.words(), first.reading.analyte, first.reading.value));
   const QString when = when_words(counter_.now(), first.heard_at);
   QString out = first.sample
                     ? tr("%1 came in %2 for bottle %3, which does not wait here. Whose is it?")

@@ -6,6 +6,7 @@
 
 #include "analysis/panel/analyte.h"
 #include "qml/models/chart_words.h"
+#include "qml/models/choices.h"
 #include "qml/models/clock_face.h"
 
 namespace brimline {
@@ -142,7 +143,7 @@ QVariantList ChartDesk::standards() const {
       out.append(QVariantMap{
           {"key", q(s.id)},
           {"word", tr("%1: %2 %3")
-                       .arg(q(s.name), QString::number(s.value, 'g', 6), kind ? q(kind->unit) : QString())
+                       .arg(q(s.name), QString::number(s.value, 'g', 6), kind ? unit_on_screen(*kind) : QString())
                        .trimmed()}});
   return out;
 }
@@ -152,7 +153,7 @@ QVariantList ChartDesk::analytes() const {
   for (const AnalyteKind& kind : analyte_kinds())
     if (kind.method(Method::photometer))
       out.append(QVariantMap{{"key", q(kind.id)}, {"word", analyte_words(kind.id)}});
-  return out;
+  return by_word(out);
 }
 
 bool ChartDesk::say(const QString& sentence) {

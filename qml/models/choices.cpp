@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "qml/models/choices.h"
 
+#include <QCollator>
 #include <QCoreApplication>
 #include <QVariantMap>
+#include <algorithm>
+
+#include "station/wording/unit_words.h"
 
 namespace brimline {
 namespace {
@@ -179,6 +183,20 @@ QString question_for(const QString& fact) {
   for (const QuestionRow& row : kQuestions)
     if (fact == QLatin1String(row.fact)) return say(row.question);
   return {};
+}
+
+QVariantList by_word(QVariantList options, qsizetype kept) {
+  QCollator order{QLocale()};
+  order.setCaseSensitivity(Qt::CaseInsensitive);
+  order.setNumericMode(true);
+  const auto word = [](const QVariant& option) { return option.toMap().value("word").toString(); };
+  std::stable_sort(options.begin() + std::min(kept, options.size()), options.end(),
+                   [&](const QVariant& a, const QVariant& b) { return order.compare(word(a), word(b)) < 0; });
+  return options;
+}
+
+QString unit_on_screen(const AnalyteKind& kind) {
+  return kind.unit.empty() ? QString() : QCoreApplication::translate("unit", unit_source(kind));
 }
 
 }  // namespace brimline

@@ -5,6 +5,8 @@
 #include <QString>
 #include <QVariantList>
 
+#include "analysis/panel/analyte.h"
+
 namespace brimline {
 
 // {key, word} a choice; empty for a fact that is typed or not known.
@@ -13,5 +15,9 @@ QVariantList choices_for(const QString& fact);
 QString word_for(const QString& fact, const QString& key);
 // "Sanitized with"; empty for a fact with no question of its own.
 QString question_for(const QString& fact);
+// The options in the order of their words, as the screen's language sorts them; the first `kept` stay in front.
+QVariantList by_word(QVariantList options, qsizetype kept = 0);
+// An analyte's unit in the language of the screen; empty where it has none.
+QString unit_on_screen(const AnalyteKind& kind);
 
 }  // namespace brimline

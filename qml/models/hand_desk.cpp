@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "printing/readings_table.h"
+#include "qml/models/choices.h"
 #include "station/wording/plan_words.h"
 
 namespace brimline {
@@ -61,6 +62,7 @@ void HandDesk::open(int step) {
       if (can_stand_for(product.substance, *told->chemical))
         products_.append(QVariantMap{{"key", q(product.id)},
                                      {"word", q(counter_.words().say("product", product.name.c_str()))}});
+  products_ = by_word(products_);
   made_ = asked_;
   list_predicted(nullptr);
   emit changed();
@@ -84,8 +86,10 @@ QString HandDesk::volumeWord() const {
   const auto& customer = counter_.visit().customer;
   const bool us = !customer || customer->units.value_or(Units::us) == Units::us;
   const double cubic_metres = counter_.visit().vessel.volume->cubic_metres() * volume_;
-  return us ? tr("%1 US gal").arg(std::lround(Volume::cubic_metres(cubic_metres).us_gallons() / 50) * 50)
-            : tr("%1 m³").arg(cubic_metres, 0, 'f', 1);
+  if (!us) return tr("%1 m³").arg(q(counter_.words().number(cubic_metres, cubic_metres < 3 ? 2 : 1)));
+  const double gallons = Volume::cubic_metres(cubic_metres).us_gallons();
+  const long step = gallons < 1000 ? 1 : 50;
+  return tr("%1 US gal").arg(std::lround(gallons / static_cast<double>(step)) * step);
 }
 
 void HandDesk::setShare(double share) {

@@ -10,6 +10,7 @@
 #include "analysis/panel/analyte.h"
 #include "analysis/panel/uncertainty.h"
 #include "qml/models/back_rows.h"
+#include "station/wording/unit_words.h"
 
 namespace brimline {
 namespace {
@@ -62,7 +63,7 @@ QVariantList number_rows(const Counter& counter) {
     const int decimals = decimals_for(sd);
     const std::string number = words.number(reading.value, decimals) + " ± " + words.number(sd, decimals);
     out.append(QVariantMap{{"name", QCoreApplication::translate("analyte", kind->name.c_str())},
-                           {"number", (q(number) + " " + q(kind->unit)).trimmed()},
+                           {"number", (q(number) + " " + q(unit_words(words, *kind))).trimmed()},
                            {"detail", origin_of(*kind, reading)}});
   }
   return out;

@@ -13,6 +13,7 @@
 #include "analysis/panel/names.h"
 #include "qml/models/choices.h"
 #include "station/wording/statement_words.h"
+#include "station/wording/unit_words.h"
 
 namespace brimline {
 namespace {
@@ -71,7 +72,7 @@ QVariantMap row_of(const Words& words, const AnalyteKind& kind, const Bottle& bo
   const Reading* reading = last_reading(bottle, kind.id);
   const Check* check = reading ? worst_check(checks, kind.id) : nullptr;
   QVariantMap row{{"analyte", q(kind.id)}, {"name", q(words.say("analyte", kind.name.c_str()))},
-                  {"unit", q(kind.unit)},  {"value", QString()},
+                  {"unit", q(unit_words(words, kind))},  {"value", QString()},
                   {"how", QString()},      {"note", QString()},
                   {"chosen", chosen},      {"waits", due && !reading}};
   row["standing"] = due ? say(QT_TRANSLATE_NOOP("panel", "due")) : say(QT_TRANSLATE_NOOP("panel", "not due"));

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <QVariantList>
 
+#include "qml/models/choices.h"
 #include "qml/models/form_field.h"
 #include "qml/models/typed_number.h"
 
@@ -32,11 +33,15 @@ QVariantList strengths() {
           choice("available_chlorine", say(QT_TRANSLATE_NOOP("products", "Percent available chlorine")))};
 }
 
+QString substance_words(const Substance& substance) {
+  return QCoreApplication::translate("substance", substance.name.c_str());
+}
+
 QVariantList chemicals() {
   QVariantList out;
   for (const Substance& substance : substances())
-    if (substance.id != "copper_sulfate") out.append(choice(q(substance.id), q(substance.name)));
-  return out;
+    if (substance.id != "copper_sulfate") out.append(choice(q(substance.id), substance_words(substance)));
+  return by_word(out);
 }
 
 QString number(double value) {
@@ -95,7 +100,7 @@ QList<QVariantMap> ProductForm::fields() const {
   const auto field = [&](const char* key, const char* label, QVariantList options = {}) {
     return form_field(key, say(label), form_.value(QString::fromLatin1(key)).toString(), std::move(options));
   };
-  return {field("product", QT_TRANSLATE_NOOP("products", "Which product"), products),
+  return {field("product", QT_TRANSLATE_NOOP("products", "Which product"), by_word(products, 1)),
           field("product_name", QT_TRANSLATE_NOOP("products", "Name, as on the shelf")),
           field("product_barcode", QT_TRANSLATE_NOOP("products", "Barcode; it may be scanned")),
           field("product_chemical", QT_TRANSLATE_NOOP("products", "What it holds"), chemicals()),
@@ -114,7 +119,8 @@ QList<QVariantMap> ProductForm::fields() const {
 QList<QVariantMap> ProductForm::rows() const {
   QList<QVariantMap> out;
   for (const Product& product : shelf_of(folder_).products) {
-    QStringList parts{q(product.substance).replace('_', ' ')};
+    const Substance* of = find_substance(product.substance);
+    QStringList parts{of ? substance_words(*of) : q(product.substance)};
     if (!product.packs.empty()) parts.append(list(product.packs) + (product.liquid ? " L" : " kg"));
     if (product.barcode) parts.append(q(*product.barcode));
     out.append({{"name", QCoreApplication::translate("product", product.name.c_str())},

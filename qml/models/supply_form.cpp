@@ -6,6 +6,7 @@
 #include <QVariantList>
 
 #include "analysis/panel/analyte.h"
+#include "qml/models/choices.h"
 #include "qml/models/clock_face.h"
 
 namespace brimline {
@@ -33,7 +34,7 @@ QVariantList analytes(bool whole) {
     if (kind.method(Method::photometer))
       out.append(QVariantMap{{"key", q(kind.id)},
                              {"word", QCoreApplication::translate("analyte", kind.name.c_str())}});
-  return out;
+  return by_word(out, whole ? 1 : 0);
 }
 
 QString name_of_analyte(const std::optional<AnalyteId>& id) {

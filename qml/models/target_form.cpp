@@ -42,7 +42,7 @@ QString unit_of(const AnalyteId& analyte) {
   if (analyte == "combined_chlorine") return QStringLiteral("mg/L");
   if (analyte == "water_temperature") return QStringLiteral("°C");
   const AnalyteKind* kind = find_analyte(analyte);
-  return kind ? q(kind->unit) : QString();
+  return kind ? unit_on_screen(*kind) : QString();
 }
 
 template <class E>

@@ -9,6 +9,7 @@
 #include "printing/readings_table.h"
 #include "station/compare/compare.h"
 #include "station/wording/clock_words.h"
+#include "station/wording/unit_words.h"
 
 namespace brimline {
 namespace {
@@ -229,7 +230,7 @@ QString YearChart::says() const {
 QString YearChart::inWords() const {
   const YearOfReading* of = shown();
   if (!of) return {};
-  const std::string& unit = find_analyte(of->analyte)->unit;
+  const std::string unit = unit_words(counter_.words(), *find_analyte(of->analyte));
   const QString name = q(analyte_name(counter_.words(), of->analyte));
   QString out = (unit.empty() ? name : name + ", " + q(unit)) + QStringLiteral(". ") + says();
   for (size_t i = 0; i < std::min(kSpoken, of->points.size()); ++i) {

@@ -88,6 +88,19 @@ Item {
                 YearPart { width: column.width; year: screen.then.year }
             }
         }
-        Item { Layout.fillHeight: true; visible: screen.then.changes.count === 0 }
+        Item {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: screen.then.changes.count === 0
+            Prose {
+                objectName: "then_waits"
+                width: Math.min(parent.width, Ink.px(620))
+                font.pixelSize: Ink.large
+                visible: screen.desk.ticket.code.length > 0
+                text: screen.then.earlier.length > 0
+                    ? qsTr("Once this bottle is read, it stands here beside the earlier visit.")
+                    : qsTr("When this water comes again, its new readings stand here beside these: what moved as expected, what did not and why, and how much the vessel really holds.")
+            }
+        }
     }
 }

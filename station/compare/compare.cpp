@@ -5,6 +5,7 @@
 
 #include "analysis/panel/analyte.h"
 #include "station/compare/expectation.h"
+#include "station/wording/plan_words.h"
 
 namespace brimline {
 
@@ -38,12 +39,7 @@ const char* sentence(ChangeVerdict verdict, bool told) {
       break;
   }
   return told ? phrase("compare", "%1 went from %2 to %3, as the doses told lead to expect (%4).")
-              : phrase("compare", "%1 went from %2 to %3: no change beyond error.");
-}
-
-std::string shown(const Words& words, const AnalyteKind& kind, double value) {
-  const std::string number = words.number(value, kind.decimals);
-  return kind.unit.empty() ? number : number + " " + kind.unit;
+              : phrase("compare", "%1 went from %2 to %3: no more than time and error account for.");
 }
 
 ReadingChange change_of(const Pair& pair, double volume_sd, const Words& words) {
@@ -56,8 +52,8 @@ ReadingChange change_of(const Pair& pair, double volume_sd, const Words& words) 
   change.verdict = judge(pair, volume_sd);
   if (const AnalyteKind* kind = find_analyte(pair.analyte))
     change.text = words.say("compare", sentence(change.verdict, pair.told_any),
-                            {words.say("analyte", kind->name.c_str()), shown(words, *kind, change.earlier),
-                             shown(words, *kind, change.later), shown(words, *kind, change.expected)});
+                            {words.say("analyte", kind->name.c_str()), reading_in_words(words, kind->id, change.earlier),
+                             reading_in_words(words, kind->id, change.later), reading_in_words(words, kind->id, change.expected)});
   return change;
 }
 

@@ -181,6 +181,16 @@ constexpr Rule kRules[] = {
             "waterfall."),
      Tier::sign}};
 
+// A water without chlorine meets no trichlor tablets; bromine's own eat alkalinity too (common practice, no
+// source).
+const char* text_of(const Rule& rule, const Facts& facts) {
+  if (rule.id != std::string_view("acid_or_tablets") || facts.chlorine()) return rule.text;
+  return facts.later.vessel.sanitizer == Sanitizer::bromine
+             ? phrase("compare",
+                      "Alkalinity fell and calcium did not: acid, dry acid or bromine tablets do that.")
+             : phrase("compare", "Alkalinity fell and calcium did not: acid or dry acid does that.");
+}
+
 std::vector<std::string> values_for(const Rule& rule, const Comparison& comparison, const Visit& later,
                                     const Words& words) {
   const std::string_view id = rule.id;
@@ -220,8 +230,9 @@ std::vector<Explanation> explain(std::span<const Pair> pairs, const Comparison& 
   out.reserve(said.size());
   for (const Said& one : said) {
     const std::vector<std::string> values = values_for(*one.rule, comparison, later, words);
-    const std::string text = values.empty() ? words.say("compare", one.rule->text)
-                                            : words.say("compare", one.rule->text, {values.front()});
+    const char* told = text_of(*one.rule, facts);
+    const std::string text =
+        values.empty() ? words.say("compare", told) : words.say("compare", told, {values.front()});
     const bool sure = one.chance > 0.5;
     out.push_back(
         {one.rule->id, sure ? text : words.say("compare", phrase("compare", "Perhaps: %1"), {text})});

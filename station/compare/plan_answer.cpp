@@ -8,6 +8,7 @@
 #include "analysis/findings/find.h"
 #include "analysis/panel/analyte.h"
 #include "station/visit_names.h"
+#include "station/wording/plan_words.h"
 
 namespace brimline {
 
@@ -45,21 +46,15 @@ const std::vector<Computed>& computed() {
   return rows;
 }
 
-std::string shown(const Words& words, const AnalyteId& analyte, double value) {
-  const AnalyteKind* kind = find_analyte(analyte);
-  const std::string number = words.number(value, kind ? kind->decimals : 2);
-  return kind && !kind->unit.empty() ? number + " " + kind->unit : number;
-}
-
 std::string shown(const Words& words, const AnalyteId& analyte, const Target& target) {
   if (target.low && target.high) {
     const AnalyteKind* kind = find_analyte(analyte);
-    return words.number(*target.low, kind ? kind->decimals : 2) + "–" + shown(words, analyte, *target.high);
+    return words.number(*target.low, kind ? kind->decimals : 2) + "–" + reading_in_words(words, analyte, *target.high);
   }
   return target.low
-             ? words.say("compare", phrase("compare", "at least %1"), {shown(words, analyte, *target.low)})
+             ? words.say("compare", phrase("compare", "at least %1"), {reading_in_words(words, analyte, *target.low)})
              : words.say("compare", phrase("compare", "at most %1"),
-                         {shown(words, analyte, target.high.value_or(0))});
+                         {reading_in_words(words, analyte, target.high.value_or(0))});
 }
 
 // A finding's reading then and now against what it should be.
@@ -160,8 +155,8 @@ class Judge {
     const Worked verdict = verdict_of(*held);
     return {finding.id, verdict,
             words_.say("compare", sentence(verdict),
-                       {what, shown(words_, analyte, held->then.value),
-                        shown(words_, analyte, held->now.value), shown(words_, analyte, held->target)})};
+                       {what, reading_in_words(words_, analyte, held->then.value),
+                        reading_in_words(words_, analyte, held->now.value), shown(words_, analyte, held->target)})};
   }
 
   PlanAnswer sign_answer(const NamedSign& sign) const {

@@ -41,7 +41,7 @@ std::vector<std::string> sheet_cautions(const Words& words, const DraftedPlan& d
   say(drafted.home_plan && occasion == Occasion::after_storm, "sheet_storm");
   say(true, "sheet_label");
   say(true, "sheet_never_mix");
-  say(true, "sheet_nobody_in");
+  out.push_back(nobody_in_text(words, vessel));
   say(drafted.home_plan && doses > 0, "sheet_hours");
   say(tub && doses >= kManyDoses, "sheet_small");
   say(true, "sheet_retest");

@@ -71,9 +71,16 @@ Instant later(const Instant& start, double hours) {
 
 Instant by_day(const Instant& when) {
   constexpr int kMorning = 7 * 60, kNight = 22 * 60, kDay = 24 * 60;
-  const int minute = time_of(when).msecsSinceStartOfDay() / 60000;
-  if (minute >= kMorning && minute <= kNight) return when;
-  return later(when, ((kMorning - minute + kDay) % kDay) / 60.0);
+  constexpr int kHalf = 30;  // minutes: nobody comes at five past
+  const int whole = (time_of(when).msecsSinceStartOfDay() + 59999) / 60000;
+  const int minute = (whole + kHalf - 1) / kHalf * kHalf;
+  const int told = minute >= kMorning && minute <= kNight ? minute : kMorning + (minute > kNight ? kDay : 0);
+  const auto day = std::chrono::floor<std::chrono::days>(when.local());
+  return {when.utc + (day + std::chrono::minutes(told) - when.local()), when.offset};
+}
+
+Clock clock_for(const Words& words, const std::optional<Units>& units) {
+  return units == Units::us && words.language() != "fr" ? Clock::hours_12 : Clock::hours_24;
 }
 
 bool same_day(const Instant& a, const Instant& b) {

@@ -2,9 +2,11 @@
 // Moments as a customer says them: "tonight 20:00", "tomorrow 08:00", "Tuesday 16 June 08:00".
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include "analysis/instant.h"
+#include "station/visit.h"
 #include "station/wording/words.h"
 
 namespace brimline {
@@ -31,7 +33,10 @@ std::string time_words(const Words& words, const Instant& when);
 // "45 minutes", "1 hour", "14 hours", from two days on "3 days" where that is exact enough
 std::string span_words(const Words& words, double hours);
 
-// The same hour, or seven in the morning where it falls between 22:00 and 07:00.
+// Who thinks in US units tells time by a clock of twelve hours; French is written by one of twenty-four.
+Clock clock_for(const Words& words, const std::optional<Units>& units);
+
+// The full or half hour at or after it, or seven in the morning where it falls between 22:00 and 07:00.
 Instant by_day(const Instant& when);
 
 // True where both fall on one date of their own clocks.

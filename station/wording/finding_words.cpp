@@ -4,6 +4,7 @@
 
 #include "analysis/panel/analyte.h"
 #include "station/wording/plan_words.h"
+#include "station/wording/unit_words.h"
 
 namespace brimline {
 
@@ -183,7 +184,7 @@ std::string reading_in_words(const Words& words, const std::optional<AnalyteId>&
   const AnalyteKind* kind = analyte ? find_analyte(*analyte) : nullptr;
   if (!kind) return words.number(value, 2);
   const std::string number = words.number(value, kind->decimals);
-  return kind->unit.empty() ? number : number + " " + kind->unit;
+  return kind->unit.empty() ? number : number + " " + unit_words(words, *kind);
 }
 
 std::string measured_in_words(const Words& words, const std::optional<AnalyteId>& analyte,
@@ -191,7 +192,7 @@ std::string measured_in_words(const Words& words, const std::optional<AnalyteId>
   const AnalyteKind* kind = analyte ? find_analyte(*analyte) : nullptr;
   const int decimals = decimals_for(m.sd);
   const std::string both = words.number(m.value, decimals) + " ± " + words.number(m.sd, decimals);
-  return kind && !kind->unit.empty() ? both + " " + kind->unit : both;
+  return kind && !kind->unit.empty() ? both + " " + unit_words(words, *kind) : both;
 }
 
 // The sentence that fits this water.

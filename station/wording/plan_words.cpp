@@ -237,8 +237,8 @@ constexpr Sentence kCautions[] = {
     {"sheet_never_mix",
      phrase("plan", "Never mix chemicals. Each goes into the water by itself, pump running.")},
     {"sheet_nobody_in", phrase("plan",
-                               "Nobody in the water while dosing, for 4 hours after a dose (1 hour in a spa "
-                               "or plunge), nor before the time on this sheet.")},
+                               "Nobody in the water while dosing, for %1 after a dose, nor before the time on "
+                               "this sheet.")},
     {"sheet_opening",
      phrase("plan",
             "Before the pump runs: cover off and away, plugs out and fittings in, water up to the "
@@ -342,6 +342,14 @@ std::string holding_text(const Words& words, const DraftStep& d, std::string_vie
 std::string caution_text(const Words& words, std::string_view id, const std::string& value) {
   const char* text = find(kCautions, id);
   return text ? words.say("plan", text, {value}) : std::string(id);
+}
+
+double hours_after_dose(const Vessel& vessel) {
+  return kind_of(vessel) == VesselKind::pool ? 4 : 1;
+}
+
+std::string nobody_in_text(const Words& words, const Vessel& vessel) {
+  return caution_text(words, "sheet_nobody_in", span_words(words, hours_after_dose(vessel)));
 }
 
 std::string why_not_text(const Words& words, std::string_view id) {

@@ -41,6 +41,10 @@ std::string holding_text(const Words& words, const DraftStep& step, std::string_
                          Units units);
 // A caution by its id; the id itself where it is not known.
 std::string caution_text(const Words& words, std::string_view id, const std::string& value = "");
+// How long nobody gets in after a dose: 4 hours, 1 in a spa or plunge. Common practice, no source.
+double hours_after_dose(const Vessel& vessel);
+// Nobody in the water while dosing, and how long after a dose in this kind of vessel.
+std::string nobody_in_text(const Words& words, const Vessel& vessel);
 // Why there is no home plan, and what to do instead.
 std::string why_not_text(const Words& words, std::string_view id);
 

@@ -8,6 +8,7 @@
 
 #include "station/wording/amount_words.h"
 #include "station/wording/clock_words.h"
+#include "station/wording/plan_words.h"
 
 namespace brimline {
 namespace {
@@ -118,7 +119,8 @@ bool opens_after_retest(const Plan& plan) {
          *plan.swim.not_before_h + 0.01 >= plan_end_h(plan) + plan.retest->after_h;
 }
 
-std::string no_answer(const Words& words, const Plan& plan, const std::optional<Instant>& home_at, bool spa) {
+std::string no_answer(const Words& words, const Plan& plan, const std::optional<Instant>& home_at,
+                      const Vessel& vessel) {
   const Swim& swim = plan.swim;
   if (opens_after_retest(plan) && home_at) {
     const Instant when = by_day(later(*home_at, *swim.not_before_h));
@@ -128,7 +130,7 @@ std::string no_answer(const Words& words, const Plan& plan, const std::optional<
   if (opens_after_retest(plan))
     return words.say(kContext, phrase("sheet", "No – not until we have tested the water again."));
   const std::string step = swim.after_step ? std::to_string(*swim.after_step) : "";
-  const std::string clear = span_words(words, spa ? 1 : 4);
+  const std::string clear = span_words(words, hours_after_dose(vessel));
   if (swim.not_before_h && home_at) {
     const std::string when = clock_words(words, *home_at, by_day(later(*home_at, *swim.not_before_h)));
     if (step.empty()) return words.say(kContext, phrase("sheet", "No – not before %1."), {when});
@@ -165,11 +167,11 @@ std::string swim_answer(const Words& words, const Plan& plan, const std::optiona
     return plan.swim.now
                ? words.say(kContext, phrase("sheet", "That is for the operator of this water to say."))
                : words.say(kContext, phrase("sheet", "No."));
-  if (!plan.swim.now) return no_answer(words, plan, home_at, kind_of(vessel) != VesselKind::pool);
+  if (!plan.swim.now) return no_answer(words, plan, home_at, vessel);
   if (any_step(plan, adds))
     return words.say(kContext,
                      phrase("sheet", "Yes – but nobody in while anything is being added, nor for %1 after."),
-                     {span_words(words, kind_of(vessel) != VesselKind::pool ? 1 : 4)});
+                     {span_words(words, hours_after_dose(vessel))});
   return words.say(kContext, phrase("sheet", "Yes."));
 }
 
@@ -216,15 +218,13 @@ std::string vessel_words(const Words& words, const Vessel& vessel, std::optional
 // Maryland Department of Health, safety page for pool operators: follow the label, never mix,
 // chemical to water, nobody in the water. The plan's own sentences (plan_words.cpp), so that one
 // which a plan brings along is not said twice.
-std::vector<std::string> standing_lines(const Words& words, bool with_doses) {
+std::vector<std::string> standing_lines(const Words& words, const Vessel& vessel, bool with_doses) {
   std::vector<std::string> out{
       words.say("plan", phrase("plan", "The product's label and your local code come first."))};
   if (!with_doses) return out;
   out.push_back(words.say(
       "plan", phrase("plan", "Never mix chemicals. Each goes into the water by itself, pump running.")));
-  out.push_back(words.say("plan", phrase("plan",
-                                         "Nobody in the water while dosing, for 4 hours after a dose (1 hour "
-                                         "in a spa or plunge), nor before the time on this sheet.")));
+  out.push_back(nobody_in_text(words, vessel));
   out.push_back(
       words.say(kContext, phrase("sheet",
                                  "A jug of its own for each product, clean and dry: never one for acid and "

@@ -24,7 +24,7 @@ std::string sooner_bottle(const Words& words, const Plan& plan, const std::optio
 std::string vessel_words(const Words& words, const Vessel& vessel, std::optional<Units> units);
 
 // Label and local code first, never mix, nobody in the water; before any step is read.
-std::vector<std::string> standing_lines(const Words& words, bool with_doses);
+std::vector<std::string> standing_lines(const Words& words, const Vessel& vessel, bool with_doses);
 
 // What to look out for while this plan is carried out; a row each in sheet_words.cpp.
 std::vector<std::string> watch_lines(const Words& words, const Plan& plan);

@@ -63,6 +63,27 @@ TEST(ClockWords, NoWaitGetsShorterByRounding) {
     EXPECT_GE(hours_between(home, later(home, hours)), hours - 1.0 / 3600) << hours;
 }
 
+// Nobody comes at five past, nor by night; and never sooner than was asked.
+TEST(ClockWords, ByDayIsAFullOrHalfHour) {
+  const auto told = [](const char* when) { return time_words(Words("en"), by_day(at(when))); };
+  EXPECT_EQ(told("2026-06-14T17:30:00-05:00"), "17:30");
+  EXPECT_EQ(told("2026-06-14T17:30:01-05:00"), "18:00");
+  EXPECT_EQ(told("2026-06-14T08:05:00-05:00"), "08:30");
+  EXPECT_EQ(told("2026-06-14T21:45:00-05:00"), "22:00");
+  EXPECT_EQ(told("2026-06-14T06:05:00-05:00"), "07:00");
+  EXPECT_EQ(by_day(at("2026-06-14T22:05:00-05:00")), at("2026-06-15T07:00:00-05:00"));
+  EXPECT_EQ(by_day(at("2026-06-14T23:50:00-05:00")), at("2026-06-15T07:00:00-05:00"));
+}
+
+// What is a spa's hour is not four: the sheet says what holds for the vessel it is for.
+TEST(Sheet, SaysHowLongNobodyGetsInForThisVessel) {
+  Visit visit = sample_visit();
+  visit.plan_as_told->cautions.clear();
+  EXPECT_THAT(sheet_of(visit).before, Contains(HasSubstr("for 4 hours after a dose")));
+  visit.vessel.kind = VesselKind::spa;
+  EXPECT_THAT(sheet_of(visit).before, Contains(HasSubstr("for 1 hour after a dose")));
+}
+
 // What a plan leaves outside its target stands on the sheet, with what comes next.
 TEST(Sheet, TellsWhatStaysOpen) {
   Visit visit = sample_visit();
@@ -121,7 +142,7 @@ TEST(Sheet, WithoutAPlanWhatToDoIsNowAndTheNextBottleWaits) {
   Plan& plan = *visit.plan_as_told;
   plan.home_plan = false;
   plan.swim = {false, {"incident"}, std::nullopt, std::nullopt};
-  const std::string dosing = standing_lines(Words("en"), true)[1];
+  const std::string dosing = standing_lines(Words("en"), visit.vessel, true)[1];
   plan.cautions.push_back(dosing);
   plan.steps.resize(1);
   plan.steps[0] = Step{};
@@ -262,6 +283,8 @@ TEST(Sheet, ShowsEveryReadingBesideLastVisits) {
   EXPECT_EQ(sheet.rows[1].value, "0.42");
   EXPECT_EQ(sheet.rows[3].name, "pH");
   EXPECT_EQ(sheet.rows[3].target, "7.2–7.6");
+  EXPECT_EQ(sheet.rows[3].standing, "high");
+  EXPECT_EQ(sheet.rows[1].standing, "");  // told once, at the first
   EXPECT_EQ(sheet.rows[3].expected, "7.50 ± 0.08");
 }
 

@@ -65,13 +65,13 @@ TEST(Ean, IsKnownByItsCheckDigit) {
 }
 
 TEST_F(Slips, TheShelfListIsScannedAtTheTill) {
-  const TillCodes codes{{"muriatic_acid_31", "4006381333931"}};
+  const TillCodes codes{{"muriatic_acid_31", "4006381333931"}, {"liquid_chlorine_125", "LC-125"}};
   for (const Paper paper : {Paper::letter, Paper::a4, Paper::roll80}) {
     const Pages pages = lay_out(
         make_shelf_slip(visit_from_the_shelf(), built_in_shelf(), codes, sample_shop(), Words("en")), paper);
     const std::string found = scanned(pages);
     EXPECT_THAT(found, HasSubstr("EAN-13:4006381333931"));
-    EXPECT_THAT(found, HasSubstr("CODE-128:liquid_chlorine_125"));
+    EXPECT_THAT(found, HasSubstr("CODE-128:LC-125"));
   }
 }
 
@@ -83,9 +83,36 @@ TEST_F(Slips, TheShelfListSaysHowMuchInAll) {
   const ShelfSlip slip = make_shelf_slip(visit, built_in_shelf(), {}, sample_shop(), Words("en"));
   ASSERT_EQ(slip.lines.size(), 2u);
   EXPECT_EQ(slip.lines[0].amount, "2.00 L");  // 1.06 L and 940 mL
-  EXPECT_EQ(slip.lines[0].code, "muriatic_acid_31");
+  EXPECT_EQ(slip.lines[0].code, "");  // no till knows a product by this program's id
+  EXPECT_EQ(slip.who, "Marisol Brandt · B-0417");
   EXPECT_TRUE(make_shelf_slip(sample_refused_visit(), built_in_shelf(), {}, sample_shop(), Words("en"))
                   .lines.empty());
+}
+
+TEST_F(Slips, TheShelfListNamesThePacks) {
+  Visit visit = visit_from_the_shelf();
+  visit.customer->units = Units::metric;
+  visit.plan_as_told->steps.resize(1);  // acid, from the shelf
+  Shelf shelf = built_in_shelf();
+  for (Product& product : shelf.products)
+    if (product.id == "muriatic_acid_31") {
+      product.packs = {5, 1, 2.5};
+      product.barcode = "96385074";
+    }
+  const auto packs = [&](double litres) {
+    visit.plan_as_told->steps[0].amount = ProductAmount{litres, "L"};
+    return make_shelf_slip(visit, shelf, {}, sample_shop(), Words("en")).lines.at(0).packs;
+  };
+  EXPECT_EQ(packs(0.8), "1 pack of 1.00 L");
+  EXPECT_EQ(packs(1.2), "1 pack of 2.50 L");
+  EXPECT_EQ(packs(5.01), "1 pack of 5.00 L");  // nobody opens another for a spoon
+  EXPECT_EQ(packs(11), "3 packs of 5.00 L");
+  const ShelfSlip slip = make_shelf_slip(visit, shelf, {}, sample_shop(), Words("en"));
+  EXPECT_EQ(slip.lines[0].code, "96385074");
+  EXPECT_THAT(slip.note, Not(HasSubstr("at least")));
+  const Pages pages = lay_out(slip, Paper::letter);
+  EXPECT_THAT(scanned(pages), HasSubstr("EAN-8:96385074"));
+  EXPECT_THAT(words(pages), HasSubstr("3 packs of 5.00 L"));
 }
 
 TEST_F(Slips, TheStaffCopyHasReadingsWithTheirLotsAndTheCode) {
