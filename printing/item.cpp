@@ -92,8 +92,9 @@ CellsItem qr_cells(const QString& text, double size) {
 }
 
 CellsItem bar_cells(const QString& text, double width, double height) {
-  Symbol symbol = is_ean(text) ? encoded(BARCODE_EANX, text.size() == 12 ? "0" + text : text)
-                               : Symbol(nullptr, ZBarcode_Delete);
+  // Of eight digits Zint would make an EAN-13: the short form is asked for without its check digit.
+  const QString ean = text.size() == 12 ? "0" + text : text.size() == 8 ? text.left(7) : text;
+  Symbol symbol = is_ean(text) ? encoded(BARCODE_EANX, ean) : Symbol(nullptr, ZBarcode_Delete);
   if (!symbol) symbol = encoded(BARCODE_CODE128, text);
   if (!symbol) return {};
   return cells_of(*symbol, width / symbol->width, height / symbol->rows);

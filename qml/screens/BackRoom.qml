@@ -96,7 +96,7 @@ Item {
                             spacing: Ink.room
                             Line { Layout.preferredWidth: Ink.px(230); text: line.name }
                             Line { Layout.fillWidth: true; text: line.detail; font.pixelSize: Ink.small; pale: true }
-                            Line { text: line.number; horizontalAlignment: Text.AlignRight }
+                            Line { Layout.maximumWidth: Ink.px(250); text: line.number; horizontalAlignment: Text.AlignRight }
                         }
                     }
                 }

@@ -29,7 +29,7 @@ Visit plain_visit() {
 }
 
 TEST(Due, IsAMonthAfterABottleWithoutAPlan) {
-  EXPECT_EQ(due_of(plain_visit())->text(), "2026-07-14T08:10:00-05:00");
+  EXPECT_EQ(due_of(plain_visit())->text(), "2026-07-14T08:30:00-05:00");
   Visit unknown = plain_visit();
   unknown.bottle.taken_at.reset();
   EXPECT_FALSE(due_of(unknown));
