@@ -31,28 +31,23 @@ class Call<Out(In...)> {
   const char* name_;
 };
 
-#define BRIMLINE_LATE(function)                          \
-  inline constexpr Call<decltype(::function)> function { \
-#function                                            \
-  }
-BRIMLINE_LATE(cupsCancelJob);
-BRIMLINE_LATE(cupsCreateJob);
-BRIMLINE_LATE(cupsDoRequest);
-BRIMLINE_LATE(cupsFinishDocument);
-BRIMLINE_LATE(cupsFreeDests);
-BRIMLINE_LATE(cupsGetDest);
-BRIMLINE_LATE(cupsGetDests);
-BRIMLINE_LATE(cupsGetOption);
-BRIMLINE_LATE(cupsLastErrorString);
-BRIMLINE_LATE(cupsStartDocument);
-BRIMLINE_LATE(cupsUser);
-BRIMLINE_LATE(cupsWriteRequestData);
-BRIMLINE_LATE(ippAddString);
-BRIMLINE_LATE(ippDelete);
-BRIMLINE_LATE(ippFindAttribute);
-BRIMLINE_LATE(ippGetInteger);
-BRIMLINE_LATE(ippGetString);
-BRIMLINE_LATE(ippNewRequest);
-#undef BRIMLINE_LATE
+inline constexpr Call<decltype(::cupsCancelJob)> cupsCancelJob{"cupsCancelJob"};
+inline constexpr Call<decltype(::cupsCreateJob)> cupsCreateJob{"cupsCreateJob"};
+inline constexpr Call<decltype(::cupsDoRequest)> cupsDoRequest{"cupsDoRequest"};
+inline constexpr Call<decltype(::cupsFinishDocument)> cupsFinishDocument{"cupsFinishDocument"};
+inline constexpr Call<decltype(::cupsFreeDests)> cupsFreeDests{"cupsFreeDests"};
+inline constexpr Call<decltype(::cupsGetDest)> cupsGetDest{"cupsGetDest"};
+inline constexpr Call<decltype(::cupsGetDests)> cupsGetDests{"cupsGetDests"};
+inline constexpr Call<decltype(::cupsGetOption)> cupsGetOption{"cupsGetOption"};
+inline constexpr Call<decltype(::cupsLastErrorString)> cupsLastErrorString{"cupsLastErrorString"};
+inline constexpr Call<decltype(::cupsStartDocument)> cupsStartDocument{"cupsStartDocument"};
+inline constexpr Call<decltype(::cupsUser)> cupsUser{"cupsUser"};
+inline constexpr Call<decltype(::cupsWriteRequestData)> cupsWriteRequestData{"cupsWriteRequestData"};
+inline constexpr Call<decltype(::ippAddString)> ippAddString{"ippAddString"};
+inline constexpr Call<decltype(::ippDelete)> ippDelete{"ippDelete"};
+inline constexpr Call<decltype(::ippFindAttribute)> ippFindAttribute{"ippFindAttribute"};
+inline constexpr Call<decltype(::ippGetInteger)> ippGetInteger{"ippGetInteger"};
+inline constexpr Call<decltype(::ippGetString)> ippGetString{"ippGetString"};
+inline constexpr Call<decltype(::ippNewRequest)> ippNewRequest{"ippNewRequest"};
 
 }  // namespace brimline::late_cups

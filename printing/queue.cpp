@@ -110,7 +110,8 @@ std::optional<ServiceReport> ipp_state(const PrintJob& job) {
         ipp_t* request = cups::ippNewRequest(IPP_OP_GET_JOB_ATTRIBUTES);
         const std::string uri = "ipp://localhost/jobs/" + std::to_string(job.id);
         cups::ippAddString(request, IPP_TAG_OPERATION, IPP_TAG_URI, "job-uri", nullptr, uri.c_str());
-        cups::ippAddString(request, IPP_TAG_OPERATION, IPP_TAG_NAME, "requesting-user-name", nullptr, cups::cupsUser());
+        cups::ippAddString(request, IPP_TAG_OPERATION, IPP_TAG_NAME, "requesting-user-name", nullptr,
+                           cups::cupsUser());
         return cups::cupsDoRequest(CUPS_HTTP_DEFAULT, request, "/");
       }(),
       [](ipp_t* one) { cups::ippDelete(one); });
@@ -159,10 +160,10 @@ tl::expected<PrintJob, PrintError> send_to_queue(const std::string& queue, const
   const int id = cups::cupsCreateJob(CUPS_HTTP_DEFAULT, queue.c_str(), title.c_str(), 0, nullptr);
   if (id == 0) return tl::unexpected(refused(words, queue));
   const PrintJob job{queue, id};
-  const bool sent = cups::cupsStartDocument(CUPS_HTTP_DEFAULT, queue.c_str(), id, title.c_str(), "application/pdf",
-                                      1) == HTTP_STATUS_CONTINUE &&
+  const bool sent = cups::cupsStartDocument(CUPS_HTTP_DEFAULT, queue.c_str(), id, title.c_str(),
+                                            "application/pdf", 1) == HTTP_STATUS_CONTINUE &&
                     cups::cupsWriteRequestData(CUPS_HTTP_DEFAULT, pdf.constData(),
-                                         static_cast<size_t>(pdf.size())) == HTTP_STATUS_CONTINUE &&
+                                               static_cast<size_t>(pdf.size())) == HTTP_STATUS_CONTINUE &&
                     cups::cupsFinishDocument(CUPS_HTTP_DEFAULT, queue.c_str()) == IPP_STATUS_OK;
   if (sent) return job;
   PrintError error = refused(words, queue);

@@ -54,7 +54,8 @@ SheetRow row_of(const Reading& reading, const Words& words) {
 // What the findings say of the analyte against its target, in a word.
 std::string standing_words(const Words& words, const Plan& plan, const AnalyteId& analyte) {
   for (const Finding& finding : plan.findings) {
-    if (finding.analyte != analyte || finding.id == kRatio || finding.id == "combined_chlorine_high") continue;
+    if (finding.analyte != analyte || finding.id == kRatio || finding.id == "combined_chlorine_high")
+      continue;
     const std::string_view id = finding.id;
     if (id.ends_with("_edge")) return words.say(kContext, phrase("sheet", "at the edge"));
     if (id.ends_with("_low")) return words.say(kContext, phrase("sheet", "low"));

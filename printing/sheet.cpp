@@ -267,8 +267,8 @@ std::string plain(const Sentence& sentence) {
 
 Sheet make_sheet(const Visit& visit, const Visit* earlier, const ShopDetails& shop, const Words& staff_words,
                  const SheetOptions& options) {
-  const Words words = staff_words.with_clock(
-      clock_for(staff_words, visit.customer ? visit.customer->units : std::nullopt));
+  const Words words =
+      staff_words.with_clock(clock_for(staff_words, visit.customer ? visit.customer->units : std::nullopt));
   const Plan* plan = visit.plan_as_told ? &*visit.plan_as_told : nullptr;
   Sheet sheet;
   sheet.language = words.language();

@@ -116,9 +116,8 @@ void add_row(SlabBuilder& out, const SheetRow& row, const std::vector<size_t>& c
     const std::string& aside = asides[columns[i]];
     slab.items.push_back(words);
     if (!aside.empty())
-      slab.items.push_back(
-          text_at(x[i] + words.width + 4, baseline, QString::fromStdString(aside),
-                  aside_type(frame, columns[i])));
+      slab.items.push_back(text_at(x[i] + words.width + 4, baseline, QString::fromStdString(aside),
+                                   aside_type(frame, columns[i])));
   }
   out.add(std::move(slab));
 }

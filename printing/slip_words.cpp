@@ -28,8 +28,8 @@ std::string page_words(const Words& words) {
   return words.say("sheet", phrase("sheet", "page %1 of %2"));
 }
 
-// The packs that hold `amount` (litres or kilograms) with the least over: the smallest that holds it all, or as
-// many of the largest as it takes.
+// The packs that hold `amount` (litres or kilograms) with the least over: the smallest that holds it all, or
+// as many of the largest as it takes.
 std::string packs_words(const Product& product, double amount, Units units, const Words& words) {
   if (product.packs.empty()) return {};
   std::vector<double> packs = product.packs;
@@ -87,9 +87,9 @@ void add_basis(StaffCopy& copy, const Plan& plan, const Words& words) {
   for (const HandChange& change : plan.changes)
     row(phrase("slip", "Changed by hand"), hand_change_line(words, change));
   row(phrase("slip", "Targets"), plan.basis.targets);
-  row(phrase("slip", "Shelf"),
-      plan.basis.shelf == built_in_shelf().id ? words.say(kContext, phrase("slip", "the program's own list"))
-                                              : plan.basis.shelf);
+  row(phrase("slip", "Shelf"), plan.basis.shelf == built_in_shelf().id
+                                   ? words.say(kContext, phrase("slip", "the program's own list"))
+                                   : plan.basis.shelf);
   row(phrase("slip", "Program"), plan.basis.program);
 }
 
@@ -150,8 +150,8 @@ BottleLabel label_of(const Visit& visit, const ShopDetails& shop, const Words& w
 }
 
 StaffCopy make_staff_copy(const Visit& visit, const ShopDetails& shop, const Words& staff_words) {
-  const Words words = staff_words.with_clock(
-      clock_for(staff_words, visit.customer ? visit.customer->units : std::nullopt));
+  const Words words =
+      staff_words.with_clock(clock_for(staff_words, visit.customer ? visit.customer->units : std::nullopt));
   StaffCopy copy;
   const auto say = [&](const char* text) { return words.say(kContext, text); };
   copy.title = say(phrase("slip", "Staff copy"));

@@ -239,7 +239,7 @@ Pages lay_out(const std::vector<BottleLabel>& labels, Paper paper) {
       std::vector<SlabBuilder::Column> row;
       for (size_t c = 0; c < across && i + c < labels.size(); ++c)
         row.push_back({static_cast<double>(c) * width, {label_of(labels[i + c], frame, width)}});
-      out.add_beside(std::move(row));
+      out.add_beside(row);
     }
     return out.take();
   };

@@ -50,10 +50,11 @@ QString method_words(const AnalyteKind& kind, const MethodKind& method) {
   const QString spread =
       method.sd_proportional > 0
           ? say(QT_TRANSLATE_NOOP("back", "%1, spread %2 %3 and %4 %"))
-                .arg(word_for("method", q(name_of(method.method))), plain(method.sd_constant), unit_on_screen(kind),
-                     plain(100 * method.sd_proportional))
+                .arg(word_for("method", q(name_of(method.method))), plain(method.sd_constant),
+                     unit_on_screen(kind), plain(100 * method.sd_proportional))
           : say(QT_TRANSLATE_NOOP("back", "%1, spread %2 %3"))
-                .arg(word_for("method", q(name_of(method.method))), plain(method.sd_constant), unit_on_screen(kind));
+                .arg(word_for("method", q(name_of(method.method))), plain(method.sd_constant),
+                     unit_on_screen(kind));
   return spread.simplified() + QStringLiteral("; ") + origin_words(method.origin);
 }
 

@@ -140,11 +140,11 @@ QVariantList ChartDesk::standards() const {
   const AnalyteKind* kind = find_analyte(one->analyte);
   for (const CheckStandard& s : counter_.quality().standards)
     if (s.instrument == one->instrument && s.analyte == one->analyte)
-      out.append(QVariantMap{
-          {"key", q(s.id)},
-          {"word", tr("%1: %2 %3")
-                       .arg(q(s.name), QString::number(s.value, 'g', 6), kind ? unit_on_screen(*kind) : QString())
-                       .trimmed()}});
+      out.append(QVariantMap{{"key", q(s.id)},
+                             {"word", tr("%1: %2 %3")
+                                          .arg(q(s.name), QString::number(s.value, 'g', 6),
+                                               kind ? unit_on_screen(*kind) : QString())
+                                          .trimmed()}});
   return out;
 }
 

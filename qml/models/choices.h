@@ -15,7 +15,8 @@ QVariantList choices_for(const QString& fact);
 QString word_for(const QString& fact, const QString& key);
 // "Sanitized with"; empty for a fact with no question of its own.
 QString question_for(const QString& fact);
-// The options in the order of their words, as the screen's language sorts them; the first `kept` stay in front.
+// The options in the order of their words, as the screen's language sorts them; the first `kept` stay in
+// front.
 QVariantList by_word(QVariantList options, qsizetype kept = 0);
 // An analyte's unit in the language of the screen; empty where it has none.
 QString unit_on_screen(const AnalyteKind& kind);

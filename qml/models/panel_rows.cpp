@@ -71,10 +71,14 @@ QVariantMap row_of(const Words& words, const AnalyteKind& kind, const Bottle& bo
                    std::span<const Check> checks, bool due, bool chosen) {
   const Reading* reading = last_reading(bottle, kind.id);
   const Check* check = reading ? worst_check(checks, kind.id) : nullptr;
-  QVariantMap row{{"analyte", q(kind.id)}, {"name", q(words.say("analyte", kind.name.c_str()))},
-                  {"unit", q(unit_words(words, kind))},  {"value", QString()},
-                  {"how", QString()},      {"note", QString()},
-                  {"chosen", chosen},      {"waits", due && !reading}};
+  QVariantMap row{{"analyte", q(kind.id)},
+                  {"name", q(words.say("analyte", kind.name.c_str()))},
+                  {"unit", q(unit_words(words, kind))},
+                  {"value", QString()},
+                  {"how", QString()},
+                  {"note", QString()},
+                  {"chosen", chosen},
+                  {"waits", due && !reading}};
   row["standing"] = due ? say(QT_TRANSLATE_NOOP("panel", "due")) : say(QT_TRANSLATE_NOOP("panel", "not due"));
   if (!reading) return row;
   row["value"] = value_text(words, kind, *reading);

@@ -65,7 +65,8 @@ int import_command(const Arguments& arguments) {
   ImportFiles files;
   if (parsed->has("--customers")) files.customers = parsed->values.at("--customers");
   if (parsed->has("--readings")) files.readings = parsed->values.at("--readings");
-  if (!parsed->positional.empty() || !parsed->value("--database") || (files.customers.empty() && files.readings.empty()))
+  if (!parsed->positional.empty() || !parsed->value("--database") ||
+      (files.customers.empty() && files.readings.empty()))
     return bad_usage("import", "expected --database URL and --customers FILE or --readings FILE");
   const bool dry = parsed->has("--dry-run");
   // A file that is not there yet is an empty store; looking through makes none.

@@ -51,9 +51,11 @@ ReadingChange change_of(const Pair& pair, double volume_sd, const Words& words) 
   change.expected_sd = pair.expected_sd(volume_sd);
   change.verdict = judge(pair, volume_sd);
   if (const AnalyteKind* kind = find_analyte(pair.analyte))
-    change.text = words.say("compare", sentence(change.verdict, pair.told_any),
-                            {words.say("analyte", kind->name.c_str()), reading_in_words(words, kind->id, change.earlier),
-                             reading_in_words(words, kind->id, change.later), reading_in_words(words, kind->id, change.expected)});
+    change.text = words.say(
+        "compare", sentence(change.verdict, pair.told_any),
+        {words.say("analyte", kind->name.c_str()), reading_in_words(words, kind->id, change.earlier),
+         reading_in_words(words, kind->id, change.later),
+         reading_in_words(words, kind->id, change.expected)});
   return change;
 }
 

@@ -49,12 +49,13 @@ const std::vector<Computed>& computed() {
 std::string shown(const Words& words, const AnalyteId& analyte, const Target& target) {
   if (target.low && target.high) {
     const AnalyteKind* kind = find_analyte(analyte);
-    return words.number(*target.low, kind ? kind->decimals : 2) + "–" + reading_in_words(words, analyte, *target.high);
+    return words.number(*target.low, kind ? kind->decimals : 2) + "–" +
+           reading_in_words(words, analyte, *target.high);
   }
-  return target.low
-             ? words.say("compare", phrase("compare", "at least %1"), {reading_in_words(words, analyte, *target.low)})
-             : words.say("compare", phrase("compare", "at most %1"),
-                         {reading_in_words(words, analyte, target.high.value_or(0))});
+  return target.low ? words.say("compare", phrase("compare", "at least %1"),
+                                {reading_in_words(words, analyte, *target.low)})
+                    : words.say("compare", phrase("compare", "at most %1"),
+                                {reading_in_words(words, analyte, target.high.value_or(0))});
 }
 
 // A finding's reading then and now against what it should be.
@@ -154,9 +155,10 @@ class Judge {
       return untold(finding, what, phrase("compare", "%1: cannot be told. It was not read this time."));
     const Worked verdict = verdict_of(*held);
     return {finding.id, verdict,
-            words_.say("compare", sentence(verdict),
-                       {what, reading_in_words(words_, analyte, held->then.value),
-                        reading_in_words(words_, analyte, held->now.value), shown(words_, analyte, held->target)})};
+            words_.say(
+                "compare", sentence(verdict),
+                {what, reading_in_words(words_, analyte, held->then.value),
+                 reading_in_words(words_, analyte, held->now.value), shown(words_, analyte, held->target)})};
   }
 
   PlanAnswer sign_answer(const NamedSign& sign) const {

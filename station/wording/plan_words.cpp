@@ -236,9 +236,10 @@ constexpr Sentence kCautions[] = {
     {"sheet_label", phrase("plan", "The product's label and your local code come first.")},
     {"sheet_never_mix",
      phrase("plan", "Never mix chemicals. Each goes into the water by itself, pump running.")},
-    {"sheet_nobody_in", phrase("plan",
-                               "Nobody in the water while dosing, for %1 after a dose, nor before the time on "
-                               "this sheet.")},
+    {"sheet_nobody_in",
+     phrase("plan",
+            "Nobody in the water while dosing, for %1 after a dose, nor before the time on "
+            "this sheet.")},
     {"sheet_opening",
      phrase("plan",
             "Before the pump runs: cover off and away, plugs out and fittings in, water up to the "

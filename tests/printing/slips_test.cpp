@@ -83,7 +83,7 @@ TEST_F(Slips, TheShelfListSaysHowMuchInAll) {
   const ShelfSlip slip = make_shelf_slip(visit, built_in_shelf(), {}, sample_shop(), Words("en"));
   ASSERT_EQ(slip.lines.size(), 2u);
   EXPECT_EQ(slip.lines[0].amount, "2.00 L");  // 1.06 L and 940 mL
-  EXPECT_EQ(slip.lines[0].code, "");  // no till knows a product by this program's id
+  EXPECT_EQ(slip.lines[0].code, "");          // no till knows a product by this program's id
   EXPECT_EQ(slip.who, "Marisol Brandt · B-0417");
   EXPECT_TRUE(make_shelf_slip(sample_refused_visit(), built_in_shelf(), {}, sample_shop(), Words("en"))
                   .lines.empty());
