@@ -18,5 +18,6 @@ T.ScrollBar {
         implicitHeight: Ink.px(6)
         radius: width / 2
         color: bar.pressed ? Ink.ink : Ink.pale
+        opacity: 0.75
     }
 }

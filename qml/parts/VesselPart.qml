@@ -28,9 +28,9 @@ ColumnLayout {
         text: part.ticket.vessels.length > 0 ? qsTr("Another vessel") : qsTr("Write down the vessel")
         onClicked: part.ticket.chooseVessel("new")
     }
-    Repeater {
-        model: part.known ? ["kind", "use", "sanitizer", "surface", "place", "in_ground"] : []
-        delegate: ChoiceRow {
+    Component {
+        id: factRow
+        ChoiceRow {
             id: fact
             required property string modelData
             Layout.fillWidth: true
@@ -40,6 +40,10 @@ ColumnLayout {
             current: part.facts[modelData]
             onPicked: key => part.ticket.setFact(fact.modelData, key)
         }
+    }
+    Repeater {
+        model: part.known ? ["kind"] : []
+        delegate: factRow
     }
     RowLayout {
         visible: part.known
@@ -76,4 +80,8 @@ ColumnLayout {
         onPicked: key => part.ticket.setFact("volume_how", key)
     }
     VolumePart { Layout.fillWidth: true; visible: part.known; form: part.ticket.volume }
+    Repeater {  // after the volume: without that there are no doses
+        model: part.known ? ["sanitizer", "use", "surface", "place", "in_ground"] : []
+        delegate: factRow
+    }
 }
