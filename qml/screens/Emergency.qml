@@ -64,7 +64,7 @@ Popup {
             Layout.topMargin: 0
             columns: 2
             columnSpacing: Ink.px(44)
-            rowSpacing: Ink.px(24)
+            rowSpacing: Ink.px(18)
             Repeater {
                 model: popup.desk.emergencyCards  // {title, lines}
                 delegate: Column {
@@ -75,14 +75,14 @@ Popup {
                     Layout.alignment: Qt.AlignTop
                     spacing: Ink.px(4)
                     Rectangle { width: parent.width; height: Ink.px(3); color: Ink.accent }
-                    Line { width: parent.width; text: card.modelData.title; strong: true; font.pixelSize: Ink.px(27) }
+                    Line { width: parent.width; text: card.modelData.title; strong: true; font.pixelSize: Ink.px(25) }
                     Repeater {
                         model: card.modelData.lines
                         delegate: Prose {
                             required property string modelData
                             width: card.width
                             text: modelData
-                            font.pixelSize: Ink.px(24)
+                            font.pixelSize: Ink.px(22)
                         }
                     }
                 }
