@@ -30,7 +30,7 @@ class Slips : public testing::Test {
     return process.readAllStandardOutput();
   }
   QString written(const Pages& pages) const {
-    const QString file = folder.filePath("slip.pdf");
+    QString file = folder.filePath("slip.pdf");
     const auto bytes = pdf_bytes(pages, "Slip");
     EXPECT_TRUE(bytes && write_pdf(*bytes, file.toStdString()));
     return file;
