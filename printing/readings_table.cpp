@@ -51,11 +51,15 @@ SheetRow row_of(const Reading& reading, const Words& words) {
   return row;
 }
 
+// Whether the finding is about this reading itself, and not about what is worked out from it and another.
+bool is_of(const Finding& finding, const AnalyteId& analyte) {
+  return finding.analyte == analyte && finding.id != kRatio && finding.id != "combined_chlorine_high";
+}
+
 // What the findings say of the analyte against its target, in a word.
 std::string standing_words(const Words& words, const Plan& plan, const AnalyteId& analyte) {
   for (const Finding& finding : plan.findings) {
-    if (finding.analyte != analyte || finding.id == kRatio || finding.id == "combined_chlorine_high")
-      continue;
+    if (!is_of(finding, analyte)) continue;
     const std::string_view id = finding.id;
     if (id.ends_with("_edge")) return words.say(kContext, phrase("sheet", "at the edge"));
     if (id.ends_with("_low")) return words.say(kContext, phrase("sheet", "low"));
@@ -74,9 +78,7 @@ void add_context(SheetRow& row, const AnalyteId& analyte, const Visit& visit, co
   // The checked panel's error, as the findings tell it.
   if (visit.plan_as_told && !row.spread.empty())
     for (const Finding& finding : visit.plan_as_told->findings)
-      if (finding.analyte == analyte && finding.sd && finding.id != kRatio &&
-          finding.id != "combined_chlorine_high")
-        row.spread = spread_words(words, analyte, *finding.sd);
+      if (is_of(finding, analyte) && finding.sd) row.spread = spread_words(words, analyte, *finding.sd);
   if (earlier)
     if (const Reading* last = standing_reading(earlier->bottle, analyte))
       row.last = clipped_words(words, *last);

@@ -28,8 +28,8 @@ std::string page_words(const Words& words) {
   return words.say("sheet", phrase("sheet", "page %1 of %2"));
 }
 
-// The packs that hold `amount` (litres or kilograms) with the least over: the smallest that holds it all, or
-// as many of the largest as it takes.
+// The packs that hold `amount` (litres or kilograms): the smallest that holds it all, or as many of the
+// largest as it takes.
 std::string packs_words(const Product& product, double amount, Units units, const Words& words) {
   if (product.packs.empty()) return {};
   std::vector<double> packs = product.packs;

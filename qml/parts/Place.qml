@@ -29,6 +29,8 @@ Item {
         } else {
             making = component.incubateObject(place, { "desk": desk });
             making.onStatusChanged = () => take(making.object);
+            if (making.status === Component.Ready)
+                take(making.object);
         }
     }
 

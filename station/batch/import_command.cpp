@@ -65,15 +65,15 @@ int import_command(const Arguments& arguments) {
   ImportFiles files;
   if (parsed->has("--customers")) files.customers = parsed->values.at("--customers");
   if (parsed->has("--readings")) files.readings = parsed->values.at("--readings");
-  if (!parsed->positional.empty() || !parsed->value("--database") ||
-      (files.customers.empty() && files.readings.empty()))
+  if (!parsed->positional.empty() || (files.customers.empty() && files.readings.empty()))
     return bad_usage("import", "expected --database URL and --customers FILE or --readings FILE");
   const bool dry = parsed->has("--dry-run");
   // A file that is not there yet is an empty store; looking through makes none.
   const QTemporaryDir aside;
   Parsed job = *parsed;
-  if (const std::string url = *parsed->value("--database");
-      dry && url.starts_with(kSqlite) && !QFile::exists(QString::fromStdString(url.substr(kSqlite.size()))))
+  if (const auto url = parsed->value("--database");
+      dry && url && url->starts_with(kSqlite) &&
+      !QFile::exists(QString::fromStdString(url->substr(kSqlite.size()))))
     job.values["--database"] = {std::string(kSqlite) + aside.filePath("empty.db").toStdString()};
   return with_store("import", job, Opening::make, [&](Store& store) {
     return import_into(store, files, dry, parsed->has("--skip-faulty"));

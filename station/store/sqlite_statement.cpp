@@ -39,10 +39,15 @@ int SqliteStatement::bind(int place, const QVariant& value) {
       return sqlite3_bind_int64(statement_, place, value.toLongLong());
     case QMetaType::Double:
       return sqlite3_bind_double(statement_, place, value.toDouble());
+    case QMetaType::QByteArray:
+      bytes_.push_back(value.toByteArray());
+      return sqlite3_bind_blob64(statement_, place, bytes_.back().constData(),
+                                 static_cast<sqlite3_uint64>(bytes_.back().size()), SQLITE_STATIC);
     default:
-      texts_.push_back(value.toString().toUtf8());
-      return sqlite3_bind_text64(statement_, place, texts_.back().constData(),
-                                 static_cast<sqlite3_uint64>(texts_.back().size()), SQLITE_STATIC,
+      if (value.toString().isNull()) return sqlite3_bind_null(statement_, place);  // as QtSql does
+      bytes_.push_back(value.toString().toUtf8());
+      return sqlite3_bind_text64(statement_, place, bytes_.back().constData(),
+                                 static_cast<sqlite3_uint64>(bytes_.back().size()), SQLITE_STATIC,
                                  SQLITE_UTF8);
   }
 }
@@ -66,8 +71,8 @@ QVariant SqliteStatement::value_of(int column) const {
 
 std::vector<QVariantList> SqliteStatement::run(const QVariantList& values, QSqlError& wrong) {
   std::vector<QVariantList> rows;
-  texts_.clear();
-  texts_.reserve(static_cast<size_t>(values.size()));
+  bytes_.clear();
+  bytes_.reserve(static_cast<size_t>(values.size()));
   int code = values.size() == sqlite3_bind_parameter_count(statement_) ? SQLITE_OK : SQLITE_MISUSE;
   for (int i = 0; i < values.size() && code == SQLITE_OK; ++i) code = bind(i + 1, values[i]);
   if (code == SQLITE_OK) {

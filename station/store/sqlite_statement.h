@@ -4,6 +4,7 @@
 #pragma once
 
 #include <memory>
+#include <string>
 #include <vector>
 
 #include <QByteArray>
@@ -34,7 +35,7 @@ class SqliteStatement {
   QVariant value_of(int column) const;
 
   sqlite3_stmt* statement_;
-  std::vector<QByteArray> texts_;  // bound until the statement has run
+  std::vector<QByteArray> bytes_;  // bound until the statement has run
 };
 
 }  // namespace brimline
