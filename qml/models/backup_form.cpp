@@ -18,12 +18,10 @@ QString q(const std::string& text) {
 }  // namespace
 
 BackupForm::BackupForm(Counter& counter, Settings& settings, QObject* parent)
-    : QObject(parent), counter_(counter), settings_(settings) {
-  pool_.setMaxThreadCount(1);
-}
+    : QObject(parent), counter_(counter), settings_(settings) {}
 
 BackupForm::~BackupForm() {
-  pool_.waitForDone();
+  pool_.wait();
 }
 
 QString BackupForm::folder() const {

@@ -3,9 +3,9 @@
 #pragma once
 
 #include <QObject>
-#include <QThreadPool>
 
 #include "qml/models/back_form.h"
+#include "qml/models/back_pool.h"
 #include "qml/models/counter.h"
 #include "qml/models/settings.h"
 
@@ -41,7 +41,7 @@ class BackupForm : public QObject, public BackForm {
   Settings& settings_;
   QString chosen_;  // a backup to be looked into; empty: none
   bool busy_ = false;
-  QThreadPool pool_;  // one thread
+  BackPool pool_;
 };
 
 }  // namespace brimline

@@ -10,13 +10,11 @@ constexpr qint64 kBetweenWords = 200;  // ms
 
 }  // namespace
 
-Beside::Beside(Counter& counter) : counter_(counter), stopped_(std::make_shared<std::atomic<bool>>(false)) {
-  pool_.setMaxThreadCount(1);
-}
+Beside::Beside(Counter& counter) : counter_(counter), stopped_(std::make_shared<std::atomic<bool>>(false)) {}
 
 Beside::~Beside() {
   *stopped_ = true;
-  pool_.waitForDone();
+  pool_.wait();
 }
 
 void Beside::stop() {

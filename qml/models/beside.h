@@ -4,12 +4,12 @@
 #pragma once
 
 #include <QObject>
-#include <QThreadPool>
 
 #include <atomic>
 #include <functional>
 #include <memory>
 
+#include "qml/models/back_pool.h"
 #include "qml/models/counter.h"
 #include "station/records/progress.h"
 #include "station/store/store.h"
@@ -48,7 +48,7 @@ class Beside : public QObject {
   std::shared_ptr<std::atomic<bool>> stopped_;  // of the last job
   bool busy_ = false;
   int percent_ = 0;
-  QThreadPool pool_;  // one thread
+  BackPool pool_;
 };
 
 }  // namespace brimline

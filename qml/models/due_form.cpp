@@ -31,12 +31,11 @@ DueForm::DueForm(Counter& counter, Settings& settings, Services services, QStrin
       services_(std::move(services)),
       out_dir_(std::move(out_dir)),
       beside_(counter) {
-  pool_.setMaxThreadCount(1);
   connect(&beside_, &Beside::moved, this, &DueForm::moved);
 }
 
 DueForm::~DueForm() {
-  pool_.waitForDone();
+  pool_.wait();
 }
 
 void DueForm::shown() {

@@ -3,9 +3,9 @@
 #pragma once
 
 #include <QObject>
-#include <QThreadPool>
 
 #include "qml/models/back_form.h"
+#include "qml/models/back_pool.h"
 #include "qml/models/beside.h"
 #include "qml/models/counter.h"
 #include "qml/models/services.h"
@@ -49,7 +49,7 @@ class DueForm : public QObject, public BackForm {
   QString span_ = QStringLiteral("overdue"), one_, act_ = QStringLiteral("letter");
   std::vector<DueVisit> due_;
   bool unread_ = false;  // the records could not be read
-  QThreadPool pool_;     // one thread
+  BackPool pool_;
   Beside beside_;
 };
 

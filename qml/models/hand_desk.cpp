@@ -31,7 +31,6 @@ HandDesk::HandDesk(Counter& counter, const Settings& settings, Services services
       services_(std::move(services)),
       plan_(plan),
       predicted_({"name", "told", "tried"}) {
-  pool_.setMaxThreadCount(1);
   // A plan made anew has other steps.
   connect(&plan_, &PlanDesk::changed, this, [this] {
     if (step_ > 0 && plan_.plan() != told_) close();
@@ -39,7 +38,7 @@ HandDesk::HandDesk(Counter& counter, const Settings& settings, Services services
 }
 
 HandDesk::~HandDesk() {
-  pool_.waitForDone();
+  pool_.wait();
 }
 
 void HandDesk::open(int step) {

@@ -5,9 +5,9 @@
 
 #include <qqmlintegration.h>
 #include <QObject>
-#include <QThreadPool>
 #include <QVariantList>
 
+#include "qml/models/back_pool.h"
 #include "qml/models/plan_desk.h"
 
 namespace brimline {
@@ -90,7 +90,7 @@ class HandDesk : public QObject {
   QVariantList products_;
   RowModel predicted_;
   int asked_ = 0, made_ = 0;
-  QThreadPool pool_;  // one thread
+  BackPool pool_;
 };
 
 }  // namespace brimline

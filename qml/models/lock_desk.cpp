@@ -7,7 +7,6 @@ namespace brimline {
 
 LockDesk::LockDesk(Counter& counter, const Settings& settings, QObject* parent)
     : QObject(parent), counter_(counter), settings_(settings) {
-  pool_.setMaxThreadCount(1);
   idle_.setSingleShot(true);
   connect(&idle_, &QTimer::timeout, this, &LockDesk::lock);
   counter_.sign_as([this] { return here_ ? here_->name : std::string(); });
@@ -15,7 +14,7 @@ LockDesk::LockDesk(Counter& counter, const Settings& settings, QObject* parent)
 }
 
 LockDesk::~LockDesk() {
-  pool_.waitForDone();
+  pool_.wait();
 }
 
 void LockDesk::refresh() {

@@ -5,10 +5,10 @@
 
 #include <qqmlintegration.h>
 #include <QObject>
-#include <QThreadPool>
 #include <QTimer>
 #include <QVariantList>
 
+#include "qml/models/back_pool.h"
 #include "qml/models/counter.h"
 #include "qml/models/settings.h"
 
@@ -66,7 +66,7 @@ class LockDesk : public QObject {
   QString chosen_, pin_, says_;
   bool locked_ = false, busy_ = false, known_ = false;
   QTimer idle_;
-  QThreadPool pool_;  // one thread
+  BackPool pool_;
 };
 
 }  // namespace brimline

@@ -35,13 +35,12 @@ OvernightDesk::OvernightDesk(Counter& counter, const Settings& settings, Service
       settings_(settings),
       services_(std::move(services)),
       bottles_({"code", "dose", "stock", "hourFree", "hourTotal", "dayFree", "dayTotal", "marked", "word"}) {
-  labels_.setMaxThreadCount(1);
   connect(&counter_, &Counter::changed, this, &OvernightDesk::refresh);
   connect(&counter_, &Counter::waitingChanged, this, &OvernightDesk::refresh);
 }
 
 OvernightDesk::~OvernightDesk() {
-  labels_.waitForDone();
+  labels_.wait();
 }
 
 void OvernightDesk::refresh() {

@@ -5,13 +5,13 @@
 
 #include <qqmlintegration.h>
 #include <QObject>
-#include <QThreadPool>
 #include <QVariantMap>
 
 #include <map>
 
 #include "analysis/panel/demand.h"
 #include "devices/happening.h"
+#include "qml/models/back_pool.h"
 #include "qml/models/overnight_rows.h"
 #include "qml/models/row_model.h"
 #include "qml/models/services.h"
@@ -134,7 +134,7 @@ class OvernightDesk : public QObject {
   std::string of_;
   QString says_;
   bool shown_ = false, busy_ = false;
-  QThreadPool labels_;  // one thread
+  BackPool labels_;
 };
 
 }  // namespace brimline

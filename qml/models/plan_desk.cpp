@@ -29,8 +29,6 @@ PlanDesk::PlanDesk(Counter& counter, const Settings& settings, Services services
       steps_({"day", "clock", "text", "amount", "after", "cautions"}),
       watch_(services_) {
   connect(&watch_, &PrintWatch::changed, this, &PlanDesk::changed);
-  plans_.setMaxThreadCount(1);
-  sheets_.setMaxThreadCount(1);
   connect(&counter_, &Counter::changed, this, &PlanDesk::ask);
   connect(&counter_, &Counter::waitingChanged, this, [this] {
     if (overnightDue() != overnight_) ask();
@@ -38,8 +36,8 @@ PlanDesk::PlanDesk(Counter& counter, const Settings& settings, Services services
 }
 
 PlanDesk::~PlanDesk() {
-  plans_.waitForDone();
-  sheets_.waitForDone();
+  plans_.wait();
+  sheets_.wait();
 }
 
 QVariantMap PlanDesk::choices() const {

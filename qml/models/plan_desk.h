@@ -5,9 +5,9 @@
 
 #include <qqmlintegration.h>
 #include <QObject>
-#include <QThreadPool>
 #include <QVariantMap>
 
+#include "qml/models/back_pool.h"
 #include "qml/models/counter.h"
 #include "qml/models/number_rows.h"
 #include "qml/models/print_watch.h"
@@ -118,7 +118,7 @@ class PlanDesk : public QObject {
   std::vector<Reading> orders_read_;
   Vessel orders_vessel_;
   PrintWatch watch_;
-  QThreadPool plans_, sheets_;  // one thread each
+  BackPool plans_, sheets_;
 };
 
 }  // namespace brimline

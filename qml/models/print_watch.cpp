@@ -5,13 +5,12 @@ namespace brimline {
 
 PrintWatch::PrintWatch(const Services& services, QObject* parent)
     : QObject(parent), report_(services.report), take_back_(services.take_back) {
-  pool_.setMaxThreadCount(1);
   timer_.setInterval(400);
   connect(&timer_, &QTimer::timeout, this, &PrintWatch::ask);
 }
 
 PrintWatch::~PrintWatch() {
-  pool_.waitForDone();
+  pool_.wait();
 }
 
 void PrintWatch::say(const QString& sentence) {

@@ -4,11 +4,11 @@
 #pragma once
 
 #include <QObject>
-#include <QThreadPool>
 #include <QTimer>
 
 #include <optional>
 
+#include "qml/models/back_pool.h"
 #include "qml/models/services.h"
 
 namespace brimline {
@@ -42,7 +42,7 @@ class PrintWatch : public QObject {
   std::string language_;
   bool asking_ = false;
   QTimer timer_;
-  QThreadPool pool_;  // one thread
+  BackPool pool_;
 };
 
 }  // namespace brimline

@@ -31,12 +31,11 @@ QString fault_words(PinFault fault) {
 
 StaffForm::StaffForm(Counter& counter, LockDesk& lock, QObject* parent)
     : QObject(parent), counter_(counter), lock_(lock) {
-  pool_.setMaxThreadCount(1);
   form_ = {{"staff_role", "keeper"}, {"staff_here", "yes"}};
 }
 
 StaffForm::~StaffForm() {
-  pool_.waitForDone();
+  pool_.wait();
 }
 
 QList<QVariantMap> StaffForm::fields() {

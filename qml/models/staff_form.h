@@ -3,9 +3,9 @@
 #pragma once
 
 #include <QObject>
-#include <QThreadPool>
 
 #include "qml/models/back_form.h"
+#include "qml/models/back_pool.h"
 #include "qml/models/lock_desk.h"
 
 namespace brimline {
@@ -34,7 +34,7 @@ class StaffForm : public QObject, public BackForm {
   Counter& counter_;
   LockDesk& lock_;
   QVariantMap form_;
-  QThreadPool pool_;  // one thread
+  BackPool pool_;
 };
 
 }  // namespace brimline

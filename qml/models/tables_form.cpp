@@ -31,13 +31,11 @@ QString fresh_folder(const QString& parent, const Instant& now) {
 }  // namespace
 
 TablesForm::TablesForm(Counter& counter, QString out_dir, QObject* parent)
-    : QObject(parent), counter_(counter), folder_(std::move(out_dir)) {
-  pool_.setMaxThreadCount(1);
-}
+    : QObject(parent), counter_(counter), folder_(std::move(out_dir)) {}
 
 TablesForm::~TablesForm() {
   stop_ = true;
-  pool_.waitForDone();
+  pool_.wait();
 }
 
 ImportFiles TablesForm::files() const {

@@ -4,13 +4,13 @@
 #pragma once
 
 #include <QObject>
-#include <QThreadPool>
 
 #include <atomic>
 #include <functional>
 #include <memory>
 
 #include "qml/models/back_form.h"
+#include "qml/models/back_pool.h"
 #include "qml/models/counter.h"
 #include "station/records/import.h"
 
@@ -47,7 +47,7 @@ class TablesForm : public QObject, public BackForm {
   std::shared_ptr<const Import> import_;  // looked through and not kept yet
   bool busy_ = false;
   std::atomic<bool> stop_ = false;
-  QThreadPool pool_;  // one thread
+  BackPool pool_;
 };
 
 }  // namespace brimline

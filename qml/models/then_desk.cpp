@@ -28,12 +28,11 @@ ThenDesk::ThenDesk(Counter& counter, const Services& services, QObject* parent)
       answers_({"verdict", "sentence"}),
       year_(counter, services),
       compare_(services.compare) {
-  pool_.setMaxThreadCount(1);
   connect(&counter_, &Counter::changed, this, &ThenDesk::refresh);
 }
 
 ThenDesk::~ThenDesk() {
-  pool_.waitForDone();
+  pool_.wait();
 }
 
 const Visit* ThenDesk::shown() const {

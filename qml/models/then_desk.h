@@ -4,9 +4,9 @@
 
 #include <qqmlintegration.h>
 #include <QObject>
-#include <QThreadPool>
 #include <QVariantList>
 
+#include "qml/models/back_pool.h"
 #include "qml/models/counter.h"
 #include "qml/models/row_model.h"
 #include "qml/models/services.h"
@@ -73,7 +73,7 @@ class ThenDesk : public QObject {
   std::optional<VolumeFound> volume_;
   decltype(Services::compare) compare_;
   int asked_ = 0;
-  QThreadPool pool_;  // one thread
+  BackPool pool_;
 };
 
 }  // namespace brimline

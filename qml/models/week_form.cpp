@@ -23,12 +23,11 @@ WeekForm::WeekForm(Counter& counter, Settings& settings, Services services, QStr
       services_(std::move(services)),
       out_dir_(std::move(out_dir)),
       beside_(counter) {
-  pool_.setMaxThreadCount(1);
   connect(&beside_, &Beside::moved, this, &WeekForm::moved);
 }
 
 WeekForm::~WeekForm() {
-  pool_.waitForDone();
+  pool_.wait();
 }
 
 void WeekForm::shown() {

@@ -3,9 +3,9 @@
 #pragma once
 
 #include <QObject>
-#include <QThreadPool>
 
 #include "qml/models/back_form.h"
+#include "qml/models/back_pool.h"
 #include "qml/models/beside.h"
 #include "qml/models/counter.h"
 #include "qml/models/services.h"
@@ -47,8 +47,8 @@ class WeekForm : public QObject, public BackForm {
   QString out_dir_;
   QString which_ = QStringLiteral("0"), act_ = QStringLiteral("paper");
   std::optional<OwnersWeek> week_;
-  QString unread_;    // why there is no week; empty: it is being counted, or nobody asked
-  QThreadPool pool_;  // one thread
+  QString unread_;  // why there is no week; empty: it is being counted, or nobody asked
+  BackPool pool_;
   Beside beside_;
 };
 

@@ -40,12 +40,11 @@ std::optional<double> last_of(const VesselYear& year, std::string_view analyte) 
 
 YearChart::YearChart(Counter& counter, const Services& services, QObject* parent)
     : QObject(parent), counter_(counter), targets_of_(services.targets) {
-  pool_.setMaxThreadCount(1);
   connect(&counter_, &Counter::changed, this, &YearChart::refresh);
 }
 
 YearChart::~YearChart() {
-  pool_.waitForDone();
+  pool_.wait();
 }
 
 // The visits are those that the counter holds: nothing is read again. The targets stand in a file.

@@ -4,9 +4,9 @@
 
 #include <qqmlintegration.h>
 #include <QObject>
-#include <QThreadPool>
 #include <QVariantList>
 
+#include "qml/models/back_pool.h"
 #include "qml/models/counter.h"
 #include "qml/models/services.h"
 #include "station/compare/year.h"
@@ -65,7 +65,7 @@ class YearChart : public QObject {
   std::map<AnalyteId, Target> targets_;
   std::string reading_;
   int asked_ = 0;
-  QThreadPool pool_;  // one thread
+  BackPool pool_;
 };
 
 }  // namespace brimline

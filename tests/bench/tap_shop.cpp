@@ -6,6 +6,7 @@
 
 #include <cstdlib>
 
+#include "qml/models/back_pool.h"
 #include "qml/services_of_station.h"
 #include "station/visit_json.h"
 #include "tests/long/shop_of_many.h"
@@ -111,7 +112,9 @@ void TapShop::measure(int instrument, const QString& code) {
   instruments_[instrument]->write(("bottle " + bottle(code) + "\n").toUtf8());
 }
 
+// As the kiosk's own plans are made.
 void TapShop::plan_on() {
+  give_way();
   const Services services = services_of_station(folder_.filePath("sheets"), folder_.filePath("shop.ini"));
   Visit visit = whole_bottle();
   visit.home_at = Instant::parse(kTapClock);

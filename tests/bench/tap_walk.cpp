@@ -9,10 +9,10 @@ struct Landmark {
   const char* place;
   const char* item;
 };
-constexpr Landmark kLandmarks[] = {
-    {"arrivals", "new_bottle"},       {"bottle", "to_bench"},      {"bench", "pad_7"},
-    {"findings", "findings_title"},   {"take_home", "plan_title"}, {"then_now", "then_title"},
-    {"back_room", "shelf_instrument"}};
+constexpr Landmark kLandmarks[] = {{"arrivals", "new_bottle"},  {"bottle", "to_bench"},
+                                   {"bench", "pad_7"},          {"findings", "findings_title"},
+                                   {"take_home", "plan_title"}, {"then_now", "then_title"},
+                                   {"back_room", "back_title"}};
 
 struct Person {
   const char *typed, *id, *name;
@@ -69,8 +69,12 @@ void TapWalk::next_bottle(int round) {
 
 void TapWalk::whose(int round) {
   const Person& person = kPeople[static_cast<size_t>(round) % std::size(kPeople)];
-  const auto field = [&] { return clock_.hand().find("customer_search"); };
-  clock_.tap("field", "customer_search", [&] { return field() && field()->hasActiveFocus(); });
+  // A label that nobody has carried yet leaves the keyboard in the search already.
+  const auto typing = [&] {
+    const QQuickItem* field = clock_.hand().find("customer_search");
+    return field && field->hasActiveFocus();
+  };
+  if (!typing()) clock_.tap("field", "customer_search", typing);
   QString typed;
   for (const QChar letter : QString::fromUtf8(person.typed)) {
     typed += letter;
@@ -131,6 +135,7 @@ void TapWalk::findings() {
   const auto listed = [&] { return clock_.hand().find("number_list") != nullptr; };
   clock_.tap("numbers behind it", "numbers_behind", listed);
   clock_.tap("numbers behind it", "numbers_behind", [&] { return !listed(); });
+  clock_.wait("plan ready", [&] { return desk_.plan()->ready(); });
   clock_.tap("place", "to_take_home", [&] { return clock_.hand().find("plan_title") != nullptr; });
 }
 
@@ -183,6 +188,9 @@ void TapWalk::back_room() {
   go("back_room");
   for (const QVariant& shelf : desk_.back()->shelves()) {
     const QString key = shelf.toMap().value("key").toString();
+    const QString group = shelf.toMap().value("group").toString();
+    if (group != desk_.back()->group())
+      clock_.tap("pages of the Back room", "group_" + group, [&] { return desk_.back()->group() == group; });
     if (key == desk_.back()->shelf()) continue;
     clock_.tap("page of the Back room", "shelf_" + key, [&] { return desk_.back()->shelf() == key; });
     if (key == QLatin1String("week"))

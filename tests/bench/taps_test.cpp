@@ -32,6 +32,8 @@ TEST(Taps, AreMadeAndTimedOrToldOf) {
     if (kind != TapClock::kHeldKind) timed += answers.size();
   EXPECT_EQ(timed, static_cast<size_t>(clock.made()));
   EXPECT_GE(clock.made() + static_cast<int>(clock.faults().size()), clock.asked()) << faults;
+  EXPECT_EQ(faults.find("cannot be touched"), std::string::npos) << faults;
+  EXPECT_EQ(faults.find("shown before"), std::string::npos) << faults;
   EXPECT_GT(clock.made(), 0) << faults;
   EXPECT_GT((*shop)->plans(), 0);
   std::printf("%d taps asked for, %d made\n%s", clock.asked(), clock.made(), faults.c_str());
