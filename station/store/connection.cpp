@@ -122,11 +122,11 @@ Stored<std::unique_ptr<Connection>> Connection::open(const std::string& url, Ope
 
 Stored<void> Connection::make_durable() {
   if (engine_ == Engine::sqlite) {
-    for (const char* pragma : {"PRAGMA trusted_schema = OFF", "PRAGMA foreign_keys = ON",
-                               "PRAGMA journal_mode = WAL", "PRAGMA synchronous = FULL",
-                               "PRAGMA secure_delete = ON",    // what is erased is overwritten
-                               "PRAGMA cache_size = -32768"})  // KiB: the words of 200,000 customers
+    for (const char* pragma :
+         {"PRAGMA trusted_schema = OFF", "PRAGMA foreign_keys = ON", "PRAGMA journal_mode = WAL",
+          "PRAGMA synchronous = FULL", "PRAGMA secure_delete = ON"})  // what is erased is overwritten
       run(pragma);
+    remember(kRemembered);
     find_handle();
   } else {
     run("SET synchronous_commit TO on");
@@ -135,6 +135,10 @@ Stored<void> Connection::make_durable() {
   }
   if (auto wrong = take_error()) return tl::unexpected(std::move(*wrong));
   return {};
+}
+
+void Connection::remember(int kib) {
+  if (engine_ == Engine::sqlite) run("PRAGMA cache_size = -" + std::to_string(kib));
 }
 
 void Connection::fail(StoreError wrong) {

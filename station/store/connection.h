@@ -36,6 +36,10 @@ class Connection {
   Connection(const Connection&) = delete;
   Connection& operator=(const Connection&) = delete;
 
+  // KiB of a SQLite file that are kept in memory, which a server decides by itself.
+  void remember(int kib);
+  static constexpr int kRemembered = 32768;  // the words of 200,000 customers
+
   Engine engine() const { return engine_; }
   const QString& file() const { return file_; }  // of SQLite
   // What the store went through before it was opened; absent: nothing out of the ordinary.
