@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
+#include <nlohmann/json.hpp>
+
+#include "station/json_fields_tree.h"
+
+namespace brimline {
+
+namespace {
+constexpr size_t kFewMembers = 24;  // are compared each with each
+constexpr size_t kDeepest = 32;     // a visit with its plan nests 8 deep
+
+// Characters for the parser, counting the lines it has taken.
+struct Counted {
+  using difference_type = std::ptrdiff_t;
+  using value_type = char;
+  using pointer = const char*;
+  using reference = const char&;
+  using iterator_category = std::forward_iterator_tag;
+
+  const char* at = nullptr;
+  int* line = nullptr;   // of the last character taken
+  char* last = nullptr;  // that character
+  reference operator*() const { return *at; }
+  Counted& operator++() {
+    // A line break belongs to the line it ends: it counts when the next character is taken.
+    if (*last == '\n') ++*line;
+    *last = *at++;
+    return *this;
+  }
+  Counted operator++(int) {
+    Counted old = *this;
+    ++*this;
+    return old;
+  }
+  friend bool operator==(const Counted& a, const Counted& b) { return a.at == b.at; }
+};
+}  // namespace
+
+std::string ticked(std::string_view key) {
+  return "`" + std::string(key) + "`";
+}
+
+std::string one_line(std::string text) {
+  constexpr size_t kLongest = 200;
+  if (text.size() > kLongest) {
+    size_t end = kLongest;
+    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xc0) == 0x80)
+      --end;  // whole UTF-8 characters
+    text = text.substr(0, end) + "...";
+  }
+  for (char& c : text)
+    if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f) c = ' ';
+  return text;
+}
+
+// Builds the tree from the parser's events; nlohmann's own tree keeps neither lines nor repeated keys.
+struct JsonFields::Builder : nlohmann::json_sax<nlohmann::json> {
+  Document& document;
+  int line;
+  char last = ' ';
+  std::vector<Node*> open;
+  bool root_seen = false;
+
+  Builder(Document& d, int first_line) : document(d), line(first_line) {}
+
+  void note(std::string what, std::string expected) {
+    document.faults.push_back({document.file, line, one_line(std::move(what)), std::move(expected)});
+  }
+  Node* place(Node&& node) {
+    node.line = line;
+    if (open.empty()) return &(document.root = std::move(node));
+    Node& parent = *open.back();
+    if (parent.kind == Node::Kind::list) return &parent.items.emplace_back(std::move(node));
+    return &(parent.members.back().value = std::move(node));
+  }
+  bool scalar(Node::Kind kind, auto set) {
+    Node node;
+    node.kind = kind;
+    set(node);
+    place(std::move(node));
+    return true;
+  }
+  bool number(double value) {
+    return scalar(Node::Kind::number, [&](Node& n) { n.number = value; });
+  }
+  bool begin(Node::Kind kind) {
+    if (open.size() >= kDeepest) {
+      note("lists and objects nested too deep", "at most " + std::to_string(kDeepest) + " inside each other");
+      return false;
+    }
+    Node node;
+    node.kind = kind;
+    open.push_back(place(std::move(node)));
+    return true;
+  }
+
+  bool null() override {
+    return scalar(Node::Kind::null, [](Node&) {});
+  }
+  bool boolean(bool value) override {
+    return scalar(Node::Kind::flag, [&](Node& n) { n.flag = value; });
+  }
+  bool number_integer(std::int64_t value) override { return number(static_cast<double>(value)); }
+  bool number_unsigned(std::uint64_t value) override { return number(static_cast<double>(value)); }
+  bool number_float(double value, const std::string&) override { return number(value); }
+  bool string(std::string& value) override {
+    if (value.find('\0') != std::string::npos) note("text holds a null character", "text without it");
+    return scalar(Node::Kind::text, [&](Node& n) { n.text = std::move(value); });
+  }
+  bool binary(nlohmann::json::binary_t&) override { return false; }
+  bool start_object(std::size_t) override { return begin(Node::Kind::object); }
+  bool start_array(std::size_t) override { return begin(Node::Kind::list); }
+  bool key(std::string& value) override {
+    open.back()->members.push_back({value, line, {}});
+    return true;
+  }
+  bool end_array() override {
+    open.pop_back();
+    return true;
+  }
+  bool end_object() override {
+    const auto& members = open.back()->members;
+    bool twice = false;
+    for (size_t i = 1; i < members.size() && members.size() <= kFewMembers && !twice; ++i)
+      for (size_t j = 0; j < i; ++j) twice = twice || members[i].key == members[j].key;
+    if (!twice && members.size() <= kFewMembers) {
+      open.pop_back();
+      return true;
+    }
+    std::vector<const Node::Member*> sorted;
+    sorted.reserve(open.back()->members.size());
+    for (const auto& member : open.back()->members) sorted.push_back(&member);
+    std::stable_sort(sorted.begin(), sorted.end(), [](auto* a, auto* b) { return a->key < b->key; });
+    for (size_t i = 1; i < sorted.size(); ++i)
+      if (sorted[i]->key == sorted[i - 1]->key)
+        document.faults.push_back({document.file, sorted[i]->line,
+                                   one_line(ticked(sorted[i]->key) + " is there twice"), "each key once"});
+    open.pop_back();
+    return true;
+  }
+  bool parse_error(std::size_t, const std::string&, const nlohmann::detail::exception& error) override {
+    const std::string text = error.what();
+    const auto column = text.find("column ");
+    const auto colon = column == std::string::npos ? column : text.find(": ", column);
+    const auto bracket = text.find("] ");
+    const auto start = colon != std::string::npos     ? colon + 2
+                       : bracket != std::string::npos ? bracket + 2
+                                                      : 0;
+    note("not JSON: " + text.substr(start), "JSON");
+    return false;
+  }
+};
+
+tl::expected<JsonFields, std::vector<Fault>> JsonFields::parse(std::string_view text, std::string_view file,
+                                                               int first_line, std::string_view expected) {
+  auto document = std::make_shared<Document>();
+  document->file = file;
+  if (text.find_first_not_of(" \t\r\n") == std::string_view::npos)
+    return tl::unexpected(
+        std::vector{Fault{document->file, first_line, "nothing is there", std::string(expected)}});
+  Builder builder(*document, first_line);
+  const Counted begin{text.data(), &builder.line, &builder.last};
+  const Counted end{text.data() + text.size(), &builder.line, &builder.last};
+  const bool read = nlohmann::json::sax_parse(begin, end, &builder);
+  if (!read) return tl::unexpected(document->faults);
+  if (document->root.kind != Node::Kind::object)
+    return tl::unexpected(std::vector{Fault{document->file, document->root.line,
+                                            std::string("the file holds ") + document->root.kind_name(),
+                                            std::string(expected)}});
+  return JsonFields(document, &document->root, false);
+}
+
+}  // namespace brimline
