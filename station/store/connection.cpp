@@ -98,7 +98,7 @@ Stored<std::unique_ptr<Connection>> Connection::open(const std::string& url, Ope
     const std::string path = url.substr(kSqlite.size());
     if (auto wrong = prepare_file(path, opening)) return tl::unexpected(std::move(*wrong));
     out->file_ = QString::fromStdString(path);
-    out->recovery_ = unfinished_work(path);
+    out->recovery_ = out->here_.emplace(path).unfinished_work();
     database.setDatabaseName(out->file_);
     database.setConnectOptions(QStringLiteral("QSQLITE_BUSY_TIMEOUT=%1").arg(kBusyMs));
   } else {

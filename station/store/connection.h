@@ -15,6 +15,7 @@
 #include <QSqlQuery>
 #include <QVariantList>
 
+#include "station/store/recovery.h"
 #include "station/store/sqlite_statement.h"
 #include "station/store/store_error.h"
 
@@ -92,6 +93,7 @@ class Connection {
 
   Engine engine_;
   QString name_, file_;
+  std::optional<OpenHere> here_;
   std::optional<std::string> recovery_;
   QSqlDatabase database_;
   struct Prepared {
