@@ -15,6 +15,7 @@
 #include <string_view>
 #include <vector>
 
+#include <nlohmann/json_fwd.hpp>
 #include <tl/expected.hpp>
 
 #include "analysis/fields.h"
@@ -41,6 +42,9 @@ class JsonFields {
   // `expected` says what the file should hold, e.g. "a visit".
   static tl::expected<JsonFields, std::vector<Fault>> parse(std::string_view text, std::string_view file,
                                                             int first_line, std::string_view expected);
+  // The same of a form in memory, as if of its text: a number that is none is null.
+  static tl::expected<JsonFields, std::vector<Fault>> of(const nlohmann::ordered_json& form,
+                                                         std::string_view file, std::string_view expected);
 
   // From here inwards null counts as absent; elsewhere null is a fault.
   void null_is_absent() { null_is_absent_ = true; }
@@ -92,6 +96,8 @@ class JsonFields {
   struct Node;
   struct Document;
   struct Builder;
+  static tl::expected<JsonFields, std::vector<Fault>> whole(std::shared_ptr<Document> document, bool read,
+                                                            std::string_view expected);
   JsonFields(std::shared_ptr<Document> document, const Node* node, bool null_is_absent);
   const Node* find(std::string_view key);
   void missing(std::string_view key);

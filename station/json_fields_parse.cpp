@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QUtf8StringView>
 #include <algorithm>
+#include <cmath>
 
 #include <nlohmann/json.hpp>
 
@@ -8,8 +10,9 @@
 namespace brimline {
 
 namespace {
-constexpr size_t kFewMembers = 24;  // are compared each with each
-constexpr size_t kDeepest = 32;     // a visit with its plan nests 8 deep
+constexpr size_t kFewMembers = 24;                    // are compared each with each
+constexpr size_t kUnknown = static_cast<size_t>(-1);  // as the parser says it
+constexpr size_t kDeepest = 32;                       // a visit with its plan nests 8 deep
 
 // Characters for the parser, counting the lines it has taken.
 struct Counted {
@@ -110,10 +113,19 @@ struct JsonFields::Builder : nlohmann::json_sax<nlohmann::json> {
     return scalar(Node::Kind::text, [&](Node& n) { n.text = std::move(value); });
   }
   bool binary(nlohmann::json::binary_t&) override { return false; }
-  bool start_object(std::size_t) override { return begin(Node::Kind::object); }
-  bool start_array(std::size_t) override { return begin(Node::Kind::list); }
+  // How many there will be is known of a form in memory, not of a text.
+  bool start_object(std::size_t count) override {
+    if (!begin(Node::Kind::object)) return false;
+    if (count != kUnknown) open.back()->members.reserve(count);
+    return true;
+  }
+  bool start_array(std::size_t count) override {
+    if (!begin(Node::Kind::list)) return false;
+    if (count != kUnknown) open.back()->items.reserve(count);
+    return true;
+  }
   bool key(std::string& value) override {
-    open.back()->members.push_back({value, line, {}});
+    open.back()->members.push_back({std::move(value), line, {}});
     return true;
   }
   bool end_array() override {
@@ -153,6 +165,59 @@ struct JsonFields::Builder : nlohmann::json_sax<nlohmann::json> {
   }
 };
 
+namespace {
+
+// The events that a parser has of the form's text, in its order; false where the hearer wants no more.
+template <class Hearer>
+bool tell(const nlohmann::ordered_json& form, Hearer& hearer) {
+  using Kind = nlohmann::ordered_json::value_t;
+  std::string text;
+  switch (form.type()) {
+    case Kind::object:
+      if (!hearer.start_object(form.size())) return false;
+      for (const auto& [key, value] : form.template get_ref<const nlohmann::ordered_json::object_t&>()) {
+        text = key;
+        if (!hearer.key(text) || !tell(value, hearer)) return false;
+      }
+      return hearer.end_object();
+    case Kind::array:
+      if (!hearer.start_array(form.size())) return false;
+      for (const auto& item : form)
+        if (!tell(item, hearer)) return false;
+      return hearer.end_array();
+    case Kind::string:
+      text = form.template get_ref<const std::string&>();
+      if (!QUtf8StringView(text.data(), static_cast<qsizetype>(text.size())).isValidUtf8()) {
+        hearer.note("text that is not UTF-8", "UTF-8");
+        return false;
+      }
+      return hearer.string(text);
+    case Kind::boolean:
+      return hearer.boolean(form.template get<bool>());
+    case Kind::number_integer:
+    case Kind::number_unsigned:
+    case Kind::number_float: {
+      const auto number = form.template get<double>();
+      return std::isfinite(number) ? hearer.number(number) : hearer.null();
+    }
+    default:
+      return hearer.null();
+  }
+}
+
+}  // namespace
+
+tl::expected<JsonFields, std::vector<Fault>> JsonFields::whole(std::shared_ptr<Document> document, bool read,
+                                                               std::string_view expected) {
+  if (!read) return tl::unexpected(document->faults);
+  if (document->root.kind != Node::Kind::object)
+    return tl::unexpected(std::vector{Fault{document->file, document->root.line,
+                                            std::string("the file holds ") + document->root.kind_name(),
+                                            std::string(expected)}});
+  const Node* root = &document->root;
+  return JsonFields(std::move(document), root, false);
+}
+
 tl::expected<JsonFields, std::vector<Fault>> JsonFields::parse(std::string_view text, std::string_view file,
                                                                int first_line, std::string_view expected) {
   auto document = std::make_shared<Document>();
@@ -164,12 +229,17 @@ tl::expected<JsonFields, std::vector<Fault>> JsonFields::parse(std::string_view 
   const Counted begin{text.data(), &builder.line, &builder.last};
   const Counted end{text.data() + text.size(), &builder.line, &builder.last};
   const bool read = nlohmann::json::sax_parse(begin, end, &builder);
-  if (!read) return tl::unexpected(document->faults);
-  if (document->root.kind != Node::Kind::object)
-    return tl::unexpected(std::vector{Fault{document->file, document->root.line,
-                                            std::string("the file holds ") + document->root.kind_name(),
-                                            std::string(expected)}});
-  return JsonFields(document, &document->root, false);
+  return whole(std::move(document), read, expected);
+}
+
+tl::expected<JsonFields, std::vector<Fault>> JsonFields::of(const nlohmann::ordered_json& form,
+                                                            std::string_view file,
+                                                            std::string_view expected) {
+  auto document = std::make_shared<Document>();
+  document->file = file;
+  Builder builder(*document, 1);
+  const bool read = tell(form, builder);
+  return whole(std::move(document), read, expected);
 }
 
 }  // namespace brimline

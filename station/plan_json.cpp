@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "station/json_fields.h"
+#include "station/json_object.h"
 #include "station/known_ids.h"
 #include "station/visit_json.h"
 
@@ -144,29 +145,23 @@ ordered_json target_to_json(const std::optional<Target>& target) {
 }
 
 ordered_json remains_to_json(const Remains& r) {
-  return {{"analyte", r.analyte},
-          {"value", number_to_json(r.value)},
-          {"target", target_to_json(r.target)},
-          {"reason", r.reason},
-          {"text", r.text}};
+  return json_object("analyte", r.analyte, "value", number_to_json(r.value), "target",
+                     target_to_json(r.target), "reason", r.reason, "text", r.text);
 }
 
 ordered_json change_to_json(const HandChange& c) {
-  return {{"step", c.step},     {"what", c.what},     {"staff", c.staff},
-          {"reason", c.reason}, {"before", c.before}, {"after", c.after}};
+  return json_object("step", c.step, "what", c.what, "staff", c.staff, "reason", c.reason, "before", c.before,
+                     "after", c.after);
 }
 
 ordered_json finding_to_json(const Finding& finding) {
-  ordered_json out = {{"id", finding.id},
-                      {"rank", finding.rank},
-                      {"concern", name_of(finding.concern)},
-                      {"analyte", or_null(finding.analyte)},
-                      {"value", or_null(finding.value)},
-                      {"target", finding.target ? ordered_json::array({or_null(finding.target->low),
-                                                                       or_null(finding.target->high)})
-                                                : ordered_json()},
-                      {"text", finding.text}};
-  if (finding.sd) out["sd"] = number_to_json(*finding.sd);
+  ordered_json out = json_object("id", finding.id, "rank", finding.rank);
+  json_add(out, "concern", name_of(finding.concern));
+  json_add(out, "analyte", or_null(finding.analyte));
+  json_add(out, "value", or_null(finding.value));
+  json_add(out, "target", target_to_json(finding.target));
+  json_add(out, "text", finding.text);
+  if (finding.sd) json_add(out, "sd", number_to_json(*finding.sd));
   return out;
 }
 
@@ -180,25 +175,25 @@ ordered_json after_to_json(const std::optional<After>& after) {
 }
 
 ordered_json step_to_json(const Step& step) {
-  ordered_json out = {{"order", step.order},
-                      {"action", name_of(step.action)},
-                      {"chemical", or_null(step.chemical)},
-                      {"product", or_null(step.product)},
-                      {"active_mol", or_null(step.active_mol)},
-                      {"amount", nullptr},
-                      {"amount_household", or_null(step.amount_household)},
-                      {"portions", step.portions},
-                      {"portion_gap_h", number_to_json(step.portion_gap_h)},
-                      {"start_h", number_to_json(step.start_h)},
-                      {"wait_h", number_to_json(step.wait_h)},
-                      {"fraction", or_null(step.fraction)},
-                      {"for", step.for_findings},
-                      {"text", step.text},
-                      {"cautions", step.cautions},
-                      {"after", after_to_json(step.after)}};
-  if (step.from_home) out["from_home"] = true;
+  ordered_json amount;
   if (step.amount)
-    out["amount"] = {{"value", number_to_json(step.amount->value)}, {"unit", step.amount->unit}};
+    amount = json_object("value", number_to_json(step.amount->value), "unit", step.amount->unit);
+  ordered_json out = json_object("order", step.order, "action", name_of(step.action));
+  json_add(out, "chemical", or_null(step.chemical));
+  json_add(out, "product", or_null(step.product));
+  json_add(out, "active_mol", or_null(step.active_mol));
+  json_add(out, "amount", std::move(amount));
+  json_add(out, "amount_household", or_null(step.amount_household));
+  json_add(out, "portions", step.portions);
+  json_add(out, "portion_gap_h", number_to_json(step.portion_gap_h));
+  json_add(out, "start_h", number_to_json(step.start_h));
+  json_add(out, "wait_h", number_to_json(step.wait_h));
+  json_add(out, "fraction", or_null(step.fraction));
+  json_add(out, "for", step.for_findings);
+  json_add(out, "text", step.text);
+  json_add(out, "cautions", step.cautions);
+  json_add(out, "after", after_to_json(step.after));
+  if (step.from_home) json_add(out, "from_home", true);
   return out;
 }
 
@@ -236,35 +231,34 @@ Plan read_plan(JsonFields& from) {
 }
 
 ordered_json plan_to_json(const Plan& plan) {
-  ordered_json out = {{"format", kFormat}, {"home_plan", plan.home_plan}, {"why_not", or_null(plan.why_not)}};
-  out["swim"] = {{"now", plan.swim.now ? "yes" : "no"},
-                 {"because", plan.swim.because},
-                 {"after_step", or_null(plan.swim.after_step)},
-                 {"not_before_h", or_null(plan.swim.not_before_h)}};
+  ordered_json out =
+      json_object("format", kFormat, "home_plan", plan.home_plan, "why_not", or_null(plan.why_not));
+  out["swim"] = json_object("now", plan.swim.now ? "yes" : "no", "because", plan.swim.because, "after_step",
+                            or_null(plan.swim.after_step), "not_before_h", or_null(plan.swim.not_before_h));
   out["findings"] = ordered_json::array();
   for (const Finding& finding : plan.findings) out["findings"].push_back(finding_to_json(finding));
   out["steps"] = ordered_json::array();
   for (const Step& step : plan.steps) out["steps"].push_back(step_to_json(step));
   out["predicted"] = ordered_json::object();
   for (const auto& [id, value] : plan.predicted)
-    out["predicted"][id] = {{"value", number_to_json(value.value)}, {"sd", or_null(value.sd)}};
+    out["predicted"][id] = json_object("value", number_to_json(value.value), "sd", or_null(value.sd));
   out["proof"] = nullptr;
   if (plan.proof)
-    out["proof"] = {{"draws", plan.proof->draws},
-                    {"in_target", number_to_json(plan.proof->in_target)},
-                    {"harm", number_to_json(plan.proof->harm)}};
+    out["proof"] = json_object("draws", plan.proof->draws, "in_target", number_to_json(plan.proof->in_target),
+                               "harm", number_to_json(plan.proof->harm));
   out["retest"] = nullptr;
   if (plan.retest)
-    out["retest"] = {{"after_h", number_to_json(plan.retest->after_h)}, {"analytes", plan.retest->analytes}};
+    out["retest"] =
+        json_object("after_h", number_to_json(plan.retest->after_h), "analytes", plan.retest->analytes);
   // What the plan of the contract does not name stands there only where it says something.
   for (const Remains& r : plan.remains) out["remains"].push_back(remains_to_json(r));
   for (const HandChange& c : plan.changes) out["changes"].push_back(change_to_json(c));
   if (plan.cost)
-    out["cost"] = {{"to_buy", number_to_json(plan.cost->to_buy)},
-                   {"weighed", number_to_json(plan.cost->weighed)}};
+    out["cost"] = json_object("to_buy", number_to_json(plan.cost->to_buy), "weighed",
+                              number_to_json(plan.cost->weighed));
   out["cautions"] = plan.cautions;
-  out["basis"] = {
-      {"program", plan.basis.program}, {"targets", plan.basis.targets}, {"shelf", plan.basis.shelf}};
+  out["basis"] =
+      json_object("program", plan.basis.program, "targets", plan.basis.targets, "shelf", plan.basis.shelf);
   return out;
 }
 

@@ -7,6 +7,7 @@
 
 #include "analysis/panel/analyte.h"
 #include "station/json_fields.h"
+#include "station/json_object.h"
 #include "station/known_ids.h"
 #include "station/plan_json.h"
 
@@ -236,14 +237,14 @@ ordered_json list_to_json(const List& list, Convert convert) {
 }
 
 ordered_json demand_bottle_to_json(const DemandBottle& bottle) {
-  ordered_json out = {{"dose_mg_l", number_to_json(bottle.dose_mg_l)}};
+  ordered_json out = json_object("dose_mg_l", number_to_json(bottle.dose_mg_l));
   if (bottle.stock_share != 0) out["stock_share"] = number_to_json(bottle.stock_share);
   put(out, "free_mg_l", bottle.free_mg_l);
   put(out, "total_mg_l", bottle.total_mg_l);
   put(out, "clipped", bottle.clipped);
   if (bottle.dilution != 1) out["dilution"] = number_to_json(bottle.dilution);
   put_list(out, "later", list_to_json(bottle.later, [](const DemandLater& later) {
-             ordered_json item = {{"hours", number_to_json(later.hours)}};
+             ordered_json item = json_object("hours", number_to_json(later.hours));
              put(item, "free_mg_l", later.free_mg_l);
              put(item, "total_mg_l", later.total_mg_l);
              return item;
@@ -252,24 +253,24 @@ ordered_json demand_bottle_to_json(const DemandBottle& bottle) {
 }
 
 ordered_json demand_test_to_json(const DemandTest& test) {
-  ordered_json out = {{"hours", number_to_json(test.hours)}};
+  ordered_json out = json_object("hours", number_to_json(test.hours));
   if (test.temperature) out["temperature_c"] = number_to_json(test.temperature->celsius());
   out["bottles"] = list_to_json(test.bottles, demand_bottle_to_json);
   return out;
 }
 
 ordered_json addition_to_json(const Addition& addition) {
-  ordered_json out = {{"chemical", addition.chemical}};
+  ordered_json out = json_object("chemical", addition.chemical);
   put(out, "active_mol", addition.active_mol);
   put(out, "days_before", addition.days_before);
   return out;
 }
 
 ordered_json at_home_to_json(const AtHome& product) {
-  ordered_json out = {{"chemical", product.chemical}};
+  ordered_json out = json_object("chemical", product.chemical);
   put(out, "assay", product.assay);
   if (product.amount && product.unit)
-    out["amount"] = {{"value", number_to_json(*product.amount)}, {"unit", *product.unit}};
+    out["amount"] = json_object("value", number_to_json(*product.amount), "unit", *product.unit);
   return out;
 }
 
@@ -283,7 +284,7 @@ ordered_json number_to_json(double value) {
 }
 
 ordered_json reading_to_json(const Reading& reading) {
-  ordered_json out = {{"analyte", reading.analyte}, {"value", number_to_json(reading.value)}};
+  ordered_json out = json_object("analyte", reading.analyte, "value", number_to_json(reading.value));
   put(out, "method", reading.method);
   if (reading.dilution != 1) out["dilution"] = number_to_json(reading.dilution);
   put(out, "clipped", reading.clipped);
@@ -295,7 +296,7 @@ ordered_json reading_to_json(const Reading& reading) {
 }
 
 ordered_json customer_to_json(const Customer& customer) {
-  ordered_json out = {{"id", customer.id}};
+  ordered_json out = json_object("id", customer.id);
   put(out, "name", customer.name);
   put(out, "phone", customer.phone);
   put(out, "street", customer.street);
@@ -332,7 +333,7 @@ ordered_json vessel_to_json(const Vessel& vessel) {
 
 ordered_json visit_to_json(const Visit& visit) {
   const Bottle& bottle = visit.bottle;
-  ordered_json out = {{"format", kFormat}, {"id", visit.id}};
+  ordered_json out = json_object("format", kFormat, "id", visit.id);
   if (!bottle.code.empty()) out["bottle"] = bottle.code;
   put(out, "taken_at", bottle.taken_at);
   put(out, "tested_at", bottle.tested_at);
@@ -350,37 +351,48 @@ ordered_json visit_to_json(const Visit& visit) {
   put_list(out, "additions_since", list_to_json(bottle.additions_since, addition_to_json));
   put_list(out, "at_home", list_to_json(bottle.at_home, at_home_to_json));
   if (bottle.fill_water)
-    out["fill_water"] = {{"readings", list_to_json(*bottle.fill_water, reading_to_json)}};
+    out["fill_water"] = json_object("readings", list_to_json(*bottle.fill_water, reading_to_json));
   if (visit.plan_as_told) out["plan_as_told"] = plan_to_json(*visit.plan_as_told);
   return out;
 }
 
 namespace {
-// One thing read by `read` from the whole of a text.
 template <class Read>
-auto read_whole(std::string_view json, std::string_view file, int first_line, std::string_view expected,
-                Read read) -> tl::expected<decltype(read(std::declval<JsonFields&>())), std::vector<Fault>> {
-  auto root = JsonFields::parse(json, file, first_line, expected);
-  if (!root) return tl::unexpected(root.error());
+using ReadBy = tl::expected<std::invoke_result_t<Read, JsonFields&>, std::vector<Fault>>;
+
+// One thing read by `read` from the whole of a document.
+template <class Read>
+ReadBy<Read> read_whole(tl::expected<JsonFields, std::vector<Fault>> root, Read read) {
+  if (!root) return tl::unexpected(std::move(root.error()));
   auto out = read(*root);
   auto faults = root->finish();
   if (!faults.empty()) return tl::unexpected(std::move(faults));
   return out;
 }
+
+constexpr const char* kVisit = "a visit (brimline-visit/1)";
+constexpr const char* kReading = "a reading";
 }  // namespace
 
 tl::expected<Visit, std::vector<Fault>> read_visit(std::string_view json, std::string_view file,
                                                    int first_line) {
-  return read_whole(json, file, first_line, "a visit (brimline-visit/1)", read_visit_object);
+  return read_whole(JsonFields::parse(json, file, first_line, kVisit), read_visit_object);
 }
 tl::expected<Reading, std::vector<Fault>> read_reading(std::string_view json, std::string_view file) {
-  return read_whole(json, file, 1, "a reading", read_reading_object);
+  return read_whole(JsonFields::parse(json, file, 1, kReading), read_reading_object);
 }
-tl::expected<Customer, std::vector<Fault>> read_customer(std::string_view json, std::string_view file) {
-  return read_whole(json, file, 1, "a customer", read_customer_object);
+
+tl::expected<Visit, std::vector<Fault>> visit_from(const ordered_json& form, std::string_view file) {
+  return read_whole(JsonFields::of(form, file, kVisit), read_visit_object);
 }
-tl::expected<Vessel, std::vector<Fault>> read_vessel(std::string_view json, std::string_view file) {
-  return read_whole(json, file, 1, "a vessel", read_vessel_object);
+tl::expected<Reading, std::vector<Fault>> reading_from(const ordered_json& form, std::string_view file) {
+  return read_whole(JsonFields::of(form, file, kReading), read_reading_object);
+}
+tl::expected<Customer, std::vector<Fault>> customer_from(const ordered_json& form, std::string_view file) {
+  return read_whole(JsonFields::of(form, file, "a customer"), read_customer_object);
+}
+tl::expected<Vessel, std::vector<Fault>> vessel_from(const ordered_json& form, std::string_view file) {
+  return read_whole(JsonFields::of(form, file, "a vessel"), read_vessel_object);
 }
 
 }  // namespace brimline

@@ -27,8 +27,15 @@ nlohmann::ordered_json reading_to_json(const Reading& reading);
 nlohmann::ordered_json customer_to_json(const Customer& customer);
 nlohmann::ordered_json vessel_to_json(const Vessel& vessel);
 tl::expected<Reading, std::vector<Fault>> read_reading(std::string_view json, std::string_view file);
-tl::expected<Customer, std::vector<Fault>> read_customer(std::string_view json, std::string_view file);
-tl::expected<Vessel, std::vector<Fault>> read_vessel(std::string_view json, std::string_view file);
+
+// From a form in memory, read as strictly as its text would be; its faults have no lines.
+tl::expected<Visit, std::vector<Fault>> visit_from(const nlohmann::ordered_json& form, std::string_view file);
+tl::expected<Reading, std::vector<Fault>> reading_from(const nlohmann::ordered_json& form,
+                                                       std::string_view file);
+tl::expected<Customer, std::vector<Fault>> customer_from(const nlohmann::ordered_json& form,
+                                                         std::string_view file);
+tl::expected<Vessel, std::vector<Fault>> vessel_from(const nlohmann::ordered_json& form,
+                                                     std::string_view file);
 
 // A double as JSON writes it shortest: 24 rather than 24.0.
 nlohmann::ordered_json number_to_json(double value);

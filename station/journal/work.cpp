@@ -68,7 +68,7 @@ struct Doing {
   bool ours_win;
 
   Stored<void> begin() {
-    const auto visit = read_visit(content.at("visit").dump(), "journal");
+    const auto visit = visit_from(content.at("visit"), "journal");
     if (!visit) return tl::unexpected(broken(visit.error().front().what));
     return store.begin_visit(*visit);
   }
@@ -81,7 +81,7 @@ struct Doing {
     if (!joint) return tl::unexpected(clash_error(joint.error()));
     if (*joint == theirs) return {};
     (*joint)["readings"] = readings_of(there->bottle.readings);
-    auto visit = read_visit(joint->dump(), "journal");
+    auto visit = visit_from(*joint, "journal");
     if (!visit) return tl::unexpected(broken(visit.error().front().what));
     if (!there->plan_as_told) return store.update_visit(*visit);
     visit->plan_as_told = there->plan_as_told;  // told already: a new revision
@@ -99,7 +99,7 @@ struct Doing {
   Stored<void> reading() {
     auto there = standing(store, subject);
     if (!there) return tl::unexpected(there.error());
-    auto one = read_reading(content.at("reading").dump(), "journal");
+    auto one = reading_from(content.at("reading"), "journal");
     if (!one) return tl::unexpected(broken(one.error().front().what));
     number(*there, *one);
     if (!there->plan_as_told) return store.add_reading(subject, *one);
@@ -113,7 +113,7 @@ struct Doing {
     ordered_json form = circumstances_of(*there);
     form["readings"] = readings_of(there->bottle.readings);
     form["plan_as_told"] = content.at("plan");
-    const auto told = read_visit(form.dump(), "journal");
+    const auto told = visit_from(form, "journal");
     if (!told) return tl::unexpected(broken(told.error().front().what));
     if (there->plan_as_told) return done(store.keep(*told));
     if (auto stored = store.tell_plan(subject, *told->plan_as_told); !stored) return stored;
@@ -128,7 +128,7 @@ struct Doing {
     if (!joint) return tl::unexpected(clash_error(joint.error()));
     std::vector<Reading> readings;
     for (const ordered_json& form : *joint) {
-      const auto one = read_reading(form.dump(), "journal");
+      const auto one = reading_from(form, "journal");
       if (!one) return tl::unexpected(broken(one.error().front().what));
       readings.push_back(*one);
     }
@@ -159,7 +159,7 @@ struct Doing {
 
   Stored<void> orphan() {
     const auto at = Instant::parse(content.value("heard_at", ""));
-    const auto reading = read_reading(content.at("reading").dump(), "journal");
+    const auto reading = reading_from(content.at("reading"), "journal");
     if (!at || !reading) return tl::unexpected(broken("a reading of no bottle"));
     OrphanReading out{subject, *at, std::nullopt, *reading};
     if (content.contains("sample")) out.sample = content.at("sample").get<std::string>();
@@ -167,7 +167,7 @@ struct Doing {
   }
 
   Stored<void> settle() {
-    auto as = read_reading(content.at("reading").dump(), "journal");
+    auto as = reading_from(content.at("reading"), "journal");
     if (!as) return tl::unexpected(broken(as.error().front().what));
     std::optional<std::string> visit;
     if (content.contains("visit")) {
@@ -180,15 +180,15 @@ struct Doing {
   }
 
   Stored<void> customer() {
-    auto seen = read_customer(content.at("before").dump(), "journal");
-    const auto now = read_customer(content.at("after").dump(), "journal");
+    auto seen = customer_from(content.at("before"), "journal");
+    const auto now = customer_from(content.at("after"), "journal");
     if (!seen || !now) return tl::unexpected(broken("a customer's card"));
     const auto there = store.customer(subject);
     if (!there) return tl::unexpected(there.error());
     const auto joint = joined(content.at("before"), content.at("after"),
                               *there ? customer_to_json(**there) : content.at("before"), ours_win);
     if (!joint) return tl::unexpected(clash_error(joint.error()));
-    const auto card = read_customer(joint->dump(), "journal");
+    const auto card = customer_from(*joint, "journal");
     if (!card) return tl::unexpected(broken(card.error().front().what));
     return done(store.edit_customer(there->value_or(*seen), *card));
   }
@@ -202,7 +202,7 @@ struct Doing {
       if (one.id == subject) theirs = vessel_to_json(one);
     const auto joint = joined(content.at("before"), content.at("after"), theirs, ours_win);
     if (!joint) return tl::unexpected(clash_error(joint.error()));
-    const auto vessel = read_vessel(joint->dump(), "journal");
+    const auto vessel = vessel_from(*joint, "journal");
     if (!vessel) return tl::unexpected(broken(vessel.error().front().what));
     return store.save_vessel(*vessel, owner);
   }

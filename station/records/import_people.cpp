@@ -115,7 +115,7 @@ Vessel vessel_on(ImportTable& row) {
 // What cannot be kept of a form as it reads back, said at the row.
 template <class Read>
 void judge(ImportTable& row, const nlohmann::ordered_json& form, Read read) {
-  const auto again = read(form.dump(-1, ' ', false, nlohmann::ordered_json::error_handler_t::replace), "row");
+  const auto again = read(form, "row");
   if (again) return;
   for (const Fault& fault : again.error()) row.fault(row.at_line(fault.what, fault.expected));
 }
@@ -237,12 +237,12 @@ void ImportPeople::read(ImportTable& table, Import& out) {
   said.id = or_trouble(standing_customer(store_, id_of(said))).value_or(id_of(said));
   if (!said.name && !(given && find(said.id)))
     table.fault("name", "a name, or the id of a customer that is known");
-  judge(table, customer_to_json(said), read_customer);
+  judge(table, customer_to_json(said), customer_from);
   Vessel vessel = vessel_on(table);
   if (vessel != Vessel{}) {
     if (vessel.id.empty())
       vessel.id = stable_id("W", {said.id, std::string(vessel.kind ? name_of(*vessel.kind) : "")});
-    judge(table, vessel_to_json(vessel), read_vessel);
+    judge(table, vessel_to_json(vessel), vessel_from);
     const OwnedVessel* there = find_vessel(vessel.id);
     if (there && there->customer != said.id)
       table.fault(table.at_line("vessel " + vessel.id + " is another customer's", "an id of its own"));

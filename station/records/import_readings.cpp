@@ -137,10 +137,7 @@ void ImportReadings::add(ImportTable& row, Visit& visit, const AnalyteKind& kind
   if (const auto sd = row.number("sd")) reading.sd = *sd * *factor;
   reading.instrument = row.text("instrument");
   reading.lot = row.text("lot");
-  if (const auto judged = read_reading(
-          reading_to_json(reading).dump(-1, ' ', false, nlohmann::ordered_json::error_handler_t::replace),
-          "row");
-      !judged)
+  if (const auto judged = reading_from(reading_to_json(reading), "row"); !judged)
     for (const Fault& fault : judged.error()) row.fault(row.at_line(fault.what, fault.expected));
   if (row.spoilt()) return;
   const bool fill = row.text("water") == "fill";

@@ -161,7 +161,7 @@ void put_owner_of(Connection& connection, const Visit& visit, const Visit* earli
 }
 
 void put_card(Connection& connection, const ordered_json& form) {
-  const auto card = read_customer(form.dump(), "customer");
+  const auto card = customer_from(form, "customer");
   if (card)
     put_customer(connection, *card, Merge::replace);
   else
@@ -176,7 +176,7 @@ std::optional<Customer> card_of(Connection& connection, const std::string& id) {
 }
 
 Customer customer_of(Connection& connection, const QVariantList& row) {
-  auto customer = read_customer(from_row(row, customer_columns()).dump(), "store");
+  auto customer = customer_from(from_row(row, customer_columns()), "store");
   if (!customer) connection.fail(damaged("customer " + Connection::text(row[0]), customer.error()));
   return customer.value_or(Customer{});
 }
@@ -190,7 +190,7 @@ std::vector<OwnVessel> vessels_of_customers(Connection& connection, const std::v
                                             ", customer_id FROM vessels WHERE customer_id IN (" +
                                             marks(ids.size()) + ") ORDER BY id",
                                         keys)) {
-    auto vessel = read_vessel(from_row(row, vessel_columns()).dump(), "store");
+    auto vessel = vessel_from(from_row(row, vessel_columns()), "store");
     if (vessel)
       out.push_back({Connection::text(row.back()), std::move(*vessel)});
     else

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Visits, their readings and plans, and the audit trail.
-#include <QThreadPool>
 #include <algorithm>
-#include <future>
 #include <tuple>
 
 #include <nlohmann/json.hpp>
@@ -79,13 +77,9 @@ void put_reading(Connection& c, const std::string& visit_id, const Reading& read
 
 Stored<Kept> Store::keep(const Visit& visit) {
   const VisitForm form(visit);
-  // Read back while its rows are written; nothing stays of one that does not come back.
-  const auto read_back = std::make_shared<std::promise<bool>>();
-  auto sound = read_back->get_future();
-  QThreadPool::globalInstance()->start(
-      [&visit, &form, read_back] { read_back->set_value(comes_back(visit, form.whole())); });
+  if (!form.comes_back) return tl::unexpected(cannot_be_kept(visit));
   Connection& c = *connection_;
-  const auto put = [&]() -> Kept {
+  return c.transact(Access::write, [&]() -> Kept {
     const auto of_standing = of_standing_customer(c, visit);
     const Visit& now = of_standing ? *of_standing : visit;
     const auto state = state_of(c, now.id);
@@ -103,18 +97,7 @@ Stored<Kept> Store::keep(const Visit& visit) {
     for (const AuditNote& note : differences(visit_to_json(*earlier), visit_to_json(now), now.id, true))
       write_note(note);
     return Kept::revised;
-  };
-  std::optional<bool> is_sound;
-  auto kept = c.transact(Access::write, [&] {
-    const Kept done = put();
-    is_sound = sound.get();
-    if (!*is_sound) c.fail(cannot_be_kept(visit));
-    return done;
   });
-  if (!is_sound) is_sound = sound.get();  // the transaction could not begin
-  // Rows may have been refused for the same reason, in other words.
-  if (!*is_sound) return tl::unexpected(cannot_be_kept(visit));
-  return kept;
 }
 
 Stored<bool> mirror(Store& store, const Visit& visit, bool finished) {

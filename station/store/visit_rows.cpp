@@ -56,20 +56,28 @@ std::vector<Column> filled(const ordered_json& readings) {
 
 }  // namespace
 
-VisitForm::VisitForm(const Visit& visit) {
-  ordered_json form = visit_to_json(visit);
-  readings = std::move(form["readings"]);
-  if (form.contains("plan_as_told")) plan = form["plan_as_told"].dump();
-  form.erase("readings");
-  form.erase("plan_as_told");
-  circumstances = form.dump();
+namespace {
+
+bool reads_back(const ordered_json& form, const Visit& visit) {
+  const auto again = visit_from(form, "store");
+  return again && *again == visit;
 }
 
-std::string VisitForm::whole() const {
-  std::string out = circumstances.substr(0, circumstances.size() - 1);
-  out.append(",\"readings\":").append(readings.dump());
-  if (plan) out.append(",\"plan_as_told\":").append(*plan);
-  return out + "}";
+// Of any text: what has no spelling is refused by what asks comes_back.
+std::string written(const ordered_json& form) {
+  return form.dump(-1, ' ', false, ordered_json::error_handler_t::replace);
+}
+
+}  // namespace
+
+VisitForm::VisitForm(const Visit& visit) {
+  ordered_json form = visit_to_json(visit);
+  comes_back = reads_back(form, visit);
+  readings = std::move(form["readings"]);
+  if (form.contains("plan_as_told")) plan = written(form["plan_as_told"]);
+  form.erase("readings");
+  form.erase("plan_as_told");
+  circumstances = written(form);
 }
 
 // When the visit was, as far as is known, in seconds of UTC since 1970.
@@ -79,18 +87,12 @@ std::optional<std::int64_t> moment_of(const Visit& visit) {
   return std::nullopt;
 }
 
-// A visit that would not come back as it is (a number that is none, a name with no spelling) is
-// refused before anything is written.
-bool comes_back(const Visit& visit, const std::string& written) {
-  const auto again = read_visit(written, "store");
-  return again && *again == visit;
-}
 bool comes_back(const Visit& visit) {
-  return comes_back(visit, visit_to_json(visit).dump());
+  return reads_back(visit_to_json(visit), visit);
 }
 
 StoreError cannot_be_kept(const Visit& visit) {
-  const auto again = read_visit(visit_to_json(visit).dump(), "store");
+  const auto again = visit_from(visit_to_json(visit), "store");
   const std::string why = again ? "it holds something that has no written form" : again.error().front().what;
   return {StoreTrouble::refused, "the visit cannot be kept: " + why};
 }
@@ -117,7 +119,7 @@ std::optional<Visit> load(Connection& c, const std::string& id) {
   }
   if (!rows[0][1].isNull())
     form["plan_as_told"] = ordered_json::parse(Connection::text(rows[0][1]), nullptr, false);
-  auto visit = read_visit(form.dump(-1, ' ', false, ordered_json::error_handler_t::replace), "store");
+  auto visit = visit_from(form, "store");
   if (visit && visit->id == id) return std::move(*visit);
   c.fail(visit ? damaged
                : StoreError{StoreTrouble::damaged, damaged.text + ": " + visit.error().front().what});

@@ -15,7 +15,8 @@ namespace brimline {
 // The JSON form of a visit in the parts that are its rows.
 struct VisitForm {
   explicit VisitForm(const Visit& visit);
-  std::string whole() const;  // put together again
+  // It reads back as the visit: a number that is none, or a name with no spelling, would not.
+  bool comes_back = false;
   std::string circumstances;  // without what stands in rows of its own
   nlohmann::ordered_json readings;
   std::optional<std::string> plan;
@@ -26,10 +27,8 @@ struct VisitState {
   bool finished = false;
 };
 
-// A visit that would not come back as it is (a number that is none, a name with no spelling) is refused.
-// `written`: its JSON form.
-bool comes_back(const Visit& visit, const std::string& written);
 bool comes_back(const Visit& visit);
+// Of one that does not.
 StoreError cannot_be_kept(const Visit& visit);
 
 // When the visit was, as far as is known, in seconds of UTC since 1970.
