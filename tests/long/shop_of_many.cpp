@@ -108,9 +108,22 @@ void make_shop(std::int64_t visits, const TableSink& sink) {
     for (const auto& [word, place] : words)
       sink("customer_words", "word, place, customer_id", {word, place, one.id});
   }
-  for (std::int64_t i = 0; i < customers; ++i)
-    sink("vessels", "id, customer_id, kind, volume_m3",
-         {"W-" + std::to_string(i), "C-" + std::to_string(i), "pool", "60"});
+  // All that their visits say of them, as keeping those has left it.
+  const nlohmann::ordered_json vessel = vessel_to_json(shop_visit(0).vessel);
+  std::string columns = "id, customer_id";
+  TableRow told;
+  for (const auto& [key, value] : vessel.items()) {
+    if (key == "id") continue;
+    columns.append(", ").append(key);
+    told.push_back(value.is_string()    ? value.get<std::string>()
+                   : value.is_boolean() ? std::to_string(int{value.get<bool>()})
+                                        : value.dump());
+  }
+  for (std::int64_t i = 0; i < customers; ++i) {
+    TableRow row{"W-" + std::to_string(i), "C-" + std::to_string(i)};
+    row.insert(row.end(), told.begin(), told.end());
+    sink("vessels", columns.c_str(), row);
+  }
   // One visit's circumstances with its own words put into places of their own.
   nlohmann::ordered_json form = visit_to_json(shop_visit(0));
   form.erase("readings");
