@@ -677,6 +677,13 @@
     </message>
 </context>
 <context>
+    <name>SettingsForm</name>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+</context>
+<context>
     <name>SheetPanel</name>
     <message>
         <source>The sheet</source>
@@ -1293,6 +1300,21 @@
         <source>Only a keeper may change this.</source>
         <translation>Solo un encargado puede cambiar esto.</translation>
     </message>
+    <message>
+        <source>As it was before.</source>
+        <translation>Como estaba antes.</translation>
+    </message>
+    <message>
+        <source>A file cannot be written; look at the list.</source>
+        <translation>No se puede escribir un archivo; mire la lista.</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::BackPaper</name>
+    <message>
+        <source>Sent to the printer. %1</source>
+        <translation>Enviado a la impresora. %1</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackupForm</name>
@@ -1790,10 +1812,6 @@
     <message>
         <source>Choose somebody first.</source>
         <translation>Elija antes a alguien.</translation>
-    </message>
-    <message>
-        <source>Sent to the printer. %1</source>
-        <translation>Enviado a la impresora. %1</translation>
     </message>
     <message>
         <source>Making the letter ...</source>
@@ -2512,10 +2530,6 @@
     <message>
         <source>Write it</source>
         <translation>Escribir</translation>
-    </message>
-    <message>
-        <source>Sent to the printer. %1</source>
-        <translation>Enviado a la impresora. %1</translation>
     </message>
     <message>
         <source>Making the sheet ...</source>

@@ -610,7 +610,7 @@
     </message>
     <message>
         <source>%1: leave</source>
-        <translation>%1 : partir</translation>
+        <translation>%1&#xa0;: partir</translation>
     </message>
 </context>
 <context>
@@ -674,6 +674,13 @@
     <message>
         <source>What they have seen</source>
         <translation>Ce qu’ils ont vu</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsForm</name>
+    <message>
+        <source>Undo</source>
+        <translation>Annuler</translation>
     </message>
 </context>
 <context>
@@ -765,7 +772,7 @@
     </message>
     <message>
         <source>When this water comes again, its new readings stand here beside these: what moved as expected, what did not and why, and how much the vessel really holds.</source>
-        <translation>Quand cette eau reviendra, ses nouvelles mesures apparaîtront ici à côté de celles-ci : ce qui a changé comme prévu, ce qui n’a pas changé ainsi et pourquoi, et ce que le bassin contient vraiment.</translation>
+        <translation>Quand cette eau reviendra, ses nouvelles mesures apparaîtront ici à côté de celles-ci&#xa0;: ce qui a changé comme prévu, ce qui n’a pas changé ainsi et pourquoi, et ce que le bassin contient vraiment.</translation>
     </message>
 </context>
 <context>
@@ -1293,6 +1300,21 @@
         <source>Only a keeper may change this.</source>
         <translation>Seul un responsable peut changer cela.</translation>
     </message>
+    <message>
+        <source>As it was before.</source>
+        <translation>Comme avant.</translation>
+    </message>
+    <message>
+        <source>A file cannot be written; look at the list.</source>
+        <translation>Un fichier ne peut pas être écrit ; regardez la liste.</translation>
+    </message>
+</context>
+<context>
+    <name>brimline::BackPaper</name>
+    <message>
+        <source>Sent to the printer. %1</source>
+        <translation>Envoyé à l’imprimante. %1</translation>
+    </message>
 </context>
 <context>
     <name>brimline::BackupForm</name>
@@ -1790,10 +1812,6 @@
     <message>
         <source>Choose somebody first.</source>
         <translation>Choisissez d’abord quelqu’un.</translation>
-    </message>
-    <message>
-        <source>Sent to the printer. %1</source>
-        <translation>Envoyé à l’imprimante. %1</translation>
     </message>
     <message>
         <source>Making the letter ...</source>
@@ -2512,10 +2530,6 @@
     <message>
         <source>Write it</source>
         <translation>Écrire</translation>
-    </message>
-    <message>
-        <source>Sent to the printer. %1</source>
-        <translation>Envoyé à l’imprimante. %1</translation>
     </message>
     <message>
         <source>Making the sheet ...</source>
@@ -3853,15 +3867,15 @@
     </message>
     <message>
         <source>%1 went from %2 to %3: no more than time and error account for.</source>
-        <translation>%1 est passé de %2 à %3 : pas plus que ce qu’expliquent le temps et l’erreur.</translation>
+        <translation>%1 est passé de %2 à %3&#xa0;: pas plus que ce qu’expliquent le temps et l’erreur.</translation>
     </message>
     <message>
         <source>Alkalinity fell and calcium did not: acid, dry acid or bromine tablets do that.</source>
-        <translation>L’alcalinité a baissé et pas le calcium : l’acide, l’acide sec ou les galets de brome font cela.</translation>
+        <translation>L’alcalinité a baissé et pas le calcium&#xa0;: l’acide, l’acide sec ou les galets de brome font cela.</translation>
     </message>
     <message>
         <source>Alkalinity fell and calcium did not: acid or dry acid does that.</source>
-        <translation>L’alcalinité a baissé et pas le calcium : l’acide ou l’acide sec fait cela.</translation>
+        <translation>L’alcalinité a baissé et pas le calcium&#xa0;: l’acide ou l’acide sec fait cela.</translation>
     </message>
 </context>
 <context>
@@ -6425,7 +6439,7 @@
     </message>
     <message>
         <source>The small line after a sentence: what the test can read, from end to end; brackets, the target; dark mark, this bottle, as wide as its likely error; ring, last visit.</source>
-        <translation>Le petit trait après une phrase : ce que le test peut lire, d’un bout à l’autre ; crochets, la cible ; marque sombre, ce flacon, large comme son erreur probable ; anneau, la dernière visite.</translation>
+        <translation>Le petit trait après une phrase&#xa0;: ce que le test peut lire, d’un bout à l’autre&#x202f;; crochets, la cible&#x202f;; marque sombre, ce flacon, large comme son erreur probable&#x202f;; anneau, la dernière visite.</translation>
     </message>
 </context>
 <context>
@@ -6492,7 +6506,7 @@
     </message>
     <message>
         <source>Of %2 waters that these readings may mean, %1 % end inside every target; in %3 % a step could do harm.</source>
-        <translation>Sur %2 eaux que ces mesures peuvent désigner, %1 % finissent dans toutes les cibles ; dans %3 % une étape pourrait nuire.</translation>
+        <translation>Sur %2 eaux que ces mesures peuvent désigner, %1 % finissent dans toutes les cibles&#x202f;; dans %3 % une étape pourrait nuire.</translation>
     </message>
     <message>
         <source>the program&apos;s own list</source>

@@ -9,93 +9,9 @@
 
 #include "qml/models/back_rows.h"
 #include "qml/models/back_shelves.h"
-#include "qml/models/choices.h"
+#include "qml/models/settings_fields.h"
 
 namespace brimline {
-namespace {
-
-struct FieldRow {
-  const char* shelf;
-  const char* key;
-  const char* label;
-  QString (*get)(const Settings&);
-  void (*set)(Settings&, const QString&);
-};
-
-QString q(const std::optional<std::string>& text) {
-  return text ? QString::fromStdString(*text) : QString();
-}
-
-std::optional<std::string> opt(const QString& text) {
-  if (text.trimmed().isEmpty()) return std::nullopt;
-  return text.trimmed().toStdString();
-}
-
-QString number_of(const Settings& s, const char* label) {
-  for (const EmergencyNumber& entry : s.shop.emergency)
-    if (entry.label == label) return QString::fromStdString(entry.number);
-  return {};
-}
-
-// Emergency first, then the poison line; an empty number is none.
-void set_number(Settings& s, const char* label, const QString& number) {
-  std::erase_if(s.shop.emergency, [&](const EmergencyNumber& entry) { return entry.label == label; });
-  if (number.trimmed().isEmpty()) return;
-  const EmergencyNumber entry{label, number.trimmed().toStdString()};
-  auto& list = s.shop.emergency;
-  list.insert(std::string_view(label) == "Emergency" ? list.begin() : list.end(), entry);
-}
-
-const FieldRow kFields[] = {
-    {"shop", "name", QT_TRANSLATE_NOOP("back", "Name"),
-     [](const Settings& s) { return QString::fromStdString(s.shop.name); },
-     [](Settings& s, const QString& t) { s.shop.name = t.trimmed().toStdString(); }},
-    {"shop", "street", QT_TRANSLATE_NOOP("back", "Street"),
-     [](const Settings& s) { return q(s.shop.street); },
-     [](Settings& s, const QString& t) { s.shop.street = opt(t); }},
-    {"shop", "phone", QT_TRANSLATE_NOOP("back", "Phone"), [](const Settings& s) { return q(s.shop.phone); },
-     [](Settings& s, const QString& t) { s.shop.phone = opt(t); }},
-    {"shop", "emergency", QT_TRANSLATE_NOOP("back", "Emergency number here"),
-     [](const Settings& s) { return number_of(s, "Emergency"); },
-     [](Settings& s, const QString& t) { set_number(s, "Emergency", t); }},
-    {"shop", "poison", QT_TRANSLATE_NOOP("back", "Poison line"),
-     [](const Settings& s) { return number_of(s, "Poison line"); },
-     [](Settings& s, const QString& t) { set_number(s, "Poison line", t); }},
-    {"screen", "language", QT_TRANSLATE_NOOP("back", "Language of this screen"),
-     [](const Settings& s) { return s.language; }, [](Settings& s, const QString& t) { s.language = t; }},
-    {"screen", "theme", QT_TRANSLATE_NOOP("back", "Colours"), [](const Settings& s) { return s.theme; },
-     [](Settings& s, const QString& t) { s.theme = t; }},
-    {"screen", "motion", QT_TRANSLATE_NOOP("back", "Motion"),
-     [](const Settings& s) { return s.motion ? QStringLiteral("on") : QStringLiteral("off"); },
-     [](Settings& s, const QString& t) { s.motion = t == QLatin1String("on"); }},
-    {"screen", "sounds", QT_TRANSLATE_NOOP("back", "Sounds"),
-     [](const Settings& s) { return s.sounds ? QStringLiteral("on") : QStringLiteral("off"); },
-     [](Settings& s, const QString& t) { s.sounds = t == QLatin1String("on"); }},
-    {"screen", "hide_names", QT_TRANSLATE_NOOP("back", "Customers on Arrivals"),
-     [](const Settings& s) { return s.hide_names ? QStringLiteral("on") : QStringLiteral("off"); },
-     [](Settings& s, const QString& t) { s.hide_names = t == QLatin1String("on"); }},
-    {"screen", "idle_minutes", QT_TRANSLATE_NOOP("back", "A PIN is asked for again after"),
-     [](const Settings& s) { return QString::number(s.idle_minutes); },
-     [](Settings& s, const QString& t) { s.idle_minutes = t.toInt(); }},
-    {"shop", "units", QT_TRANSLATE_NOOP("back", "A new customer measures in"),
-     [](const Settings& s) { return s.units; }, [](Settings& s, const QString& t) { s.units = t; }},
-    {"shop", "paper", QT_TRANSLATE_NOOP("back", "Paper"), [](const Settings& s) { return s.paper; },
-     [](Settings& s, const QString& t) { s.paper = t; }},
-    {"shop", "printer", QT_TRANSLATE_NOOP("back", "Printer’s queue; empty for the usual one"),
-     [](const Settings& s) { return s.printer; },
-     [](Settings& s, const QString& t) { s.printer = t.trimmed(); }},
-    {"shop", "code", QT_TRANSLATE_NOOP("back", "Code for public water"),
-     [](const Settings& s) { return s.code; }, [](Settings& s, const QString& t) { s.code = t; }},
-};
-
-QVariantList options_of(const FieldRow& field) {
-  const QLatin1String key(field.key);
-  if (key == QLatin1String("code")) return code_choices();
-  return choices_for(key);
-}
-
-}  // namespace
-
 BackDesk::BackDesk(Settings& settings, QString file, QString out_dir, Counter& counter, LockDesk& lock,
                    Services services, QObject* parent)
     : QObject(parent),
@@ -223,6 +139,9 @@ void BackDesk::setShelf(const QString& key) {
   if (BackForm* page = form()) page->left();
   shelf_ = key;
   says_.clear();
+  before_.forget();
+  as_before_.reset();
+  untouched_.reset();
   if (BackForm* page = form()) page->shown();
   refresh();
   emit saysChanged();
@@ -259,13 +178,7 @@ void BackDesk::ask() {
 
 void BackDesk::refresh() {
   if (!asked_) return emit changed();
-  QList<QVariantMap> fields;
-  for (const FieldRow& field : kFields)
-    if (shelf_ == QLatin1String(field.shelf))
-      fields.append({{"key", QString::fromLatin1(field.key)},
-                     {"label", QCoreApplication::translate("back", field.label)},
-                     {"value", field.get(settings_)},
-                     {"options", options_of(field)}});
+  QList<QVariantMap> fields = settings_fields(shelf_, settings_);
   if (shelf_ == QLatin1String("instrument")) fields = instrument_fields(settings_, line_, profiles_);
   if (SupplyForm::is_ours(shelf_)) fields = supply_form_.fields(shelf_);
   if (shelf_ == QLatin1String("products")) fields = product_form_.fields();
@@ -298,6 +211,7 @@ void BackDesk::refreshRows() {
 }
 
 void BackDesk::setValue(const QString& key, const QString& text) {
+  if (!untouched_) untouched_ = settings_;
   if (BackForm* page = form()) {
     if (page->set(key, text)) refresh();
     return;
@@ -326,11 +240,7 @@ void BackDesk::setValue(const QString& key, const QString& text) {
     if (key != QLatin1String("port")) refresh();
     return;
   }
-  for (const FieldRow& field : kFields) {
-    if (key != QLatin1String(field.key)) continue;
-    field.set(settings_, text);
-    if (!options_of(field).isEmpty()) refresh();
-  }
+  if (set_field(key, text, settings_)) refresh();
 }
 
 void BackDesk::apply() {
@@ -341,13 +251,7 @@ void BackDesk::apply() {
     say(kept ? said : tr("The settings’ file cannot be written: %1").arg(file_));
     return;
   }
-  if (shelf_ == QLatin1String("products") || shelf_ == QLatin1String("targets")) {
-    says_ = shelf_ == QLatin1String("products") ? product_form_.keep() : target_form_.keep();
-    refresh();
-    emit saysChanged();
-    emit counter_.changed();  // the plan on the counter may now choose otherwise
-    return;
-  }
+  if (shelf_ == QLatin1String("products") || shelf_ == QLatin1String("targets")) return keep_files();
   if (shelf_ == QLatin1String("listener")) {
     bool uses = false;
     says_ = listener_.act(line_, uses);
@@ -359,16 +263,50 @@ void BackDesk::apply() {
     refresh();
     emit saysChanged();
     return;
-  }
-  if (!save_settings(settings_, file_))
-    says_ = tr("The settings’ file cannot be written: %1").arg(file_);
-  else if (shelf_ != QLatin1String("listener"))
+  } else {
     says_ = tr("Kept.");
+  }
+  as_before_ = untouched_.value_or(settings_);
+  keep_settings();
+}
+
+void BackDesk::keep_settings() {
+  untouched_.reset();
+  if (!save_settings(settings_, file_)) says_ = tr("The settings’ file cannot be written: %1").arg(file_);
   (void)counter_.records().note(
       {"settings", shelf_.toStdString(), std::nullopt, std::nullopt, std::nullopt, std::nullopt});
   lock_.refresh();
   emit saysChanged();
   emit applied();
+}
+
+void BackDesk::keep_files() {
+  const QDir folder = QFileInfo(file_).dir();
+  before_.remember({folder.filePath("shelf"), folder.filePath("targets.toml")});
+  says_ = shelf_ == QLatin1String("products") ? product_form_.keep() : target_form_.keep();
+  before_.settle();
+  refresh();
+  emit saysChanged();
+  emit counter_.changed();  // the plan on the counter may now choose otherwise
+}
+
+void BackDesk::undo() {
+  if (!canUndo()) return;
+  if (!may_change()) return say(tr("Only a keeper may change this."));
+  if (before_.changed()) {
+    says_ = before_.put_back() ? tr("As it was before.") : tr("A file cannot be written; look at the list.");
+    product_form_.again();
+    target_form_.again();
+    refresh();
+    emit saysChanged();
+    emit counter_.changed();
+    return;
+  }
+  settings_ = *as_before_;
+  as_before_.reset();
+  says_ = tr("As it was before.");
+  refresh();
+  keep_settings();
 }
 
 }  // namespace brimline

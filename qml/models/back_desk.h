@@ -8,6 +8,7 @@
 
 #include "qml/models/backup_form.h"
 #include "qml/models/due_form.h"
+#include "qml/models/kept_before.h"
 #include "qml/models/listener_form.h"
 #include "qml/models/people_form.h"
 #include "qml/models/product_form.h"
@@ -35,6 +36,7 @@ class BackDesk : public QObject {
   Q_PROPERTY(QString intro READ intro NOTIFY changed)
   Q_PROPERTY(QString says READ says NOTIFY saysChanged)
   Q_PROPERTY(QString actWord READ actWord NOTIFY changed)
+  Q_PROPERTY(bool canUndo READ canUndo NOTIFY saysChanged)
   Q_PROPERTY(brimline::RowModel* fields READ fields CONSTANT)
   Q_PROPERTY(brimline::RowModel* rows READ rows CONSTANT)
 
@@ -67,6 +69,8 @@ class BackDesk : public QObject {
   bool reads() const { return form() && form()->reads(); }
   void refresh();
   Q_INVOKABLE void apply();  // keeps what was written and uses it
+  bool canUndo() const { return as_before_.has_value() || before_.changed(); }
+  Q_INVOKABLE void undo();  // what was kept last on this page is as it was before
 
  signals:
   void changed();
@@ -78,6 +82,8 @@ class BackDesk : public QObject {
   void refreshRows();
   void followed(const BackForm* page);  // what it shows has changed by itself
   void say(const QString& sentence);
+  void keep_settings();
+  void keep_files();
   BackForm* form() const;  // of the page, where it is one
   bool may_change() const;
 
@@ -101,7 +107,10 @@ class BackDesk : public QObject {
   QString shelf_ = QStringLiteral("instrument");
   int line_ = 0;  // the instrument whose line is shown
   QString says_;
-  bool asked_ = false;  // somebody wants the fields and rows
+  std::optional<Settings> untouched_;  // before what was written and is not kept yet
+  std::optional<Settings> as_before_;  // the last keeping on this page
+  KeptBefore before_;                  // likewise, the files of products and targets
+  bool asked_ = false;                 // somebody wants the fields and rows
   RowModel fields_, rows_;
 };
 

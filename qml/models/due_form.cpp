@@ -28,14 +28,11 @@ DueForm::DueForm(Counter& counter, Settings& settings, Services services, QStrin
     : QObject(parent),
       counter_(counter),
       settings_(settings),
-      services_(std::move(services)),
+      paper_(counter, settings, std::move(services)),
       out_dir_(std::move(out_dir)),
       beside_(counter) {
   connect(&beside_, &Beside::moved, this, &DueForm::moved);
-}
-
-DueForm::~DueForm() {
-  pool_.wait();
+  connect(&paper_, &BackPaper::said, this, &DueForm::said);
 }
 
 void DueForm::shown() {
@@ -144,24 +141,10 @@ QString DueForm::act() {
 }
 
 QString DueForm::print(const DueVisit& due) {
-  SheetJob job;
-  job.kind = PaperKind::reminder;
+  SheetJob job = paper_.job(PaperKind::reminder, due.visit.customer->language.value_or("en"),
+                            act_ == QLatin1String("letter"));
   job.visit = due.visit;
-  job.now = counter_.now();
-  job.shop = settings_.shop;
-  job.staff_language = counter_.words().language();
-  job.language = due.visit.customer->language.value_or("en");
-  job.paper = paper_named(settings_.paper.toStdString()).value_or(Paper::letter);
-  job.print = act_ == QLatin1String("letter");
-  job.printer = settings_.printer.toStdString();
-  pool_.start([this, job, sheet = services_.sheet] {
-    const auto made = sheet(job);
-    const QString sentence =
-        made ? (made->job ? tr("Sent to the printer. %1") : QStringLiteral("%1")).arg(q(made->text))
-             : q(made.error());
-    QMetaObject::invokeMethod(
-        this, [this, sentence] { emit said(sentence); }, Qt::QueuedConnection);
-  });
+  paper_.make(job);
   return tr("Making the letter ...");
 }
 

@@ -5,10 +5,9 @@
 #include <QObject>
 
 #include "qml/models/back_form.h"
-#include "qml/models/back_pool.h"
+#include "qml/models/back_paper.h"
 #include "qml/models/beside.h"
 #include "qml/models/counter.h"
-#include "qml/models/services.h"
 #include "qml/models/settings.h"
 #include "station/reminder/due.h"
 
@@ -21,7 +20,6 @@ class DueForm : public QObject, public BackForm {
   // `out_dir`: where calendar files go.
   DueForm(Counter& counter, Settings& settings, Services services, QString out_dir,
           QObject* parent = nullptr);
-  ~DueForm() override;
 
   QList<QVariantMap> fields() override;
   QList<QVariantMap> rows() override;
@@ -44,12 +42,11 @@ class DueForm : public QObject, public BackForm {
 
   Counter& counter_;
   Settings& settings_;
-  Services services_;
+  BackPaper paper_;
   QString out_dir_;
   QString span_ = QStringLiteral("overdue"), one_, act_ = QStringLiteral("letter");
   std::vector<DueVisit> due_;
   bool unread_ = false;  // the records could not be read
-  BackPool pool_;
   Beside beside_;
 };
 

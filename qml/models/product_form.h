@@ -22,6 +22,8 @@ class ProductForm {
   bool set(const QString& key, const QString& text);
   // A product whose barcode was scanned; false: none has it.
   bool show_barcode(const QString& code);
+  // Shows what stands in the file now.
+  void again() { set("product", form_.value("product").toString()); }
   // What is said once it is kept, or why it is not.
   QString keep();
 

@@ -18,6 +18,8 @@ class TargetForm {
   QList<QVariantMap> rows() const;    // {name, detail, number}: every target, and who says so
   // True where the fields are to be shown anew.
   bool set(const QString& key, const QString& text);
+  // Shows what stands in the file now.
+  void again() { set("target_row", form_.value("target_row").toString()); }
   // What is said once it is kept, or why it is not.
   QString keep();
 

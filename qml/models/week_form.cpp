@@ -19,15 +19,11 @@ QString q(const std::string& text) {
 WeekForm::WeekForm(Counter& counter, Settings& settings, Services services, QString out_dir, QObject* parent)
     : QObject(parent),
       counter_(counter),
-      settings_(settings),
-      services_(std::move(services)),
+      paper_(counter, settings, std::move(services)),
       out_dir_(std::move(out_dir)),
       beside_(counter) {
   connect(&beside_, &Beside::moved, this, &WeekForm::moved);
-}
-
-WeekForm::~WeekForm() {
-  pool_.wait();
+  connect(&paper_, &BackPaper::said, this, &WeekForm::said);
 }
 
 void WeekForm::shown() {
@@ -115,24 +111,9 @@ QString WeekForm::act() {
 }
 
 QString WeekForm::print() {
-  SheetJob job;
-  job.kind = PaperKind::week;
+  SheetJob job = paper_.job(PaperKind::week, counter_.words().language(), act_ == QLatin1String("paper"));
   job.week = week_;
-  job.now = counter_.now();
-  job.shop = settings_.shop;
-  job.staff_language = counter_.words().language();
-  job.language = job.staff_language;
-  job.paper = paper_named(settings_.paper.toStdString()).value_or(Paper::letter);
-  job.print = act_ == QLatin1String("paper");
-  job.printer = settings_.printer.toStdString();
-  pool_.start([this, job, sheet = services_.sheet] {
-    const auto made = sheet(job);
-    const QString sentence =
-        made ? (made->job ? tr("Sent to the printer. %1") : QStringLiteral("%1")).arg(q(made->text))
-             : q(made.error());
-    QMetaObject::invokeMethod(
-        this, [this, sentence] { emit said(sentence); }, Qt::QueuedConnection);
-  });
+  paper_.make(job);
   return tr("Making the sheet ...");
 }
 

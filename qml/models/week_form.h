@@ -5,10 +5,9 @@
 #include <QObject>
 
 #include "qml/models/back_form.h"
-#include "qml/models/back_pool.h"
+#include "qml/models/back_paper.h"
 #include "qml/models/beside.h"
 #include "qml/models/counter.h"
-#include "qml/models/services.h"
 #include "qml/models/settings.h"
 #include "station/week/week.h"
 
@@ -21,7 +20,6 @@ class WeekForm : public QObject, public BackForm {
   // `out_dir`: where tables go.
   WeekForm(Counter& counter, Settings& settings, Services services, QString out_dir,
            QObject* parent = nullptr);
-  ~WeekForm() override;
 
   QList<QVariantMap> fields() override;
   QList<QVariantMap> rows() override;
@@ -42,13 +40,11 @@ class WeekForm : public QObject, public BackForm {
   QString write_table() const;
 
   Counter& counter_;
-  Settings& settings_;
-  Services services_;
+  BackPaper paper_;
   QString out_dir_;
   QString which_ = QStringLiteral("0"), act_ = QStringLiteral("paper");
   std::optional<OwnersWeek> week_;
   QString unread_;  // why there is no week; empty: it is being counted, or nobody asked
-  BackPool pool_;
   Beside beside_;
 };
 

@@ -57,6 +57,12 @@ ColumnLayout {
             text: form.back.actWord
             onClicked: form.back.apply()
         }
+        Act {
+            objectName: "undo_settings"
+            visible: form.back.canUndo
+            text: qsTr("Undo")
+            onClicked: form.back.undo()
+        }
         Prose { Layout.fillWidth: true; text: form.back.says; font.pixelSize: Ink.small }
     }
 }
