@@ -1469,6 +1469,10 @@
         <source>%1 readings have come in that belong to no bottle yet. They wait at the bench.</source>
         <translation>Han llegado %1 lecturas que aún no son de ningún frasco. Esperan en Análisis.</translation>
     </message>
+    <message>
+        <source>%1 has come in by itself; the pad is at %2 now.</source>
+        <translation>%1: la lectura ha llegado sola; el teclado está ahora en %2.</translation>
+    </message>
 </context>
 <context>
     <name>brimline::ChartDesk</name>

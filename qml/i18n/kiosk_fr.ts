@@ -1306,7 +1306,7 @@
     </message>
     <message>
         <source>A file cannot be written; look at the list.</source>
-        <translation>Un fichier ne peut pas être écrit ; regardez la liste.</translation>
+        <translation>Un fichier ne peut pas être écrit&#x202f;; regardez la liste.</translation>
     </message>
 </context>
 <context>
@@ -1468,6 +1468,10 @@
     <message>
         <source>%1 readings have come in that belong to no bottle yet. They wait at the bench.</source>
         <translation>%1 mesures sont arrivées qui n’appartiennent encore à aucun flacon. Elles attendent dans Analyse.</translation>
+    </message>
+    <message>
+        <source>%1 has come in by itself; the pad is at %2 now.</source>
+        <translation>%1 : la mesure est arrivée d’elle-même ; le pavé en est maintenant à %2.</translation>
     </message>
 </context>
 <context>

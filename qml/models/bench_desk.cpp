@@ -17,6 +17,8 @@
 namespace brimline {
 namespace {
 
+constexpr qint64 kSettling = 700;  // ms in which a key may still be meant for what stood on the pad before
+
 QString q(std::string_view text) {
   return QString::fromUtf8(text.data(), static_cast<int>(text.size()));
 }
@@ -53,7 +55,14 @@ void BenchDesk::refresh() {
   }
   // What is read leaves the pad to what is still due, unless somebody chose it or is typing.
   const bool due = std::find(still_due_.begin(), still_due_.end(), analyte_) != still_due_.end();
-  if (analyte_.empty() || (!by_hand_ && !due && typed_.isEmpty())) chooseNext();
+  if (analyte_.empty() || (!by_hand_ && !due && typed_.isEmpty())) {
+    const AnalyteId was = analyte_;
+    chooseNext();
+    if (!was.empty() && was != analyte_) {
+      left_ = was;
+      since_.start();
+    }
+  }
   readings_.replace(panel_rows(counter_, due_, analyte_));
   emit changed();
   emit padChanged();
@@ -131,12 +140,23 @@ void BenchDesk::choose(const QString& analyte) {
   if (!find_analyte(analyte.toStdString())) return;
   analyte_ = analyte.toStdString();
   by_hand_ = true;
+  left_.clear();
   clearPad();
   if (counter_.open()) readings_.replace(panel_rows(counter_, due_, analyte_));
   emit padChanged();
 }
 
+// Whether a key was still meant for what the pad has just left: a number typed on would be another reading's.
+bool BenchDesk::was_for_another() {
+  if (left_.empty() || since_.elapsed() >= kSettling) return false;
+  since_.start();
+  setSays(tr("%1 has come in by itself; the pad is at %2 now.").arg(names_in_words({left_}), analyteName()));
+  return true;
+}
+
 void BenchDesk::press(const QString& key) {
+  if (was_for_another()) return;
+  left_.clear();
   if (key == QLatin1String("back"))
     typed_.chop(1);
   else if (key == QLatin1String("point")) {
@@ -216,10 +236,6 @@ void BenchDesk::take(const InstrumentReading& heard, const std::string& instrume
   }
   const auto kept = counter_.add_reading(reading);
   setTrouble(kept ? QString() : tr("%1 was not kept: %2").arg(name, q(kept.error())));
-  if (kept && reading.analyte == analyte_ && typed_.isEmpty()) {
-    chooseNext();
-    refresh();
-  }
 }
 
 void BenchDesk::keepOrphan(const std::optional<std::string>& sample, const Reading& reading) {

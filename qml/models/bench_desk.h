@@ -3,6 +3,7 @@
 #pragma once
 
 #include <qqmlintegration.h>
+#include <QElapsedTimer>
 #include <QObject>
 #include <QVariantList>
 
@@ -87,6 +88,7 @@ class BenchDesk : public QObject {
   void chooseNext();
   size_t nameless_orphans() const;
   void clearPad();
+  bool was_for_another();
   void take(const InstrumentReading& reading, const std::string& instrument);
   void keepOrphan(const std::optional<std::string>& sample, const Reading& reading);
   void setTrouble(const QString& sentence);
@@ -97,6 +99,8 @@ class BenchDesk : public QObject {
   std::vector<AnalyteId> due_, still_due_;
   AnalyteId analyte_;     // on the pad
   bool by_hand_ = false;  // somebody chose it
+  AnalyteId left_;        // the pad left it by itself a moment ago
+  QElapsedTimer since_;   // then, or the last key that was meant for it
   QString typed_, says_, trouble_, instrument_line_;
   QVariantMap how_;
   std::string of_;  // the visit the pad was used for

@@ -11,12 +11,18 @@ Column {
     property string name  // of the fact; also the object name of each choice: name_key
     property var options: []
     property var current
+    // The same words told again leave each choice where it is: a finger may be on it.
+    property var standing: []
     signal picked(string key)
 
     function isChosen(key: string): bool {
         return Array.isArray(row.current) ? row.current.indexOf(key) >= 0 : row.current === key;
     }
 
+    onOptionsChanged: {
+        if (JSON.stringify(options) !== JSON.stringify(standing))
+            standing = options;
+    }
     spacing: Ink.px(6)
 
     Line {
@@ -30,7 +36,7 @@ Column {
         width: row.width
         spacing: Ink.px(8)
         Repeater {
-            model: row.options
+            model: row.standing
             delegate: Choice {
                 required property var modelData
                 objectName: row.name + "_" + modelData.key

@@ -92,7 +92,7 @@ ColumnLayout {
         visible: !part.known && !part.writing
         Repeater {
             model: part.ticket.customers
-            delegate: AbstractButton {
+            delegate: RowButton {
                 id: found
                 required property int index
                 required property string customerId
@@ -105,8 +105,9 @@ ColumnLayout {
                 Accessible.name: name + ", " + detail
                 Keys.onReturnPressed: clicked()
                 Keys.onEnterPressed: clicked()
-                onClicked: {
-                    part.ticket.chooseCustomer(customerId);
+                subject: customerId
+                onPicked: customer => {
+                    part.ticket.chooseCustomer(customer);
                     search.text = "";
                 }
                 background: Rectangle {

@@ -14,7 +14,7 @@ Column {
     Section { width: part.width; text: qsTr("Overnight tests") }
     Repeater {
         model: part.tests
-        delegate: T.AbstractButton {
+        delegate: RowButton {
             id: row
             required property int index
             required property string visitId
@@ -33,7 +33,8 @@ Column {
             Accessible.name: words.filter(text => text.length > 0).join(", ")
             Keys.onReturnPressed: clicked()
             Keys.onEnterPressed: clicked()
-            onClicked: part.opened(visitId)
+            subject: visitId
+            onPicked: visit => part.opened(visit)
 
             background: Rectangle {
                 color: row.down ? Ink.wash : Ink.paper

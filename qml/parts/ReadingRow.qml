@@ -4,7 +4,7 @@ import QtQuick
 import QtQuick.Controls.Basic
 import Counter
 
-AbstractButton {
+RowButton {
     id: row
     required property string analyte
     required property string name
@@ -17,6 +17,7 @@ AbstractButton {
     required property bool chosen
 
     objectName: "reading_" + analyte
+    subject: analyte
     implicitHeight: Math.max(Ink.px(50), implicitContentHeight + Ink.px(10))
     Accessible.role: Accessible.ListItem
     Accessible.name: name + ", " + (value.length > 0 ? value + " " + unit + ", " : "") + standing + (note.length > 0 ? ", " + note : "")

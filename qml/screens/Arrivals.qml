@@ -83,7 +83,7 @@ Item {
             model: screen.desk.arrivals
             boundsBehavior: Flickable.StopAtBounds
             T.ScrollBar.vertical: Bar {}
-            delegate: T.AbstractButton {
+            delegate: RowButton {
                 id: arrival
                 required property int index
                 required property string visitId
@@ -101,7 +101,8 @@ Item {
                 Accessible.name: code + ", " + who + ", " + vessel + ", " + taken + ", " + standing
                 Keys.onReturnPressed: clicked()
                 Keys.onEnterPressed: clicked()
-                onClicked: screen.desk.openVisit(visitId)
+                subject: visitId
+                onPicked: visit => screen.desk.openVisit(visit)
 
                 background: Rectangle {
                     color: arrival.down ? Ink.wash : Ink.paper

@@ -27,12 +27,19 @@ Item {
             }
             Act {
                 id: back
+                property string said
                 objectName: "take_back"
                 anchors { right: parent.right; top: parent.top }
                 visible: screen.bench.takeBackWord.length > 0
                 text: qsTr("Take back")
                 Accessible.name: screen.bench.takeBackWord
-                onClicked: screen.bench.takeBack()
+                // A reading may come in while the finger is on it: only what it said then is taken back.
+                onPressed: said = screen.bench.takeBackWord
+                onClicked: {
+                    if (said.length === 0 || said === screen.bench.takeBackWord)
+                        screen.bench.takeBack();
+                    said = "";
+                }
             }
         }
         TroubleBanner { width: parent.width; text: screen.bench.trouble }
@@ -49,7 +56,7 @@ Item {
         delegate: ReadingRow {
             id: reading
             width: list.width - Ink.px(12)  // beside the bar
-            onClicked: screen.bench.choose(reading.analyte)
+            onPicked: analyte => screen.bench.choose(analyte)
         }
     }
     Item {

@@ -44,6 +44,9 @@ class TapClock : public QObject {
   // Until it holds; the time it took, under that name, is no tap's. A fault where it does not.
   bool wait(const std::string& kind, const Shown& done);
 
+  // What the window says where a tap went wrong.
+  void fault(const std::string& said) { faults_.push_back(said); }
+
   Hand& hand() { return hand_; }
   // Something has gone so wrong that what comes after it says nothing more.
   bool lost() const { return faults_.size() >= kFaults; }

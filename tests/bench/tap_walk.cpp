@@ -120,7 +120,9 @@ void TapWalk::type_reading(const QString& analyte, const QString& number) {
     });
   };
   const auto before = count();
-  clock_.tap("number kept", "pad_enter", [&] { return count() > before; });
+  if (!clock_.tap("number kept", "pad_enter", [&] { return count() > before; }))
+    clock_.fault(analyte.toStdString() + ": " + desk_.bench()->says().toStdString() + "; typed " +
+                 desk_.bench()->typed().toStdString() + " for " + desk_.bench()->analyteName().toStdString());
 }
 
 void TapWalk::at_the_bench() {
