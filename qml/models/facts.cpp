@@ -8,6 +8,7 @@
 
 #include "analysis/panel/names.h"
 #include "qml/models/typed_measure.h"
+#include "qml/models/typed_number.h"
 
 namespace brimline {
 namespace {
@@ -42,14 +43,6 @@ FactRow word_fact(const char* fact, Member member) {
           }};
 }
 
-std::optional<double> typed_number(QString text, bool& sound) {
-  text = text.trimmed().replace(',', '.');
-  sound = true;
-  if (text.isEmpty()) return std::nullopt;
-  const double value = text.toDouble(&sound);
-  return value;
-}
-
 // A typed quantity; `to` and `from` convert to and from the customer's unit.
 template <class Q, class Member>
 FactRow typed_fact(const char* fact, Member member, double low, double high, Q (*from)(double, Units),
@@ -63,16 +56,18 @@ FactRow typed_fact(const char* fact, Member member, double low, double high, Q (
               while (text.endsWith('0')) text.chop(1);
               if (text.endsWith('.')) text.chop(1);
             }
-            return text;
+            return with_own_mark(text);
           },
           [=](Visit& visit, const QString& text, Units usual) -> std::optional<QString> {
-            bool sound = false;
+            bool sound = true;
             const Units units = units_of(visit, usual);
             const std::optional<double> number =
                 typed_number(units == Units::us ? without_thousands(text) : text, sound);
             std::optional<Q> next;
             if (sound && number) next = from(*number, units);
-            const auto end = [&](double base) { return QString::number(to(Q::of(base), units), 'g', 4); };
+            const auto end = [&](double base) {
+              return with_own_mark(QString::number(to(Q::of(base), units), 'g', 4));
+            };
             if (!sound || (next && (next->base() < low || next->base() > high)))
               return say(QT_TRANSLATE_NOOP("facts",
                                            "“%1” cannot be right here; expected a number from %2 to %3."))

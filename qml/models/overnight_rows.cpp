@@ -7,6 +7,7 @@
 
 #include "analysis/panel/analyte.h"
 #include "printing/labels.h"
+#include "qml/models/typed_number.h"
 #include "station/overnight/overnight_result.h"
 #include "station/wording/overnight_words.h"
 
@@ -31,12 +32,12 @@ QString plain_number(double value, int decimals) {
       text.chop(1);
       if (point) break;
     }
-  return text;
+  return with_own_mark(text);
 }
 
 QString value_of(const OvernightReading* reading) {
   if (!reading) return {};
-  QString number = QString::number(reading->value, 'f', reading->value < 10 ? 2 : 1);
+  const QString number = with_own_mark(QString::number(reading->value, 'f', reading->value < 10 ? 2 : 1));
   if (reading->clipped == Clip::above) return QStringLiteral("> ") + number;
   if (reading->clipped == Clip::below) return QStringLiteral("< ") + number;
   return number;

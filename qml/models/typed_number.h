@@ -2,6 +2,7 @@
 // A number as somebody types it, with a point or a comma.
 #pragma once
 
+#include <QLocale>
 #include <QString>
 
 #include <optional>
@@ -16,6 +17,11 @@ inline std::optional<double> typed_number(QString text, bool& sound) {
   const double value = text.toDouble(&is_number);
   sound = sound && is_number;
   return value;
+}
+
+// A number that was written with a point, as the screen's language writes it.
+inline QString with_own_mark(QString number) {
+  return number.replace('.', QLocale().decimalPoint());
 }
 
 }  // namespace brimline

@@ -24,7 +24,7 @@ Grid {
             height: pad.keyHeight
             enabled: pad.point || modelData !== "point"
             opacity: enabled ? 1 : 0
-            text: modelData === "point" ? "." : modelData === "back" ? qsTr("rub out") : modelData
+            text: modelData === "point" ? Qt.locale().decimalPoint : modelData === "back" ? qsTr("rub out") : modelData
             Accessible.name: modelData === "point" ? qsTr("decimal point") : text
             Keys.onReturnPressed: clicked()
             Keys.onEnterPressed: clicked()

@@ -30,7 +30,7 @@ Column {
         Line {
             objectName: "overnight_typed"
             anchors { right: parent.right; rightMargin: Ink.px(4); verticalCenter: parent.verticalCenter }
-            text: panel.test.typed.length > 0 ? panel.test.typed : qsTr("type the number")
+            text: panel.test.typed.length > 0 ? panel.test.typed.replace(".", Qt.locale().decimalPoint) : qsTr("type the number")
             pale: panel.test.typed.length === 0
             font.pixelSize: panel.test.typed.length > 0 ? Ink.px(40) : Ink.body
         }

@@ -44,7 +44,7 @@ Item {
                 Layout.rightMargin: Ink.px(4)
                 Layout.maximumWidth: Ink.px(170)
                 horizontalAlignment: Text.AlignRight
-                text: panel.bench.typed.length > 0 ? panel.bench.typed : qsTr("type the number")
+                text: panel.bench.typed.length > 0 ? panel.bench.typed.replace(".", Qt.locale().decimalPoint) : qsTr("type the number")
                 pale: panel.bench.typed.length === 0
                 font.pixelSize: panel.bench.typed.length > 0 ? Ink.display : Ink.small
                 lineHeight: panel.bench.typed.length > 0 ? 0.9 : 1

@@ -39,6 +39,30 @@ class TwoLanguages : public CounterTest {
   }
 };
 
+TEST_F(TwoLanguages, ANumberHasTheLanguagesOwnMark) {
+  open_counter("2026-06-14T09:00:00-05:00");
+  kiosk_->desk().back()->setShelf("screen");
+  kiosk_->desk().back()->setValue("language", "fr");
+  kiosk_->desk().back()->apply();
+  ASSERT_TRUE(
+      Hand::wait_for([&] { return kiosk_->counter().words().language() == "fr" && kiosk_->window(); }));
+  put_a_visit_on_the_counter("fr");
+  Hand hand(kiosk_->window());  // made anew with the language
+  Ticket& ticket = *kiosk_->desk().ticket();
+  ticket.setFact("volume", "15850,3");
+  EXPECT_EQ(ticket.facts().value("volume"), "15850,3");
+  ticket.setFact("volume", "15850.3");
+  EXPECT_EQ(ticket.facts().value("volume"), "15850,3");
+  kiosk_->desk().setPlace(Desk::Bench);
+  ASSERT_TRUE(Hand::wait_for([&] { return hand.find("pad_point") != nullptr; }));
+  EXPECT_EQ(hand.text_of("pad_point"), ",");
+  kiosk_->desk().bench()->choose("ph");
+  for (const char* key : {"pad_7", "pad_point", "pad_5"}) ASSERT_TRUE(hand.touch(key));
+  EXPECT_EQ(hand.text_of("pad_typed"), "7,5");
+  ASSERT_TRUE(hand.touch("pad_enter"));
+  EXPECT_EQ(kiosk_->counter().visit().bottle.readings.back().value, 7.5);
+}
+
 TEST_F(TwoLanguages, TheScreenSpeaksTheClerksAndTheSheetTheCustomers) {
   open_counter("2026-06-14T09:00:00-05:00");
   kiosk_->desk().back()->setShelf("shop");
