@@ -37,7 +37,7 @@ QString plain_number(double value, int decimals) {
 
 QString value_of(const OvernightReading* reading) {
   if (!reading) return {};
-  const QString number = with_own_mark(QString::number(reading->value, 'f', reading->value < 10 ? 2 : 1));
+  QString number = with_own_mark(QString::number(reading->value, 'f', reading->value < 10 ? 2 : 1));
   if (reading->clipped == Clip::above) return QStringLiteral("> ") + number;
   if (reading->clipped == Clip::below) return QStringLiteral("< ") + number;
   return number;
