@@ -252,6 +252,7 @@ void BackDesk::apply() {
     return;
   }
   if (shelf_ == QLatin1String("products") || shelf_ == QLatin1String("targets")) return keep_files();
+  const Settings before = untouched_.value_or(settings_);  // the listener's act changes them
   if (shelf_ == QLatin1String("listener")) {
     bool uses = false;
     says_ = listener_.act(line_, uses);
@@ -266,7 +267,7 @@ void BackDesk::apply() {
   } else {
     says_ = tr("Kept.");
   }
-  as_before_ = untouched_.value_or(settings_);
+  as_before_ = before;
   keep_settings();
 }
 

@@ -4,19 +4,10 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
-#include <QSaveFile>
+
+#include "qml/models/private_file.h"
 
 namespace brimline {
-namespace {
-
-bool write(const QString& path, const QByteArray& bytes) {
-  const QFile::Permissions mode = QFile::permissions(path);
-  QSaveFile file(path);
-  if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit()) return false;
-  return mode == QFile::Permissions() || QFile::setPermissions(path, mode);
-}
-
-}  // namespace
 
 KeptBefore::Files KeptBefore::read(const QStringList& places) {
   Files out;
@@ -48,7 +39,7 @@ bool KeptBefore::put_back() {
   const Files now = read(places_);
   for (auto file = before_.cbegin(); file != before_.cend(); ++file)
     if (now.value(file.key()) != file.value() || !now.contains(file.key()))
-      done = write(file.key(), file.value()) && done;
+      done = write_privately(file.key(), file.value().toStdString()) && done;
   for (auto file = now.cbegin(); file != now.cend(); ++file)
     if (!before_.contains(file.key())) done = QFile::remove(file.key()) && done;
   if (done) forget();
