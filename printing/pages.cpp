@@ -54,6 +54,18 @@ size_t group_end(const std::vector<Slab>& slabs, size_t first) {
   return std::min(end + 1, slabs.size());
 }
 
+// One past what is not parted from `first`: the rest of its paragraph and, after a heading, the next one.
+size_t unit_end(const std::vector<Slab>& slabs, size_t first, size_t end) {
+  const auto paragraph_end = [&](size_t from) {
+    size_t out = from + 1;
+    while (out < end && slabs[out - 1].goes_on) ++out;
+    return out;
+  };
+  size_t out = paragraph_end(first);
+  while (out < end && slabs[out - 1].heads) out = paragraph_end(out);
+  return out;
+}
+
 double height_of(const std::vector<Slab>& slabs, size_t first, size_t end, bool at_top) {
   double out = 0;
   for (size_t i = first; i < end; ++i)
@@ -79,9 +91,14 @@ std::vector<Page> place(const std::vector<Slab>& slabs, const Margins& margins, 
     const double needed = height_of(slabs, i, end, y == 0);
     const bool fits_a_page = height_of(slabs, i, end, true) <= room;
     if (room > 0 && y > 0 && y + needed > room && fits_a_page && room - y < kMostBlank * room) new_page();
-    for (; i < end; ++i) {
-      if (room > 0 && y > 0 && y + slabs[i].space_before + slabs[i].height > room) new_page();
-      put(slabs[i]);
+    while (i < end) {
+      const size_t after = unit_end(slabs, i, end);
+      const bool fits_one = height_of(slabs, i, after, true) <= room;
+      if (y > 0 && fits_one && y + height_of(slabs, i, after, false) > room) new_page();
+      for (; i < after; ++i) {
+        if (room > 0 && y > 0 && y + slabs[i].space_before + slabs[i].height > room) new_page();
+        put(slabs[i]);
+      }
     }
   }
   used = y;

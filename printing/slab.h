@@ -15,6 +15,8 @@ struct Slab {
   double space_before = 0;  // dropped at the top of a page
   double height = 0;
   bool with_next = false;   // not parted from the next slab by a page's end, where a page can hold both
+  bool goes_on = false;     // a line whose paragraph has another
+  bool heads = false;       // the last line of what stands above a paragraph as its heading
   std::vector<Item> items;  // y from the slab's top
 };
 

@@ -12,7 +12,7 @@ constexpr double kTitleSize = 9.6;
 void SlabBuilder::rule(double thickness, Ink ink) {
   Slab slab;
   slab.height = thickness;
-  slab.with_next = true;
+  slab.with_next = slab.heads = true;
   slab.items.push_back(LineItem{0, thickness / 2, frame_.width, thickness / 2, thickness, ink});
   add(std::move(slab));
 }
@@ -31,7 +31,9 @@ void SlabBuilder::paragraph(const std::vector<TextLine>& lines, const Type& type
   for (size_t i = 0; i < lines.size(); ++i) {
     Slab slab;
     slab.height = leading_of(type);
-    slab.with_next = i + 1 < lines.size() || with_next;
+    slab.goes_on = i + 1 < lines.size();
+    slab.with_next = slab.goes_on || with_next;
+    slab.heads = !slab.goes_on && with_next;
     add_moved(slab.items, lines[i].items, frame_.text_x() + indent, ascent_of(type));
     add(std::move(slab));
   }

@@ -75,7 +75,7 @@ void add_head_line(SlabBuilder& out, const SheetStep& step) {
   slab.items.push_back(text_at(x, ascent_of(clock), order, number));
   x += width_of(order, number) + gap;
   slab.items.push_back(text_at(x, ascent_of(clock), QString::fromStdString(step.when), clock));
-  slab.with_next = true;
+  slab.with_next = slab.heads = true;
   out.add(std::move(slab));
 }
 
@@ -131,6 +131,7 @@ void add_cautions(SlabBuilder& out, const std::string& label, const std::vector<
       const double above = i == 0 ? apart : 0;
       slab.height = leading_of(type) + above;
       slab.with_next = true;
+      slab.goes_on = i + 1 < lines.size();
       slab.items.push_back(
           LineItem{frame.text_x() + bar / 2, 0, frame.text_x() + bar / 2, slab.height, bar, Ink::black});
       add_moved(slab.items, lines[i].items, frame.text_x() + indent, above + ascent_of(type));

@@ -4,6 +4,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "printing/paragraph.h"
 #include "tests/printing/sample_visit.h"
 
@@ -134,6 +136,41 @@ TEST(Pages, AStepIsNotPartedByAPagesEnd) {
       pages_with_it += here;
     }
     EXPECT_EQ(pages_with_it, 1) << step.text;
+  }
+}
+
+// Nor a paragraph, were it in the middle of a list that is longer than a page.
+TEST(Pages, AParagraphIsNotPartedByAPagesEnd) {
+  Sheet sheet = make_sheet(sample_visit(), nullptr, sample_shop(), Words("en"));
+  sheet.findings.clear();
+  for (int i = 0; i < 60; ++i) {
+    std::string text = "Finding" + std::to_string(i);
+    for (int word = 0; word < 22; ++word) text += " tells" + std::to_string(i) + ".";
+    sheet.findings.push_back({text});
+  }
+  for (const Edition& edition : {Edition{Paper::letter}, Edition{Paper::letter, true}, Edition{Paper::a4}}) {
+    const Pages laid = lay_out(sheet, edition);
+    ASSERT_GT(laid.pages.size(), 2u);
+    const QString title = QString::fromStdString(sheet.titles.findings);
+    for (const Page& page : laid.pages) {
+      const auto texts = texts_of(page);
+      const auto at =
+          std::find_if(texts.begin(), texts.end(), [&](const auto& t) { return t.text == title; });
+      const bool alone = at != texts.end() && std::none_of(at, texts.end(), [](const TextItem& text) {
+                           return text.text.startsWith("Finding0");
+                         });
+      EXPECT_FALSE(alone) << "the heading at a page's foot";
+    }
+    for (int i = 0; i < 60; ++i) {
+      size_t pages_with_it = 0;
+      for (const Page& page : laid.pages) {
+        const auto texts = texts_of(page);
+        pages_with_it += std::any_of(texts.begin(), texts.end(), [&](const TextItem& text) {
+          return text.text.contains("tells" + QString::number(i) + ".");
+        });
+      }
+      EXPECT_EQ(pages_with_it, 1u) << i;
+    }
   }
 }
 
