@@ -14,7 +14,8 @@ constexpr double kPointsPerMm = 72 / 25.4;
 constexpr double kPad = 10, kQr = 50;  // points; a QR wants four modules of blank (ISO/IEC 18004)
 constexpr double kHeight = 132;        // of one label, points: about 46 mm
 constexpr double kPageMargin = 42, kRollMargin = 8;  // points
-constexpr Type kCode{15, true, Ink::black}, kDose{20, true, Ink::black}, kText{8.6, false, Ink::black};
+constexpr Type kCode{16, true, Ink::black}, kDose{21, true, Ink::black}, kStock{11.5, true, Ink::black},
+    kText{8.8, false, Ink::black};
 
 std::string number_of(const Words& words, double value) {
   std::string out = words.number(value, value < 1 && value > 0 ? 2 : 1);
@@ -63,7 +64,7 @@ std::vector<Item> items_of(const Label& label, double width) {
   };
   add(label.code, kCode, text_width);
   add(label.dose, kDose, text_width);
-  add(label.stock, Type{10.5, true, Ink::black}, text_width);
+  add(label.stock, kStock, text_width);
   if (!label.code.empty()) {
     add_moved(out, {qr_cells(QString::fromStdString(label.code), kQr)}, width - kPad - kQr, kPad);
     y = std::max(y, kPad + kQr + 2);

@@ -30,8 +30,8 @@ OvernightTest sample_test(bool started) {
   return test;
 }
 
-std::vector<Label> labels(bool started) {
-  return overnight_labels(sample_test(started), sample_visit(), kStart, Words("en"));
+std::vector<Label> labels(bool started, const char* language = "en") {
+  return overnight_labels(sample_test(started), sample_visit(), kStart, Words(language));
 }
 
 TEST(Labels, SayBottleDoseAndWhenItIsRead) {
@@ -58,9 +58,12 @@ QRectF box_of(const Item& item) {
   return out;
 }
 
-TEST(Labels, NothingRunsOverItsOwnLabel) {
+class LabelsIn : public testing::TestWithParam<const char*> {};
+INSTANTIATE_TEST_SUITE_P(Languages, LabelsIn, testing::Values("en", "es", "fr"));
+
+TEST_P(LabelsIn, NothingRunsOverItsOwnLabel) {
   for (const Paper paper : {Paper::letter, Paper::a4, Paper::roll80}) {
-    const Pages pages = lay_out_labels(labels(false), paper);
+    const Pages pages = lay_out_labels(labels(false, GetParam()), paper);
     ASSERT_FALSE(pages.pages.empty());
     int frames = 0;
     for (const Page& page : pages.pages) {
