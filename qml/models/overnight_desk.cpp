@@ -275,13 +275,38 @@ void OvernightDesk::goBack() {
   sayKept(kept);
 }
 
+// The page stays, so that it can be taken up again where it was put away.
 void OvernightDesk::giveUp() {
+  if (!test()) return;
+  const OvernightTest before = *test();
   const auto kept = edit([](OvernightTest& test) {
     test.given_up = test.stage != OvernightStage::result;
     test.stage = OvernightStage::closed;
   });
+  if (!kept) return sayKept(kept);
+  put_away_ = before;
   pads_.erase(of_);
-  if (kept) shown_ = false;
+  say(before.stage == OvernightStage::result
+          ? tr("Put away: the customer was told.")
+          : tr("The test is given up. What was read of it stays on record."));
+}
+
+bool OvernightDesk::canTakeUp() const {
+  return put_away_ && counter_.open() && !test() && counter_.visit().id == put_away_->visit;
+}
+
+void OvernightDesk::takeUp() {
+  if (!canTakeUp()) return;
+  bool another = false;
+  const auto kept = counter_.change_overnight(put_away_->visit, [&](OvernightTest& last) {
+    another = last.number != put_away_->number;
+    // Another counter may have begun one since, or taken this up.
+    if (another || last.stage != OvernightStage::closed) return;
+    last.stage = put_away_->stage;
+    last.given_up = put_away_->given_up;
+  });
+  if (kept) put_away_.reset();
+  if (kept && another) return say(tr("Another test of this bottle was begun meanwhile."));
   sayKept(kept);
 }
 

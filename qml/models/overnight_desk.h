@@ -41,6 +41,7 @@ class OvernightDesk : public QObject {
   Q_PROPERTY(bool canGoOn READ canGoOn NOTIFY changed)
   Q_PROPERTY(QString goOnWord READ goOnWord NOTIFY changed)
   Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed)
+  Q_PROPERTY(bool canTakeUp READ canTakeUp NOTIFY changed)  // what was put away last, by touch
   Q_PROPERTY(bool busy READ busy NOTIFY changed)
   Q_PROPERTY(QString says READ says NOTIFY changed)
   Q_PROPERTY(QString phone READ phone NOTIFY changed)
@@ -72,6 +73,7 @@ class OvernightDesk : public QObject {
   bool canGoOn() const;
   QString goOnWord() const;
   bool canUndo() const;
+  bool canTakeUp() const;
   bool busy() const { return busy_; }
   QString says() const { return says_; }
   QString phone() const;
@@ -90,7 +92,8 @@ class OvernightDesk : public QObject {
   Q_INVOKABLE void setHow(const QString& fact, const QString& key);
   Q_INVOKABLE void keep();
   Q_INVOKABLE void undo();
-  Q_INVOKABLE void giveUp();
+  Q_INVOKABLE void giveUp();  // or told: put away
+  Q_INVOKABLE void takeUp();  // as it was before that
   Q_INVOKABLE void makeLabels(bool print);
 
   // A reading of the instrument that belongs to an overnight test: by its label, or because this page is
@@ -132,6 +135,7 @@ class OvernightDesk : public QObject {
   RowModel bottles_;
   std::map<std::string, Pad> pads_;
   std::string of_;
+  std::optional<OvernightTest> put_away_;  // as it was before
   QString says_;
   bool shown_ = false, busy_ = false;
   BackPool labels_;

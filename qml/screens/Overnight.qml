@@ -9,20 +9,11 @@ Item {
     id: screen
     required property Desk desk
     readonly property OvernightDesk test: desk.overnight
-    property bool sure: false  // the test is given up at the second touch
     readonly property string stage: test.stage
     readonly property var pages: ["bottles", "stock", "pour", "running", "result"]
     signal settled  // something was done: digits and Return go to the pad again
 
     onStageChanged: if (visible) settled()
-
-    Connections {
-        target: screen.test
-        function onChanged() {
-            if (!screen.test.shown)
-                screen.sure = false;
-        }
-    }
 
     RowLayout {
         id: head
@@ -75,14 +66,15 @@ Item {
             objectName: "overnight_give_up"
             visible: screen.stage.length > 0
             implicitHeight: Ink.px(60)
-            text: screen.stage === "result" ? qsTr("Told: put away")
-                : screen.sure ? qsTr("Touch again to give it up") : qsTr("Give it up")
-            onClicked: {
-                if (screen.sure || screen.stage === "result")
-                    screen.test.giveUp();
-                else
-                    screen.sure = true;
-            }
+            text: screen.stage === "result" ? qsTr("Told: put away") : qsTr("Give it up")
+            onClicked: screen.test.giveUp()
+        }
+        Act {
+            objectName: "overnight_take_up"
+            visible: screen.test.canTakeUp
+            implicitHeight: Ink.px(60)
+            text: qsTr("Undo")
+            onClicked: screen.test.takeUp()
         }
         Item { Layout.fillWidth: true }
         Act {
@@ -110,7 +102,6 @@ Item {
             enabled: screen.test.canGoOn
             text: screen.test.goOnWord
             onClicked: {
-                screen.sure = false;
                 if (screen.stage === "result")
                     screen.desk.place = 4;
                 else

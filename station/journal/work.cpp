@@ -141,7 +141,7 @@ struct Doing {
     if (!test) return tl::unexpected(broken(test.error().front().what));
     if (!content.contains("before")) return done(store.begin_overnight(*test));
     std::optional<StoreError> wrong;
-    const auto changed = store.change_overnight(subject, [&](OvernightTest& there) {
+    const auto edit = [&](OvernightTest& there) {
       const auto joint = joined(content.at("before"), after, overnight_to_json(there), ours_win);
       if (!joint) {
         wrong = clash_error(joint.error());
@@ -152,7 +152,9 @@ struct Doing {
         there = std::move(*read);
       else
         wrong = broken(read.error().front().what);
-    });
+    };
+    // Of that test, though another counter has begun one after it.
+    const auto changed = store.change_overnight(subject, edit, test->number);
     if (wrong) return tl::unexpected(*wrong);
     return done(changed);
   }

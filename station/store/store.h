@@ -81,10 +81,12 @@ class Store {
   Stored<void> once(const std::string& id, const std::function<Stored<void>()>& work);
 
   // Overnight tests: a visit has one at a time, its last counts. `begin_overnight` gives it its number;
-  // `edit` is handed the test as it is stored now, so that two counters lose nothing of each other's.
+  // `edit` is handed the test as it is stored now, so that two counters lose nothing of each other's. One
+  // that has a later after it keeps its stage: it is not begun again.
   Stored<OvernightTest> begin_overnight(const OvernightTest& test);
   Stored<OvernightTest> change_overnight(const std::string& visit_id,
-                                         const std::function<void(OvernightTest&)>& edit);
+                                         const std::function<void(OvernightTest&)>& edit,
+                                         std::optional<int> number = {});
   Stored<std::optional<OvernightTest>> overnight(const std::string& visit_id);
   Stored<std::vector<OvernightTest>> open_overnights();
 

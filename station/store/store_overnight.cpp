@@ -36,11 +36,19 @@ std::vector<OvernightTest> tests_of(Connection& c, const Rows& rows) {
   return out;
 }
 
-std::optional<OvernightTest> last_of(Connection& c, const std::string& visit_id) {
-  auto found = tests_of(c, c.ask(std::string(kColumns) + "visit_id = ? ORDER BY number DESC LIMIT 1",
-                                 {Connection::value(visit_id)}));
+std::optional<OvernightTest> first_of(std::vector<OvernightTest> found) {
   if (found.empty()) return std::nullopt;
   return std::move(found.front());
+}
+
+std::optional<OvernightTest> last_of(Connection& c, const std::string& visit_id) {
+  return first_of(tests_of(c, c.ask(std::string(kColumns) + "visit_id = ? ORDER BY number DESC LIMIT 1",
+                                    {Connection::value(visit_id)})));
+}
+
+std::optional<OvernightTest> numbered(Connection& c, const std::string& visit_id, int number) {
+  return first_of(tests_of(c, c.ask(std::string(kColumns) + "visit_id = ? AND number = ?",
+                                    {Connection::value(visit_id), number})));
 }
 
 }  // namespace
@@ -63,10 +71,13 @@ Stored<OvernightTest> Store::begin_overnight(const OvernightTest& test) {
 }
 
 Stored<OvernightTest> Store::change_overnight(const std::string& visit_id,
-                                              const std::function<void(OvernightTest&)>& edit) {
+                                              const std::function<void(OvernightTest&)>& edit,
+                                              std::optional<int> number) {
   Connection& c = *connection_;
   return c.transact(Access::write, [&] {
     auto test = last_of(c, visit_id);
+    const bool superseded = test && number && *number != test->number;
+    if (superseded) test = numbered(c, visit_id, *number);
     if (!test || c.failed()) {
       c.fail({StoreTrouble::refused, "visit " + visit_id + " has no overnight test"});
       return OvernightTest{};
@@ -75,6 +86,10 @@ Stored<OvernightTest> Store::change_overnight(const std::string& visit_id,
     edit(*test);
     test->visit = before.visit;
     test->number = before.number;
+    if (superseded) {
+      test->stage = before.stage;
+      test->given_up = before.given_up;
+    }
     if (!comes_back(*test))
       c.fail({StoreTrouble::refused, "the overnight test has no written form"});
     else if (*test != before)

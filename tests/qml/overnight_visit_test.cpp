@@ -234,10 +234,34 @@ TEST_F(OvernightVisit, AReadingIsTakenBackByKeyboard) {
   EXPECT_TRUE(test().readings.front().withdrawn);
   EXPECT_EQ(standing(test(), 2, OvernightDue::hour, "free_chlorine"), nullptr);
   EXPECT_TRUE(hand_->text_of("overnight_pad_name").startsWith("Bottle 3"));
-  ASSERT_TRUE(hand_->press("overnight_give_up"));
-  EXPECT_FALSE(kiosk_->counter().overnights().empty());  // once is not enough
+}
+
+TEST_F(OvernightVisit, ATestGivenUpIsTakenUpAgainAsItWas) {
+  known_customer();
+  open_counter(kMorning);
+  used_up_bottle("B-1012");
+  set_up();
+  ASSERT_TRUE(hand_->press("cell_2_hourFree"));
+  type_number(1.5);
+  const OvernightTest before = test();
   ASSERT_TRUE(hand_->press("overnight_give_up"));
   EXPECT_TRUE(kiosk_->counter().overnights().empty());
+  EXPECT_EQ(desk().stage(), "");
+  ASSERT_TRUE(hand_->press("overnight_take_up"));
+  EXPECT_EQ(test(), before);
+  EXPECT_EQ(desk().stage(), "running");
+  EXPECT_EQ(hand_->find("overnight_take_up"), nullptr);
+  EXPECT_TRUE(hand_->text_of("overnight_pad_name").startsWith("Bottle 1"));
+  // not over another one, begun and closed since at another counter
+  ASSERT_TRUE(hand_->press("overnight_give_up"));
+  Records& records = kiosk_->counter().records();
+  OvernightTest next;
+  next.visit = before.visit;
+  ASSERT_TRUE(records.begin_overnight(next));
+  ASSERT_TRUE(records.change_overnight(next.visit, [](auto& test) { test.stage = OvernightStage::closed; }));
+  ASSERT_TRUE(hand_->press("overnight_take_up"));
+  EXPECT_TRUE(desk().says().contains("Another test")) << desk().says().toStdString();
+  EXPECT_TRUE(records.overnights().empty());
 }
 
 TEST_F(OvernightVisit, TheInstrumentFillsTheMarkedPlace) {

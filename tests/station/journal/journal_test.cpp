@@ -135,6 +135,40 @@ TEST_F(Journal, TheCounterGoesOnWhileTheServerIsAway) {
   EXPECT_EQ(a->courier->ask<int>([](Store&) -> Stored<int> { return 1; }), 1);
 }
 
+// A test taken up again at one counter while another began and closed the next: each keeps what is its own.
+TEST_F(Journal, AnEarlierOvernightTestIsNotBegunAgain) {
+  auto a = counter("a.db");
+  ASSERT_TRUE(a->store->write(work::begin(fresh("J-9"))));
+  OvernightTest first;
+  first.visit = "J-9";
+  ASSERT_TRUE(a->store->write(work::overnight(std::nullopt, first)));
+  OvernightTest given_up = first;
+  given_up.stage = OvernightStage::closed;
+  given_up.given_up = true;
+  ASSERT_TRUE(a->store->write(work::overnight(first, given_up)));
+  ASSERT_TRUE(a->carried());
+  wire_->cut();
+  ASSERT_TRUE(soon([&] { return a->courier->state().away; }));
+  OvernightTest taken_up = given_up;
+  taken_up.stage = OvernightStage::running;
+  taken_up.given_up = false;
+  taken_up.check_mg_l = 1.9;
+  ASSERT_TRUE(a->store->write(work::overnight(given_up, taken_up)));
+  EXPECT_EQ(a->own->overnight("J-9").value(), taken_up);
+  EXPECT_EQ(shared_->begin_overnight(first).value().number, 2);
+  ASSERT_TRUE(
+      shared_->change_overnight("J-9", [](OvernightTest& test) { test.stage = OvernightStage::closed; }));
+  const auto second = shared_->overnight("J-9").value();
+  wire_->mend();
+  ASSERT_TRUE(a->carried());
+  EXPECT_EQ(shared_->overnight("J-9").value(), second);
+  EXPECT_THAT(shared_->open_overnights().value(), IsEmpty());
+  const auto kept = shared_->change_overnight(
+      "J-9", [](OvernightTest&) {}, 1);
+  ASSERT_TRUE(kept);
+  EXPECT_EQ(kept->check_mg_l, 1.9) << "what was done of the first is not lost";
+}
+
 // Work is signed by who did it, and when, however late it is carried.
 TEST_F(Journal, WorkIsSignedByWhoDidIt) {
   auto a = counter("a.db");
