@@ -91,18 +91,17 @@ void each_page(Kiosk& kiosk, const std::function<void(const QString& name)>& see
     volume_page("volume", "rounded_ends", {"10.5", "5", "1.2", "2.1", "4"});
     volume_page("volume_meter", "meter", {"135000", "120000"});
   }
-  desk.setPlace(Desk::Findings);
-  if (auto* numbers = kiosk.window()->findChild<QObject*>("findings_page")) {
+  const auto behind = [&](Desk::Place place, const char* page, const QString& name) {
+    desk.setPlace(place);
+    auto* numbers = kiosk.window()->findChild<QObject*>(page);
+    if (!numbers) return;
     numbers->setProperty("behind", true);
-    rest_and_see("numbers");
+    rest_and_see(name);
     numbers->setProperty("behind", false);
-  }
-  desk.setPlace(Desk::TakeHome);
-  if (auto* numbers = kiosk.window()->findChild<QObject*>("take_home_page")) {
-    numbers->setProperty("behind", true);
-    rest_and_see("dose_numbers");
-    numbers->setProperty("behind", false);
-  }
+  };
+  behind(Desk::Findings, "findings_page", "numbers");
+  behind(Desk::TakeHome, "take_home_page", "dose_numbers");
+  behind(Desk::ThenNow, "then_page", "then_numbers");
   desk.hand()->open(1);
   if (desk.hand()->step() > 0) {
     desk.hand()->setShare(0.75);

@@ -4,6 +4,7 @@
 #include "analysis/panel/analyte.h"
 #include "qml/models/clock_face.h"
 #include "qml/models/facts.h"
+#include "qml/models/then_numbers.h"
 #include "station/compare/plan_answer.h"
 #include "station/compare/volume_words.h"
 
@@ -78,6 +79,7 @@ void ThenDesk::refresh() {
     changes_.replace({});
     explanations_.replace({});
     answers_.replace({});
+    numbers_.clear();
     emit changed();
     return;
   }
@@ -174,6 +176,7 @@ void ThenDesk::show(int request, const Comparison& comparison, const std::option
   for (const Explanation& explanation : comparison.explanations)
     sentences.append({{"sentence", q(explanation.text)}});
   explanations_.replace(sentences);
+  numbers_ = then_number_rows(counter_.words(), comparison, volume, counter_.visit());
   emit changed();
 }
 

@@ -26,6 +26,7 @@ class ThenDesk : public QObject {
   Q_PROPERTY(brimline::RowModel* explanations READ explanations CONSTANT)
   Q_PROPERTY(brimline::RowModel* answers READ answers CONSTANT)  // of the plan of then, a finding each
   Q_PROPERTY(brimline::YearChart* year READ year CONSTANT)
+  Q_PROPERTY(QVariantList numbers READ numbers NOTIFY changed)  // behind them, as NumberList shows
   // What the water's answers over the whole history say of the volume, or where the one on file came from.
   Q_PROPERTY(QString volumeSays READ volumeSays NOTIFY changed)
   Q_PROPERTY(QString lessonSays READ lessonSays NOTIFY changed)
@@ -46,6 +47,7 @@ class ThenDesk : public QObject {
   RowModel* explanations() { return &explanations_; }
   RowModel* answers() { return &answers_; }
   YearChart* year() { return &year_; }
+  QVariantList numbers() const { return numbers_; }
   QString volumeSays() const;
   QString lessonSays() const;
   bool canTakeVolume() const;
@@ -69,6 +71,7 @@ class ThenDesk : public QObject {
   Counter& counter_;
   RowModel changes_, explanations_, answers_;
   YearChart year_;
+  QVariantList numbers_;
   QString earlier_, trouble_;
   std::optional<VolumeFound> volume_;
   decltype(Services::compare) compare_;

@@ -8,6 +8,7 @@ import Counter
 Flickable {
     id: page
     property var numbers: []  // {name, number, detail}
+    property string about: ""  // of them all
     readonly property bool narrow: width < Ink.px(800)
     readonly property real first: Ink.px(narrow ? 130 : 190)
     readonly property real second: Ink.px(narrow ? 180 : 230)
@@ -24,7 +25,7 @@ Flickable {
             width: parent.width
             bottomPadding: Ink.px(10)
             font.pixelSize: Ink.small
-            text: qsTr("Behind ± stands one standard deviation: of a hundred such readings about sixty-eight lie that near.")
+            text: (page.about.length > 0 ? page.about + " " : "") + qsTr("Behind ± stands one standard deviation: of a hundred such readings about sixty-eight lie that near.")
         }
         Repeater {
             model: page.numbers

@@ -8,14 +8,28 @@ import Counter
 
 Item {
     id: screen
+    objectName: "then_page"
     required property Desk desk
     readonly property ThenDesk then: desk.then
+    property bool behind: false  // the numbers, in place of the words
+    readonly property bool counts: behind && then.numbers.length > 0
 
     ColumnLayout {
         anchors { fill: parent; margins: Ink.margin; topMargin: Ink.px(24); bottomMargin: Ink.px(16) }
         spacing: Ink.px(14)
 
-        Title { objectName: "then_title"; Layout.fillWidth: true; text: screen.then.title }
+        RowLayout {
+            Layout.fillWidth: true
+            spacing: Ink.room
+            Title { objectName: "then_title"; Layout.fillWidth: true; text: screen.then.title }
+            Act {
+                objectName: "then_numbers"
+                implicitHeight: Ink.px(60)
+                enabled: screen.then.numbers.length > 0
+                text: screen.behind ? qsTr("The words") : qsTr("The numbers")
+                onClicked: screen.behind = !screen.behind
+            }
+        }
         ChoiceRow {
             Layout.fillWidth: true
             visible: options.length > 1
@@ -42,11 +56,19 @@ Item {
                 wrapMode: Text.WrapAtWordBoundaryOrAnywhere
             }
         }
+        NumberList {
+            objectName: "then_number_list"
+            visible: screen.counts
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            numbers: screen.then.numbers
+            about: qsTr("What was expected: the earlier reading, moved by what was told, drained and lost. Its ± comes from both readings, the volume, and weeks of evaporation and splash.")
+        }
         Flickable {
             id: page
             Layout.fillWidth: true
             Layout.fillHeight: true
-            visible: screen.then.changes.count > 0
+            visible: screen.then.changes.count > 0 && !screen.counts
             contentHeight: column.implicitHeight
             clip: true
             boundsBehavior: Flickable.StopAtBounds

@@ -50,6 +50,7 @@ ReadingChange change_of(const Pair& pair, double volume_sd, const Words& words) 
   change.expected = std::max(0.0, pair.expected());
   change.expected_sd = pair.expected_sd(volume_sd);
   change.verdict = judge(pair, volume_sd);
+  change.dose_unknown = pair.amount_missing;
   if (const AnalyteKind* kind = find_analyte(pair.analyte))
     change.text = words.say(
         "compare", sentence(change.verdict, pair.told_any),

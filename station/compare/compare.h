@@ -26,6 +26,7 @@ struct ReadingChange {
   double expected = 0;     // earlier, told doses and drains; where a dose moves it, water found replaced too
   double expected_sd = 0;  // of later less expected: both readings, volume, weeks of evaporation and splash
   ChangeVerdict verdict = ChangeVerdict::as_expected;
+  bool dose_unknown = false;  // one that moves it has no amount, or the volume is not on file
   std::string text;
 };
 

@@ -131,8 +131,7 @@ std::optional<Pair> pair_of(std::span<const Visit> visits, const CheckedValue& n
     if (!before) continue;
     Pair pair = told_from(visits, i, now.analyte, *before, now.measured());
     pair.drift_sd = drift_of(now.analyte, before->value, pair.days);
-    const bool open_air =
-        visits.back().vessel.place != Place::indoor && kind_of(visits.back().vessel) == VesselKind::pool;
+    const bool open_air = in_the_open(visits.back().vessel);
     if (pair.fill_read && is_total(pair.analyte))
       pair.evaporated = (open_air ? kEvaporatedOutdoor : kEvaporatedIndoor) * pair.fill.value *
                         std::clamp(pair.days / 30, 0.0, 6.0);
@@ -199,6 +198,10 @@ double Pair::distance(double relative_volume_sd) const {
 
 std::optional<Instant> time_of(const Visit& visit) {
   return visit.bottle.taken_at ? visit.bottle.taken_at : visit.bottle.tested_at;
+}
+
+bool in_the_open(const Vessel& vessel) {
+  return vessel.place != Place::indoor && kind_of(vessel) == VesselKind::pool;
 }
 
 double relative_volume_sd(const Vessel& vessel) {

@@ -41,6 +41,7 @@ struct Pair {
 // Share of the volume that evaporates a month: 50 to 80 inches a year off pools of 60 inches would be 7 to 11
 // % in a dry summer (trade study); half of that for any month in the open is common practice, no source.
 inline constexpr double kEvaporatedOutdoor = 0.04, kEvaporatedIndoor = 0.01;
+bool in_the_open(const Vessel& vessel);  // a pool not told to be indoors; spas have covers
 
 // Every analyte of the last visit that an earlier one holds too, unclipped in both.
 std::vector<Pair> pairs_of(std::span<const Visit> visits);

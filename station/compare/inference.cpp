@@ -54,7 +54,7 @@ Leg leg_of(std::span<const Visit> visits, const Known& known, const Known& read)
   leg.months = days / 30;
   leg.chlorine = vessel.sanitizer && is_chlorine(*vessel.sanitizer);
   leg.salt_cell = vessel.sanitizer == Sanitizer::salt_chlorine;
-  leg.indoor = vessel.place == Place::indoor || kind_of(vessel) != VesselKind::pool;
+  leg.indoor = !in_the_open(vessel);
   leg.small_and_warm = kind_of(vessel) != VesselKind::pool;
   leg.after_storm = later.bottle.occasion == Occasion::after_storm;
   const auto& signs = later.bottle.signs;

@@ -56,6 +56,33 @@ TEST_F(FurnishedCounter, EveryDoseAndPredictionSaysWhereItComesFrom) {
   EXPECT_EQ(numbers.back(), QString("%1 %").arg(std::lround(plan.proof->in_target * 100)));
 }
 
+// Each expectation of Then and now with its error: the verdict beside it follows from the two.
+TEST_F(FurnishedCounter, EveryExpectationSaysWhereItComesFrom) {
+  ASSERT_NO_FATAL_FAILURE(open_furnished("en"));
+  ASSERT_TRUE(kiosk_->counter().open(visit_));
+  kiosk_->desk().setPlace(Desk::ThenNow);
+  ThenDesk& then = *kiosk_->desk().then();
+  ASSERT_TRUE(Hand::wait_for([&] { return then.changes()->count() > 0; }, 10000));
+  ASSERT_TRUE(hand_->touch("then_numbers"));
+  EXPECT_NE(hand_->find("then_number_list"), nullptr);
+  const QVariantList rows = then.numbers();
+  ASSERT_GT(rows.size(), then.changes()->count());
+  for (int i = 0; i < then.changes()->count(); ++i) {
+    const QVariantMap row = rows[i].toMap(), change = then.changes()->row(i);
+    EXPECT_EQ(row["name"], change["name"]);
+    const QStringList parts = row["number"].toString().split(" ± ");
+    ASSERT_EQ(parts.size(), 2) << row["number"].toString().toStdString();
+    const double expected = parts[0].toDouble(), sd = parts[1].section(' ', 0, 0).toDouble();
+    ASSERT_GT(sd, 0) << row["name"].toString().toStdString();
+    const double away = std::abs(change["now"].toString().toDouble() - expected) / sd;
+    const QString detail = row["detail"].toString();
+    if (away > 1.7 && away < 2.3) continue;  // where what is shown is rounded
+    EXPECT_EQ(detail.contains("as expected, within 1.96"), away < 2) << away << detail.toStdString();
+  }
+  ASSERT_TRUE(hand_->touch("then_numbers"));
+  EXPECT_EQ(hand_->find("then_number_list"), nullptr);
+}
+
 // The clerk's language to the last word: no name or number of the comparison stays English.
 TEST_F(FurnishedCounter, ThenAndNowSpeaksTheClerksLanguage) {
   ASSERT_NO_FATAL_FAILURE(open_furnished("fr"));
