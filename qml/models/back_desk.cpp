@@ -194,7 +194,7 @@ void BackDesk::refresh() {
 void BackDesk::refreshRows() {
   QList<QVariantMap> rows;
   if (shelf_ == QLatin1String("instrument"))
-    rows = instrument_rows(settings_.lines[line_].profile, profiles_);
+    rows = instrument_rows(settings_.lines[line_].profile, profiles_, counter_.words());
   if (shelf_ == QLatin1String("products")) rows = product_form_.rows();
   if (shelf_ == QLatin1String("targets")) rows = target_form_.rows();
   if (shelf_ == QLatin1String("listener")) rows = listener_.rows();
@@ -284,7 +284,8 @@ void BackDesk::keep_settings() {
 void BackDesk::keep_files() {
   const QDir folder = QFileInfo(file_).dir();
   before_.remember({folder.filePath("shelf"), folder.filePath("targets.toml")});
-  says_ = shelf_ == QLatin1String("products") ? product_form_.keep() : target_form_.keep();
+  const Words& words = counter_.words();
+  says_ = shelf_ == QLatin1String("products") ? product_form_.keep(words) : target_form_.keep(words);
   before_.settle();
   refresh();
   emit saysChanged();

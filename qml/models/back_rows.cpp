@@ -9,6 +9,7 @@
 #include "devices/profile.h"
 #include "qml/models/choices.h"
 #include "qml/models/form_field.h"
+#include "station/wording/fault_words.h"
 
 namespace brimline {
 namespace {
@@ -82,12 +83,12 @@ QVariantList code_choices() {
   return out;
 }
 
-QList<QVariantMap> instrument_rows(const QString& profile_id, const QString& folder) {
+QList<QVariantMap> instrument_rows(const QString& profile_id, const QString& folder, const Words& words) {
   QList<QVariantMap> rows;
   // A draft that is not finished, or a file with a slip: where, and what was expected.
   for (const Fault& fault : profiles_in(folder.toStdString()).faults)
     rows.append({{"name", say(QT_TRANSLATE_NOOP("back", "Not used"))},
-                 {"detail", q(fault.text())},
+                 {"detail", q(fault_words(words, fault))},
                  {"number", QString()}});
   const auto profile = load_profile(profile_id.toStdString());
   if (!profile) return rows;

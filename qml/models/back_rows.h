@@ -7,11 +7,12 @@
 
 #include "analysis/panel/analyte.h"
 #include "qml/models/settings.h"
+#include "station/wording/words.h"
 
 namespace brimline {
 
 // Of the profile, by its key: methods and ranges; before them what of `folder` cannot be used.
-QList<QVariantMap> instrument_rows(const QString& profile, const QString& folder);
+QList<QVariantMap> instrument_rows(const QString& profile, const QString& folder, const Words& words);
 // "photometer, spread 0.05 and 2 %; from memory"
 QString method_words(const AnalyteKind& kind, const MethodKind& method);
 QList<QVariantMap> method_rows();  // how each reading may be taken

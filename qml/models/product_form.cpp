@@ -7,6 +7,7 @@
 #include "qml/models/choices.h"
 #include "qml/models/form_field.h"
 #include "qml/models/typed_number.h"
+#include "station/wording/fault_words.h"
 
 namespace brimline {
 namespace {
@@ -154,7 +155,7 @@ bool ProductForm::show_barcode(const QString& code) {
   return false;
 }
 
-QString ProductForm::keep() {
+QString ProductForm::keep(const Words& words) {
   const auto text = [&](const char* key) {
     return form_.value(QString::fromLatin1(key)).toString().trimmed();
   };
@@ -164,7 +165,8 @@ QString ProductForm::keep() {
   if (text("product_there") == QLatin1String("no")) {
     const auto removed = remove_product(folder_, p.id);
     if (!removed)
-      return say(QT_TRANSLATE_NOOP("products", "Not kept: %1")).arg(q(removed.error().front().text()));
+      return say(QT_TRANSLATE_NOOP("products", "Not kept: %1"))
+          .arg(q(fault_words(words, removed.error().front())));
     form_ = blank_form();
     return say(QT_TRANSLATE_NOOP("products", "%1 is off the shelf: no plan names it.")).arg(q(p.name));
   }
@@ -194,7 +196,8 @@ QString ProductForm::keep() {
     p.cautions.push_back(line.trimmed().toStdString());
   p.source = text("product_source").isEmpty() ? "the product's label" : text("product_source").toStdString();
   if (const auto kept = keep_product(folder_, p); !kept)
-    return say(QT_TRANSLATE_NOOP("products", "Not kept: %1")).arg(q(kept.error().front().text()));
+    return say(QT_TRANSLATE_NOOP("products", "Not kept: %1"))
+        .arg(q(fault_words(words, kept.error().front())));
   show(p);
   return say(QT_TRANSLATE_NOOP("products", "%1 is kept. The next plan knows it.")).arg(q(p.name));
 }

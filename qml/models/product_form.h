@@ -8,6 +8,7 @@
 #include <string>
 
 #include "station/shelf/shop_shelf.h"
+#include "station/wording/words.h"
 
 namespace brimline {
 
@@ -25,7 +26,7 @@ class ProductForm {
   // Shows what stands in the file now.
   void again() { set("product", form_.value("product").toString()); }
   // What is said once it is kept, or why it is not.
-  QString keep();
+  QString keep(const Words& words);
 
  private:
   void show(const Product& product);

@@ -8,6 +8,7 @@
 
 #include "qml/models/form_field.h"
 #include "station/records/tables_out.h"
+#include "station/wording/fault_words.h"
 
 namespace brimline {
 namespace {
@@ -78,7 +79,9 @@ QList<QVariantMap> TablesForm::rows() {
   count(tr("Readings"), import_->counts.readings);
   const auto remarks = [&](const QString& name, const ImportRemarks& list) {
     for (size_t i = 0; i < std::min(kShownFaults, list.list().size()); ++i)
-      out.append({{"name", name}, {"detail", q(list.list()[i].text())}, {"number", QString()}});
+      out.append({{"name", name},
+                  {"detail", q(fault_words(counter_.words(), list.list()[i]))},
+                  {"number", QString()}});
     if (list.count() > kShownFaults)
       out.append({{"name", name},
                   {"detail", tr("and %1 more").arg(list.count() - kShownFaults)},

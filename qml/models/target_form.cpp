@@ -10,6 +10,7 @@
 #include "qml/models/form_field.h"
 #include "qml/models/typed_number.h"
 #include "station/plan/shop_targets.h"
+#include "station/wording/fault_words.h"
 
 namespace brimline {
 namespace {
@@ -165,7 +166,7 @@ bool TargetForm::set(const QString& key, const QString& text) {
   return key == QLatin1String("target_whose");
 }
 
-QString TargetForm::keep() {
+QString TargetForm::keep(const Words& words) {
   const auto text = [&](const char* key) {
     return form_.value(QString::fromLatin1(key)).toString().trimmed();
   };
@@ -182,7 +183,7 @@ QString TargetForm::keep() {
       own->source.clear();  // the numbers are no longer that source's
   }
   if (const auto kept = keep_target(file_, row, own); !kept)
-    return say(QT_TRANSLATE_NOOP("targets", "Not kept: %1")).arg(q(kept.error().front().text()));
+    return say(QT_TRANSLATE_NOOP("targets", "Not kept: %1")).arg(q(fault_words(words, kept.error().front())));
   show(row);
   return say(QT_TRANSLATE_NOOP("targets", "Kept. The next plan goes by it."));
 }

@@ -7,6 +7,8 @@
 
 #include <string>
 
+#include "station/wording/words.h"
+
 namespace brimline {
 
 class TargetForm {
@@ -21,7 +23,7 @@ class TargetForm {
   // Shows what stands in the file now.
   void again() { set("target_row", form_.value("target_row").toString()); }
   // What is said once it is kept, or why it is not.
-  QString keep();
+  QString keep(const Words& words);
 
  private:
   void show(size_t row);

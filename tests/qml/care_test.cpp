@@ -270,7 +270,7 @@ TEST_F(CareAtTheCounter, WritesTablesAndBringsThemIn) {
   act("tables", {{"tables_customers", path("others.csv")}});
   ASSERT_TRUE(said("cannot be taken: 1")) << back().says().toStdString();
   EXPECT_EQ(back().rows()->row(0).value("number").toString(), "1 new");
-  EXPECT_TRUE(back().rows()->row(4).value("detail").toString().contains("others.csv:3"));
+  EXPECT_TRUE(back().rows()->row(4).value("detail").toString().contains("others.csv, line 3"));
   EXPECT_EQ(kiosk_->counter().records().customers("Two").size(), 0u);
   EXPECT_EQ(back().actWord(), "Keep the sound lines");
   back().apply();

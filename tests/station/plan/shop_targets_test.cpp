@@ -6,6 +6,7 @@
 
 #include <fstream>
 
+#include "station/wording/fault_words.h"
 #include "tests/station/plan/household.h"
 #include "tests/support/run_program.h"
 
@@ -54,6 +55,8 @@ TEST(ShopTargets, FaultsNameFileAndLine) {
   const auto own = targets_named(file);
   ASSERT_FALSE(own);
   EXPECT_NE(own.error().front().text().find("own.toml:"), std::string::npos);
+  EXPECT_EQ(fault_sentence(Words("fr"), own.error().front().what), "`low` est au-dessus de `high`");
+  EXPECT_TRUE(fault_sentence(Words("es"), own.error().front().expected));
   EXPECT_FALSE(targets_named((folder / "none.toml").string()));
   EXPECT_TRUE(targets_named("california"));
 }

@@ -6,6 +6,7 @@
 #include "station/records/moments.h"
 #include "station/records/tables_out.h"
 #include "station/store/joining.h"
+#include "station/wording/fault_words.h"
 #include "tests/station/store/workshop.h"
 
 namespace brimline::tests {
@@ -22,7 +23,20 @@ class ImportTest : public StoreTest {
     EXPECT_TRUE(import) << import.error().text;
     for (const Fault& fault : import->faults.list()) said_ += fault.text() + "\n";
     for (const Fault& fault : import->notes.list()) noted_ += fault.text() + "\n";
+    for (const ImportRemarks* list : {&import->faults, &import->notes})
+      for (const Fault& fault : list->list()) expect_every_language(fault);
     return std::move(*import);
+  }
+  // No half of it stays English on a Spanish or French screen.
+  static void expect_every_language(const Fault& fault) {
+    for (const char* language : {"es", "fr"})
+      for (const std::string& half : {fault.what, fault.expected}) {
+        const auto sentence = fault_sentence(Words(language), half);
+        ASSERT_TRUE(sentence) << fault.text();
+        if (half != "-") {
+          EXPECT_NE(*sentence, half) << language;
+        }
+      }
   }
   mutable std::string said_, noted_;
 };
@@ -90,6 +104,38 @@ TEST_F(ImportTest, TheSameFileTwiceKeepsNothingTwice) {
   EXPECT_EQ((*visits)[0].bottle.taken_at->text(), "2025-06-14T10:00:00+02:00");
   // 1 °dH is 10 mg/L CaO, 17.85 mg/L CaCO3 (DIN 38409-6).
   EXPECT_NEAR((*visits)[0].bottle.readings[1].value, 5 * 17.848, 0.01);
+}
+
+TEST_F(ImportTest, WhatIsWrongWithAWholeTableIsToldInEveryLanguage) {
+  auto store = Store::open(url()).value();
+  const std::string head = "name,phone\n";
+  const std::string tables[] = {"",
+                                "name,name\nA,B\n",
+                                head + std::string("A\0B,1\n", 6),
+                                head + "Andr\xE9,1\n",
+                                head + "\"open,1\n",
+                                head + "\"a\"b,1\n",
+                                head + std::string(2'000'000, 'x'),
+                                std::string(1'000'000, ','),
+                                head + "A,1,2\n",
+                                head + "A\n"};
+  for (const std::string& table : tables) {
+    said_.clear();
+    looked_through(store, {{file("whole.csv", table)}, {}});
+    EXPECT_NE(said_, "") << table.substr(0, 40);
+  }
+  EXPECT_EQ(fault_words(Words("fr"), {"p.csv", 3, "`volume` is `13.208,6`", "a number"}),
+            "p.csv, ligne 3\u00a0: `volume` est `13.208,6`\u202f; attendu\u00a0: un nombre");
+  const Words french("fr");
+  EXPECT_EQ(fault_sentence(french, "`low` is text"), "`low` est du texte");
+  // What looks like a place for a value, or is a sentence itself, stays what was written.
+  EXPECT_EQ(fault_sentence(french, "`%1` is `%2`"), "`%1` est `%2`");
+  EXPECT_EQ(fault_sentence(french, "column `text` stands twice"), "la colonne `text` est là deux fois");
+  // Nothing becomes French by half.
+  EXPECT_EQ(fault_sentence(french, "`stop_bits` is not usual"), std::nullopt);
+  EXPECT_EQ(fault_sentence(french, "no such sentence"), std::nullopt);
+  EXPECT_EQ(fault_words(french, {"a.toml", 1, "`stop_bits` is not usual", "a number"}),
+            "a.toml:1: `stop_bits` is not usual; expected a number");
 }
 
 TEST_F(ImportTest, EveryLineThatIsWrongIsToldWithItsPlace) {
