@@ -28,6 +28,7 @@ TEST_F(ListenerAtTheCounter, FindsUsesAndDraftsAnInstrument) {
   back().setShelf("listener");
   back().apply();
   EXPECT_TRUE(back().says().contains("port")) << back().says().toStdString();
+  const auto before = kiosk_->desk().settings().lines;
   back().setValue("listen_port", port);
   photometer_.write("measure\n");
   back().apply();
@@ -35,10 +36,18 @@ TEST_F(ListenerAtTheCounter, FindsUsesAndDraftsAnInstrument) {
   EXPECT_TRUE(back().says().contains("profile 1 of")) << back().says().toStdString();
   ASSERT_TRUE(Hand::wait_for([&] { return back().rows()->count() > 0; }, 20000))
       << back().says().toStdString();
-  back().setValue("listen_wish", "use");
   ASSERT_TRUE(Hand::wait_for([&] { return rows().contains("fits best"); }, 20000)) << rows().toStdString();
-  back().apply();  // stops the rest
+  if (back().listener().running()) back().apply();  // stops the rest
   ASSERT_FALSE(back().listener().running());
+  back().setValue("listen_wish", "use");
+  back().apply();
+  ASSERT_NE(kiosk_->desk().settings().lines, before) << back().says().toStdString();
+  ASSERT_TRUE(back().canUndo());
+  back().undo();
+  EXPECT_EQ(kiosk_->desk().settings().lines, before);
+  EXPECT_TRUE(kiosk_->bench().instruments().empty());
+  back().setValue("listen_port", port);
+  back().setValue("listen_wish", "use");
   back().apply();
   EXPECT_EQ(kiosk_->desk().settings().lines[0].profile, "bench_lines") << back().says().toStdString();
   EXPECT_EQ(kiosk_->bench().instruments().size(), 1u);
