@@ -11,9 +11,13 @@
 namespace brimline {
 
 const JsonFields::Node::Member* JsonFields::Node::member(std::string_view key) const {
+  for (const size_t i : {last, last + 1})
+    if (i < members.size() && members[i].key == key) return &members[last = i];
   const auto found =
       std::find_if(members.begin(), members.end(), [&](const Member& m) { return m.key == key; });
-  return found == members.end() ? nullptr : &*found;
+  if (found == members.end()) return nullptr;
+  last = static_cast<size_t>(found - members.begin());
+  return &*found;
 }
 
 JsonFields::JsonFields(std::shared_ptr<Document> document, const Node* node, bool null_is_absent)
@@ -50,10 +54,15 @@ auto JsonFields::convert_if(std::string_view key, std::string_view expected, Con
   return value;
 }
 
-std::optional<std::string> JsonFields::text_if(std::string_view key) {
+std::optional<std::string_view> JsonFields::view_if(std::string_view key) {
   return convert_if(key, "text", [](const Node& n) {
     return n.kind == Node::Kind::text ? std::optional(n.text) : std::nullopt;
   });
+}
+
+std::optional<std::string> JsonFields::text_if(std::string_view key) {
+  const auto text = view_if(key);
+  return text ? std::optional<std::string>(*text) : std::nullopt;
 }
 
 std::optional<bool> JsonFields::flag_if(std::string_view key) {
@@ -87,11 +96,11 @@ std::optional<int> JsonFields::whole_if(std::string_view key, int low, int high)
 }
 
 std::optional<Instant> JsonFields::instant_if(std::string_view key) {
-  const auto text = text_if(key);
+  const auto text = view_if(key);
   if (!text) return std::nullopt;
   const auto instant = Instant::parse(*text);
   if (!instant)
-    fault(key, ticked(key) + " is \"" + *text + "\"",
+    fault(key, ticked(key) + " is \"" + std::string(*text) + "\"",
           "a time with its offset, like 2026-06-14T08:10:00-05:00");
   return instant;
 }
@@ -133,7 +142,7 @@ std::vector<std::string> JsonFields::texts_if(std::string_view key) {
   for (size_t i = 0; i < node->items.size(); ++i) {
     const Node& item = node->items[i];
     if (item.kind == Node::Kind::text)
-      out.push_back(item.text);
+      out.emplace_back(item.text);
     else
       fault(key, "an item of " + ticked(key) + " is " + item.kind_name(), "text", i);
   }
@@ -190,8 +199,12 @@ bool JsonFields::has(std::string_view key) const {
 
 std::vector<std::string> JsonFields::keys() const {
   std::vector<std::string> out;
-  for (const auto& member : node_->members) out.push_back(member.key);
+  for (const auto& member : node_->members) out.emplace_back(member.key);
   return out;
+}
+
+bool JsonFields::empty() const {
+  return node_->members.empty();
 }
 
 std::vector<Fault> JsonFields::finish() const {

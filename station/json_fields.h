@@ -42,7 +42,8 @@ class JsonFields {
   // `expected` says what the file should hold, e.g. "a visit".
   static tl::expected<JsonFields, std::vector<Fault>> parse(std::string_view text, std::string_view file,
                                                             int first_line, std::string_view expected);
-  // The same of a form in memory, as if of its text: a number that is none is null.
+  // The same of a form in memory, as if of its text: a number that is none is null. The form stays until all
+  // is read.
   static tl::expected<JsonFields, std::vector<Fault>> of(const nlohmann::ordered_json& form,
                                                          std::string_view file, std::string_view expected);
 
@@ -70,10 +71,10 @@ class JsonFields {
 
   template <class E>
   std::optional<E> choice_if(std::string_view key) {
-    const auto name = text_if(key);
+    const auto name = view_if(key);
     if (!name) return std::nullopt;
     const auto value = named<E>(*name);
-    if (!value) fault(key, "unknown `" + std::string(key) + "` \"" + *name + "\"", choices<E>());
+    if (!value) fault(key, "unknown `" + std::string(key) + "` \"" + std::string(*name) + "\"", choices<E>());
     return value;
   }
   template <class E>
@@ -85,7 +86,7 @@ class JsonFields {
   // Null counts as not there only after null_is_absent().
   bool has(std::string_view key) const;
   std::vector<std::string> keys() const;
-  bool empty() const { return keys().empty(); }
+  bool empty() const;
   // Notes a fault at the value of `key`, or at its `item`th item.
   void fault(std::string_view key, std::string what, std::string expected, std::optional<size_t> item = {});
 
@@ -100,6 +101,7 @@ class JsonFields {
                                                             std::string_view expected);
   JsonFields(std::shared_ptr<Document> document, const Node* node, bool null_is_absent);
   const Node* find(std::string_view key);
+  std::optional<std::string_view> view_if(std::string_view key);  // as text_if; the document's own
   void missing(std::string_view key);
   template <class Convert>
   auto convert_if(std::string_view key, std::string_view expected, Convert convert);

@@ -71,46 +71,44 @@ struct JsonFields::Builder : nlohmann::json_sax<nlohmann::json> {
   void note(std::string what, std::string expected) {
     document.faults.push_back({document.file, line, one_line(std::move(what)), std::move(expected)});
   }
-  Node* place(Node&& node) {
-    node.line = line;
-    if (open.empty()) return &(document.root = std::move(node));
-    Node& parent = *open.back();
-    if (parent.kind == Node::Kind::list) return &parent.items.emplace_back(std::move(node));
-    return &(parent.members.back().value = std::move(node));
-  }
-  bool scalar(Node::Kind kind, auto set) {
-    Node node;
+  // Where the value stands that is told now.
+  Node& place(Node::Kind kind) {
+    Node& node = open.empty()                            ? document.root
+                 : open.back()->kind == Node::Kind::list ? open.back()->items.emplace_back()
+                                                         : open.back()->members.back().value;
     node.kind = kind;
-    set(node);
-    place(std::move(node));
-    return true;
+    node.line = line;
+    return node;
   }
   bool number(double value) {
-    return scalar(Node::Kind::number, [&](Node& n) { n.number = value; });
+    place(Node::Kind::number).number = value;
+    return true;
   }
   bool begin(Node::Kind kind) {
     if (open.size() >= kDeepest) {
       note("lists and objects nested too deep", "at most " + std::to_string(kDeepest) + " inside each other");
       return false;
     }
-    Node node;
-    node.kind = kind;
-    open.push_back(place(std::move(node)));
+    open.push_back(&place(kind));
     return true;
   }
 
   bool null() override {
-    return scalar(Node::Kind::null, [](Node&) {});
+    place(Node::Kind::null);
+    return true;
   }
   bool boolean(bool value) override {
-    return scalar(Node::Kind::flag, [&](Node& n) { n.flag = value; });
+    place(Node::Kind::flag).flag = value;
+    return true;
   }
   bool number_integer(std::int64_t value) override { return number(static_cast<double>(value)); }
   bool number_unsigned(std::uint64_t value) override { return number(static_cast<double>(value)); }
   bool number_float(double value, const std::string&) override { return number(value); }
-  bool string(std::string& value) override {
-    if (value.find('\0') != std::string::npos) note("text holds a null character", "text without it");
-    return scalar(Node::Kind::text, [&](Node& n) { n.text = std::move(value); });
+  bool string(std::string& value) override { return text(document.keep(std::move(value))); }
+  bool text(std::string_view value) {
+    if (value.find('\0') != std::string_view::npos) note("text holds a null character", "text without it");
+    place(Node::Kind::text).text = value;
+    return true;
   }
   bool binary(nlohmann::json::binary_t&) override { return false; }
   // How many there will be is known of a form in memory, not of a text.
@@ -124,8 +122,11 @@ struct JsonFields::Builder : nlohmann::json_sax<nlohmann::json> {
     if (count != kUnknown) open.back()->items.reserve(count);
     return true;
   }
-  bool key(std::string& value) override {
-    open.back()->members.push_back({std::move(value), line, {}});
+  bool key(std::string& value) override { return member(document.keep(std::move(value))); }
+  bool member(std::string_view name) {
+    Node::Member& made = open.back()->members.emplace_back();
+    made.key = name;
+    made.line = line;
     return true;
   }
   bool end_array() override {
@@ -171,13 +172,11 @@ namespace {
 template <class Hearer>
 bool tell(const nlohmann::ordered_json& form, Hearer& hearer) {
   using Kind = nlohmann::ordered_json::value_t;
-  std::string text;
   switch (form.type()) {
     case Kind::object:
       if (!hearer.start_object(form.size())) return false;
       for (const auto& [key, value] : form.template get_ref<const nlohmann::ordered_json::object_t&>()) {
-        text = key;
-        if (!hearer.key(text) || !tell(value, hearer)) return false;
+        if (!hearer.member(key) || !tell(value, hearer)) return false;
       }
       return hearer.end_object();
     case Kind::array:
@@ -185,13 +184,14 @@ bool tell(const nlohmann::ordered_json& form, Hearer& hearer) {
       for (const auto& item : form)
         if (!tell(item, hearer)) return false;
       return hearer.end_array();
-    case Kind::string:
-      text = form.template get_ref<const std::string&>();
+    case Kind::string: {
+      const std::string_view text = form.template get_ref<const std::string&>();
       if (!QUtf8StringView(text.data(), static_cast<qsizetype>(text.size())).isValidUtf8()) {
         hearer.note("text that is not UTF-8", "UTF-8");
         return false;
       }
-      return hearer.string(text);
+      return hearer.text(text);
+    }
     case Kind::boolean:
       return hearer.boolean(form.template get<bool>());
     case Kind::number_integer:

@@ -3,6 +3,8 @@
 // alone.
 #pragma once
 
+#include <deque>
+
 #include "station/json_fields.h"
 
 namespace brimline {
@@ -14,10 +16,11 @@ struct JsonFields::Node {
   int line = 0;
   bool flag = false;
   double number = 0;
-  std::string text;
+  std::string_view text;  // of the document, or of the form it was told of
   std::vector<Node> items;
   std::vector<Member> members;
   mutable bool opened = false;  // somebody reads this object
+  mutable size_t last = 0;      // the member asked for last: forms are read in order
 
   const Member* member(std::string_view key) const;
   const char* kind_name() const {
@@ -28,7 +31,7 @@ struct JsonFields::Node {
 };
 
 struct JsonFields::Node::Member {
-  std::string key;
+  std::string_view key;
   int line = 0;
   Node value;
   mutable bool asked = false;
@@ -38,6 +41,8 @@ struct JsonFields::Document {
   std::string file;
   Node root;
   std::vector<Fault> faults;
+  std::deque<std::string> texts;  // what a parser read
+  std::string_view keep(std::string text) { return texts.emplace_back(std::move(text)); }
 };
 
 // How faults quote a key.

@@ -26,13 +26,30 @@ void json_add(nlohmann::ordered_json& object, const char* key, auto&& value, con
   json_add(object, next, std::forward<More>(more)...);
 }
 
+// An object that will have so many members, and has none yet.
+inline nlohmann::ordered_json json_object_of(size_t members) {
+  nlohmann::ordered_json out = nlohmann::ordered_json::object();
+  std::vector<nlohmann::ordered_json::object_t::value_type>& room =
+      out.get_ref<nlohmann::ordered_json::object_t&>();
+  room.reserve(members);
+  return out;
+}
+
 // `members`: key, value, key, value, ...; no key twice.
 template <class... Members>
 nlohmann::ordered_json json_object(Members&&... members) {
   static_assert(sizeof...(Members) % 2 == 0, "a value for each key");
-  nlohmann::ordered_json out = nlohmann::ordered_json::object();
-  out.get_ref<nlohmann::ordered_json::object_t&>().reserve(sizeof...(Members) / 2 + 4);
+  nlohmann::ordered_json out = json_object_of(sizeof...(Members) / 2 + 4);
   if constexpr (sizeof...(Members) > 0) json_add(out, std::forward<Members>(members)...);
+  return out;
+}
+
+template <class List, class Convert>
+nlohmann::ordered_json list_to_json(const List& list, Convert convert) {
+  nlohmann::ordered_json out = nlohmann::ordered_json::array();
+  auto& items = out.get_ref<nlohmann::ordered_json::array_t&>();
+  items.reserve(list.size());
+  for (const auto& item : list) items.push_back(convert(item));
   return out;
 }
 

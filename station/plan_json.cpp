@@ -155,7 +155,8 @@ ordered_json change_to_json(const HandChange& c) {
 }
 
 ordered_json finding_to_json(const Finding& finding) {
-  ordered_json out = json_object("id", finding.id, "rank", finding.rank);
+  ordered_json out = json_object_of(8);
+  json_add(out, "id", finding.id, "rank", finding.rank);
   json_add(out, "concern", name_of(finding.concern));
   json_add(out, "analyte", or_null(finding.analyte));
   json_add(out, "value", or_null(finding.value));
@@ -167,10 +168,11 @@ ordered_json finding_to_json(const Finding& finding) {
 
 ordered_json after_to_json(const std::optional<After>& after) {
   if (!after) return nullptr;
-  ordered_json out = ordered_json::object();
-  for (const auto& [id, value] : after->readings) out[id] = number_to_json(value);
-  out["vessel"] = ordered_json::object();
-  for (const auto& [id, value] : after->vessel) out["vessel"][id] = number_to_json(value);
+  ordered_json vessel = json_object_of(after->vessel.size());
+  for (const auto& [id, value] : after->vessel) json_add(vessel, id.c_str(), number_to_json(value));
+  ordered_json out = json_object_of(after->readings.size() + 1);
+  for (const auto& [id, value] : after->readings) json_add(out, id.c_str(), number_to_json(value));
+  json_add(out, "vessel", std::move(vessel));
   return out;
 }
 
@@ -178,7 +180,8 @@ ordered_json step_to_json(const Step& step) {
   ordered_json amount;
   if (step.amount)
     amount = json_object("value", number_to_json(step.amount->value), "unit", step.amount->unit);
-  ordered_json out = json_object("order", step.order, "action", name_of(step.action));
+  ordered_json out = json_object_of(17);
+  json_add(out, "order", step.order, "action", name_of(step.action));
   json_add(out, "chemical", or_null(step.chemical));
   json_add(out, "product", or_null(step.product));
   json_add(out, "active_mol", or_null(step.active_mol));
@@ -231,34 +234,36 @@ Plan read_plan(JsonFields& from) {
 }
 
 ordered_json plan_to_json(const Plan& plan) {
-  ordered_json out =
-      json_object("format", kFormat, "home_plan", plan.home_plan, "why_not", or_null(plan.why_not));
-  out["swim"] = json_object("now", plan.swim.now ? "yes" : "no", "because", plan.swim.because, "after_step",
-                            or_null(plan.swim.after_step), "not_before_h", or_null(plan.swim.not_before_h));
-  out["findings"] = ordered_json::array();
-  for (const Finding& finding : plan.findings) out["findings"].push_back(finding_to_json(finding));
-  out["steps"] = ordered_json::array();
-  for (const Step& step : plan.steps) out["steps"].push_back(step_to_json(step));
-  out["predicted"] = ordered_json::object();
+  ordered_json out = json_object_of(14);
+  json_add(out, "format", kFormat, "home_plan", plan.home_plan, "why_not", or_null(plan.why_not));
+  json_add(out, "swim",
+           json_object("now", plan.swim.now ? "yes" : "no", "because", plan.swim.because, "after_step",
+                       or_null(plan.swim.after_step), "not_before_h", or_null(plan.swim.not_before_h)));
+  json_add(out, "findings", list_to_json(plan.findings, finding_to_json));
+  json_add(out, "steps", list_to_json(plan.steps, step_to_json));
+  ordered_json predicted = json_object_of(plan.predicted.size());
   for (const auto& [id, value] : plan.predicted)
-    out["predicted"][id] = json_object("value", number_to_json(value.value), "sd", or_null(value.sd));
-  out["proof"] = nullptr;
+    json_add(predicted, id.c_str(),
+             json_object("value", number_to_json(value.value), "sd", or_null(value.sd)));
+  json_add(out, "predicted", std::move(predicted));
+  ordered_json proof, retest;
   if (plan.proof)
-    out["proof"] = json_object("draws", plan.proof->draws, "in_target", number_to_json(plan.proof->in_target),
-                               "harm", number_to_json(plan.proof->harm));
-  out["retest"] = nullptr;
+    proof = json_object("draws", plan.proof->draws, "in_target", number_to_json(plan.proof->in_target),
+                        "harm", number_to_json(plan.proof->harm));
   if (plan.retest)
-    out["retest"] =
-        json_object("after_h", number_to_json(plan.retest->after_h), "analytes", plan.retest->analytes);
+    retest = json_object("after_h", number_to_json(plan.retest->after_h), "analytes", plan.retest->analytes);
+  json_add(out, "proof", std::move(proof), "retest", std::move(retest));
   // What the plan of the contract does not name stands there only where it says something.
-  for (const Remains& r : plan.remains) out["remains"].push_back(remains_to_json(r));
-  for (const HandChange& c : plan.changes) out["changes"].push_back(change_to_json(c));
+  if (!plan.remains.empty()) json_add(out, "remains", list_to_json(plan.remains, remains_to_json));
+  if (!plan.changes.empty()) json_add(out, "changes", list_to_json(plan.changes, change_to_json));
   if (plan.cost)
-    out["cost"] = json_object("to_buy", number_to_json(plan.cost->to_buy), "weighed",
-                              number_to_json(plan.cost->weighed));
-  out["cautions"] = plan.cautions;
-  out["basis"] =
-      json_object("program", plan.basis.program, "targets", plan.basis.targets, "shelf", plan.basis.shelf);
+    json_add(out, "cost",
+             json_object("to_buy", number_to_json(plan.cost->to_buy), "weighed",
+                         number_to_json(plan.cost->weighed)));
+  json_add(out, "cautions", plan.cautions);
+  json_add(
+      out, "basis",
+      json_object("program", plan.basis.program, "targets", plan.basis.targets, "shelf", plan.basis.shelf));
   return out;
 }
 

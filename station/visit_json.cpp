@@ -207,42 +207,35 @@ Visit read_visit_object(JsonFields& from) {
   return out;
 }
 
-// Writing: what is absent is left out.
+// Writing: what is absent is left out. No key is written twice.
 void put(ordered_json& to, const char* key, const std::optional<std::string>& value) {
-  if (value) to[key] = *value;
+  if (value) json_add(to, key, *value);
 }
 void put(ordered_json& to, const char* key, const std::optional<double>& value) {
-  if (value) to[key] = number_to_json(*value);
+  if (value) json_add(to, key, number_to_json(*value));
 }
 void put(ordered_json& to, const char* key, const std::optional<bool>& value) {
-  if (value) to[key] = *value;
+  if (value) json_add(to, key, *value);
 }
 void put(ordered_json& to, const char* key, const std::optional<Instant>& value) {
-  if (value) to[key] = value->text();
+  if (value) json_add(to, key, value->text());
 }
 template <class E>
 requires std::is_enum_v<E>
 void put(ordered_json& to, const char* key, const std::optional<E>& value) {
-  if (value) to[key] = name_of(*value);
+  if (value) json_add(to, key, name_of(*value));
 }
 void put_list(ordered_json& to, const char* key, ordered_json list) {
-  if (!list.empty()) to[key] = std::move(list);
-}
-
-template <class List, class Convert>
-ordered_json list_to_json(const List& list, Convert convert) {
-  ordered_json out = ordered_json::array();
-  for (const auto& item : list) out.push_back(convert(item));
-  return out;
+  if (!list.empty()) json_add(to, key, std::move(list));
 }
 
 ordered_json demand_bottle_to_json(const DemandBottle& bottle) {
   ordered_json out = json_object("dose_mg_l", number_to_json(bottle.dose_mg_l));
-  if (bottle.stock_share != 0) out["stock_share"] = number_to_json(bottle.stock_share);
+  if (bottle.stock_share != 0) json_add(out, "stock_share", number_to_json(bottle.stock_share));
   put(out, "free_mg_l", bottle.free_mg_l);
   put(out, "total_mg_l", bottle.total_mg_l);
   put(out, "clipped", bottle.clipped);
-  if (bottle.dilution != 1) out["dilution"] = number_to_json(bottle.dilution);
+  if (bottle.dilution != 1) json_add(out, "dilution", number_to_json(bottle.dilution));
   put_list(out, "later", list_to_json(bottle.later, [](const DemandLater& later) {
              ordered_json item = json_object("hours", number_to_json(later.hours));
              put(item, "free_mg_l", later.free_mg_l);
@@ -254,8 +247,8 @@ ordered_json demand_bottle_to_json(const DemandBottle& bottle) {
 
 ordered_json demand_test_to_json(const DemandTest& test) {
   ordered_json out = json_object("hours", number_to_json(test.hours));
-  if (test.temperature) out["temperature_c"] = number_to_json(test.temperature->celsius());
-  out["bottles"] = list_to_json(test.bottles, demand_bottle_to_json);
+  if (test.temperature) json_add(out, "temperature_c", number_to_json(test.temperature->celsius()));
+  json_add(out, "bottles", list_to_json(test.bottles, demand_bottle_to_json));
   return out;
 }
 
@@ -270,7 +263,7 @@ ordered_json at_home_to_json(const AtHome& product) {
   ordered_json out = json_object("chemical", product.chemical);
   put(out, "assay", product.assay);
   if (product.amount && product.unit)
-    out["amount"] = json_object("value", number_to_json(*product.amount), "unit", *product.unit);
+    json_add(out, "amount", json_object("value", number_to_json(*product.amount), "unit", *product.unit));
   return out;
 }
 
@@ -286,9 +279,9 @@ ordered_json number_to_json(double value) {
 ordered_json reading_to_json(const Reading& reading) {
   ordered_json out = json_object("analyte", reading.analyte, "value", number_to_json(reading.value));
   put(out, "method", reading.method);
-  if (reading.dilution != 1) out["dilution"] = number_to_json(reading.dilution);
+  if (reading.dilution != 1) json_add(out, "dilution", number_to_json(reading.dilution));
   put(out, "clipped", reading.clipped);
-  if (reading.repeat_of) out["repeat_of"] = *reading.repeat_of;
+  if (reading.repeat_of) json_add(out, "repeat_of", *reading.repeat_of);
   put(out, "sd", reading.sd);
   put(out, "instrument", reading.instrument);
   put(out, "lot", reading.lot);
@@ -307,26 +300,26 @@ ordered_json customer_to_json(const Customer& customer) {
 }
 
 ordered_json vessel_to_json(const Vessel& vessel) {
-  ordered_json out = ordered_json::object();
-  if (!vessel.id.empty()) out["id"] = vessel.id;
+  ordered_json out = json_object_of(18);
+  if (!vessel.id.empty()) json_add(out, "id", vessel.id);
   put(out, "kind", vessel.kind);
   put(out, "use", vessel.use);
   put(out, "place", vessel.place);
   put(out, "in_ground", vessel.in_ground);
   put(out, "surface", vessel.surface);
   put(out, "plaster_age_days", vessel.plaster_age_days);
-  if (vessel.volume) out["volume_m3"] = number_to_json(vessel.volume->cubic_metres());
+  if (vessel.volume) json_add(out, "volume_m3", number_to_json(vessel.volume->cubic_metres()));
   put(out, "volume_relative_sd", vessel.volume_relative_sd);
   if (const auto& learnt = vessel.learnt_volume) {
-    out["learnt_volume_m3"] = number_to_json(learnt->volume.cubic_metres());
-    out["learnt_until"] = learnt->until.text();
-    if (learnt->before) out["volume_before_m3"] = number_to_json(learnt->before->cubic_metres());
+    json_add(out, "learnt_volume_m3", number_to_json(learnt->volume.cubic_metres()));
+    json_add(out, "learnt_until", learnt->until.text());
+    if (learnt->before) json_add(out, "volume_before_m3", number_to_json(learnt->before->cubic_metres()));
     put(out, "volume_before_relative_sd", learnt->before_relative_sd);
   }
   put(out, "sanitizer", vessel.sanitizer);
   put(out, "previous_sanitizer", vessel.previous_sanitizer);
   if (vessel.water_temperature)
-    out["water_temperature_c"] = number_to_json(vessel.water_temperature->celsius());
+    json_add(out, "water_temperature_c", number_to_json(vessel.water_temperature->celsius()));
   put(out, "turnover_h", vessel.turnover_h);
   return out;
 }
@@ -334,25 +327,25 @@ ordered_json vessel_to_json(const Vessel& vessel) {
 ordered_json visit_to_json(const Visit& visit) {
   const Bottle& bottle = visit.bottle;
   ordered_json out = json_object("format", kFormat, "id", visit.id);
-  if (!bottle.code.empty()) out["bottle"] = bottle.code;
+  if (!bottle.code.empty()) json_add(out, "bottle", bottle.code);
   put(out, "taken_at", bottle.taken_at);
   put(out, "tested_at", bottle.tested_at);
   put(out, "home_at", visit.home_at);
   put(out, "sampled_at", bottle.sampled_at);
   put(out, "occasion", bottle.occasion);
-  if (visit.customer) out["customer"] = customer_to_json(*visit.customer);
-  if (auto vessel = vessel_to_json(visit.vessel); !vessel.empty()) out["vessel"] = std::move(vessel);
-  out["readings"] = list_to_json(bottle.readings, reading_to_json);
+  if (visit.customer) json_add(out, "customer", customer_to_json(*visit.customer));
+  if (auto vessel = vessel_to_json(visit.vessel); !vessel.empty()) json_add(out, "vessel", std::move(vessel));
+  json_add(out, "readings", list_to_json(bottle.readings, reading_to_json));
   if (bottle.sample_temperature)
-    out["sample_temperature_c"] = number_to_json(bottle.sample_temperature->celsius());
-  if (bottle.demand_test) out["demand_test"] = demand_test_to_json(*bottle.demand_test);
+    json_add(out, "sample_temperature_c", number_to_json(bottle.sample_temperature->celsius()));
+  if (bottle.demand_test) json_add(out, "demand_test", demand_test_to_json(*bottle.demand_test));
   put_list(out, "signs", list_to_json(bottle.signs, [](Sign sign) { return ordered_json(name_of(sign)); }));
   put(out, "incident", bottle.incident);
   put_list(out, "additions_since", list_to_json(bottle.additions_since, addition_to_json));
   put_list(out, "at_home", list_to_json(bottle.at_home, at_home_to_json));
   if (bottle.fill_water)
-    out["fill_water"] = json_object("readings", list_to_json(*bottle.fill_water, reading_to_json));
-  if (visit.plan_as_told) out["plan_as_told"] = plan_to_json(*visit.plan_as_told);
+    json_add(out, "fill_water", json_object("readings", list_to_json(*bottle.fill_water, reading_to_json)));
+  if (visit.plan_as_told) json_add(out, "plan_as_told", plan_to_json(*visit.plan_as_told));
   return out;
 }
 

@@ -200,6 +200,34 @@ void Connection::each(const std::string& sql, const std::function<void(const QVa
     fail(error_of(query.lastError()));
 }
 
+template <class Values>
+Rows Connection::ask_sqlite(const std::string& sql, const Values& values) {
+  QSqlError wrong;
+  auto found = of_sqlite_.find(sql);
+  if (found == of_sqlite_.end()) {
+    auto statement = SqliteStatement::prepare(sqlite_, sql, wrong);
+    if (!statement) {
+      fail(error_of(wrong));
+      return {};
+    }
+    found = of_sqlite_.emplace(sql, std::move(statement)).first;
+  }
+  Rows rows = found->second->run(values, wrong);
+  if (wrong.isValid()) fail(error_of(wrong));
+  return rows;
+}
+
+void Connection::put(const std::string& sql, std::span<const SqlValue> values) {
+  if (error_) return;
+  if (sqlite_) {
+    ask_sqlite(sql, values);
+    return;
+  }
+  QVariantList variants;
+  for (const SqlValue& value : values) variants.push_back(variant_of(value));
+  ask(sql, variants);
+}
+
 Rows Connection::ask(const std::string& sql, const QVariantList& values) {
   if (error_) return {};
   if (sqlite_) return ask_sqlite(sql, values);
@@ -230,22 +258,6 @@ void Connection::find_handle() {
   if (of_driver.size() == 1 && text(of_driver[0][0]) == sqlite3_sourceid() && handle.isValid() &&
       std::strcmp(handle.typeName(), "sqlite3*") == 0)
     sqlite_ = *static_cast<sqlite3* const*>(handle.constData());
-}
-
-Rows Connection::ask_sqlite(const std::string& sql, const QVariantList& values) {
-  QSqlError wrong;
-  auto found = of_sqlite_.find(sql);
-  if (found == of_sqlite_.end()) {
-    auto statement = SqliteStatement::prepare(sqlite_, sql, wrong);
-    if (!statement) {
-      fail(error_of(wrong));
-      return {};
-    }
-    found = of_sqlite_.emplace(sql, std::move(statement)).first;
-  }
-  Rows rows = found->second->run(values, wrong);
-  if (wrong.isValid()) fail(error_of(wrong));
-  return rows;
 }
 
 Rows Connection::run(const std::string& sql) {

@@ -6,6 +6,7 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
 #include <unordered_map>
 #include <utility>
@@ -65,6 +66,8 @@ class Connection {
   // All rows of the answer; none once something has failed. `sql` is kept prepared.
   Rows ask(const std::string& sql, const QVariantList& values = {});
   void tell(const std::string& sql, const QVariantList& values = {}) { ask(sql, values); }
+  // Of values that stay where they are until it has run.
+  void put(const std::string& sql, std::span<const SqlValue> values);
   // One row after another, for answers too long to hold.
   void each(const std::string& sql, const std::function<void(const QVariantList&)>& row);
   // The same, unprepared: schema steps and pragmas.
@@ -89,7 +92,8 @@ class Connection {
   void each_row(QSqlQuery& query, int columns, const std::function<void(const QVariantList&)>& row);
   Rows rows_of(QSqlQuery& query, int columns);
   void find_handle();
-  Rows ask_sqlite(const std::string& sql, const QVariantList& values);
+  template <class Values>
+  Rows ask_sqlite(const std::string& sql, const Values& values);
 
   Engine engine_;
   QString name_, file_;

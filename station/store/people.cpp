@@ -112,10 +112,7 @@ ordered_json news(const ordered_json& before, ordered_json now, const ordered_js
   return out;
 }
 
-ordered_json row_of(Connection& connection, const char* table, std::span<const Column> columns,
-                    const std::string& id) {
-  const Rows rows = connection.ask("SELECT " + column_list(columns) + " FROM " + table + " WHERE id = ?",
-                                   {Connection::value(id)});
+ordered_json form_of(const Rows& rows, std::span<const Column> columns) {
   return rows.empty() ? ordered_json::object() : from_row(rows[0], columns);
 }
 
@@ -130,34 +127,32 @@ void put_vessel(Connection& connection, const Vessel& vessel, const std::optiona
   put_vessel_form(connection, vessel_to_json(vessel), customer_id, merge);
 }
 
-// Whether the row says all that the form says.
-bool says_all(const ordered_json& row, const ordered_json& form) {
-  return !row.empty() && std::all_of(form.items().begin(), form.items().end(), [&](const auto& item) {
-    const auto found = row.find(item.key());
-    return found != row.end() && *found == item.value();
-  });
-}
-
-void put_owner_of(Connection& connection, const Visit& visit, const Visit* earlier,
+void put_owner_of(Connection& connection, const Visit& visit, const OwnerForm& told, const Visit* earlier,
                   const std::function<bool()>& latest_of_customer,
                   const std::function<bool()>& latest_of_vessel) {
   const auto merge = [](bool latest) { return latest ? Merge::fill : Merge::leave; };
+  ordered_json changed;
   if (visit.customer) {
-    ordered_json form = customer_to_json(*visit.customer);
-    const ordered_json row = row_of(connection, "customers", customer_columns(), visit.customer->id);
-    if (earlier && earlier->customer) form = news(customer_to_json(*earlier->customer), std::move(form), row);
-    if (!says_all(row, form)) put_customer_form(connection, form, merge(latest_of_customer()));
+    const auto columns = customer_columns();
+    const Rows rows = connection.ask("SELECT " + column_list(columns) + " FROM customers WHERE id = ?",
+                                     {Connection::value(visit.customer->id)});
+    const bool since = earlier && earlier->customer;
+    if (since) changed = news(customer_to_json(*earlier->customer), told.customer, form_of(rows, columns));
+    const ordered_json& form = since ? changed : told.customer;
+    if (rows.empty() || !says_all(rows[0], columns, form))
+      put_customer_form(connection, form, merge(latest_of_customer()));
   }
   if (visit.vessel.id.empty()) return;
-  ordered_json form = vessel_to_json(visit.vessel);
+  const auto columns = vessel_columns();
   const Rows rows =
-      connection.ask("SELECT " + column_list(vessel_columns()) + ", customer_id FROM vessels WHERE id = ?",
+      connection.ask("SELECT " + column_list(columns) + ", customer_id FROM vessels WHERE id = ?",
                      {Connection::value(visit.vessel.id)});
-  const ordered_json row = rows.empty() ? ordered_json::object() : from_row(rows[0], vessel_columns());
   const std::optional<std::string> owner = visit.customer ? std::optional(visit.customer->id) : std::nullopt;
   const bool owned = !owner || (!rows.empty() && Connection::text(rows[0].back()) == *owner);
-  if (earlier) form = news(vessel_to_json(earlier->vessel), std::move(form), row);
-  if (!owned || !says_all(row, form)) put_vessel_form(connection, form, owner, merge(latest_of_vessel()));
+  if (earlier) changed = news(vessel_to_json(earlier->vessel), told.vessel, form_of(rows, columns));
+  const ordered_json& form = earlier ? changed : told.vessel;
+  if (!owned || rows.empty() || !says_all(rows[0], columns, form))
+    put_vessel_form(connection, form, owner, merge(latest_of_vessel()));
 }
 
 void put_card(Connection& connection, const ordered_json& form) {
@@ -181,14 +176,36 @@ Customer customer_of(Connection& connection, const QVariantList& row) {
   return customer.value_or(Customer{});
 }
 
+QVariant text_array(const std::vector<std::string>& texts) {
+  std::string out = "{";
+  for (const std::string& text : texts) {
+    out += out.size() > 1 ? ",\"" : "\"";
+    for (const char c : text) {
+      if (c == '"' || c == '\\') out += '\\';
+      out += c;
+    }
+    out += '"';
+  }
+  return Connection::value(out + "}");
+}
+
+std::string among(const Connection& connection, const std::string& column,
+                  const std::vector<std::string>& ids, QVariantList& values) {
+  if (connection.engine() == Engine::postgresql) {
+    values.push_back(text_array(ids));
+    return column + " = ANY (CAST(? AS TEXT[]))";
+  }
+  for (const std::string& id : ids) values.push_back(Connection::value(id));
+  return column + " IN (" + marks(ids.size()) + ")";
+}
+
 std::vector<OwnVessel> vessels_of_customers(Connection& connection, const std::vector<std::string>& ids) {
   std::vector<OwnVessel> out;
   if (ids.empty()) return out;
   QVariantList keys;
-  for (const std::string& id : ids) keys.push_back(Connection::value(id));
+  const std::string of_them = among(connection, "customer_id", ids, keys);
   for (const auto& row : connection.ask("SELECT " + column_list(vessel_columns()) +
-                                            ", customer_id FROM vessels WHERE customer_id IN (" +
-                                            marks(ids.size()) + ") ORDER BY id",
+                                            ", customer_id FROM vessels WHERE " + of_them + " ORDER BY id",
                                         keys)) {
     auto vessel = vessel_from(from_row(row, vessel_columns()), "store");
     if (vessel)

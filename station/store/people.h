@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-#include <nlohmann/json_fwd.hpp>
+#include <nlohmann/json.hpp>
 
 #include "station/store/connection.h"
 #include "station/visit.h"
@@ -29,12 +29,23 @@ std::optional<Customer> card_of(Connection& connection, const std::string& id);
 void put_vessel(Connection& connection, const Vessel& vessel, const std::optional<std::string>& customer_id,
                 Merge merge);
 
-// The rows of whose water a visit was: only what it says otherwise than its `earlier` form did, so that
+// Whose water a visit was, as its form tells it; null where it does not.
+struct OwnerForm {
+  nlohmann::ordered_json customer, vessel;
+};
+// The rows of that: only what it says otherwise than its `earlier` form did, so that
 // another counter's edit stays; latest: the visit is the last word (asked only where it matters), an older
 // one only fills rows that are not there.
-void put_owner_of(Connection& connection, const Visit& visit, const Visit* earlier,
+void put_owner_of(Connection& connection, const Visit& visit, const OwnerForm& told, const Visit* earlier,
                   const std::function<bool()>& latest_of_customer,
                   const std::function<bool()>& latest_of_vessel);
+
+// "COLUMN IN (...)" with what it is compared with: on a server one statement for any number of ids, which it
+// then plans once.
+std::string among(const Connection& connection, const std::string& column,
+                  const std::vector<std::string>& ids, QVariantList& values);
+// PostgreSQL's form of an array of texts.
+QVariant text_array(const std::vector<std::string>& texts);
 
 // Values of a row of customer_columns(); a row that cannot be read fails the transaction.
 Customer customer_of(Connection& connection, const QVariantList& row);

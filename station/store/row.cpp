@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "station/store/row.h"
 
+#include <algorithm>
+
 #include <nlohmann/json.hpp>
 
 #include "station/visit_json.h"
@@ -46,6 +48,14 @@ std::span<const Column> reading_columns() {
   return columns;
 }
 
+// nlohmann's own way makes a string of the name first.
+const ordered_json* member_of(const ordered_json& object, std::string_view name) {
+  if (!object.is_object()) return nullptr;
+  for (const auto& [key, value] : object.get_ref<const ordered_json::object_t&>())
+    if (key == name) return &value;
+  return nullptr;
+}
+
 std::string column_list(std::span<const Column> columns) {
   std::string out;
   for (const Column& column : columns)
@@ -60,33 +70,56 @@ std::string marks(size_t count) {
 }
 
 namespace {
-// A typed NULL, so that the server knows what it is asked to compare or store.
-QVariant null_of(Kind kind) {
+SqlValue value_of(const ordered_json* member, Kind kind) {
   switch (kind) {
     case Kind::text:
-      return QVariant(QMetaType::fromType<QString>());
+      return member ? SqlValue(std::string_view(member->get_ref<const std::string&>())) : SqlNull{};
     case Kind::number:
-      return QVariant(QMetaType::fromType<double>());
-    default:
-      return QVariant(QMetaType::fromType<int>());
+      return member ? SqlValue(member->get<double>()) : SqlNull{QMetaType::Double};
+    case Kind::whole:
+      return member ? SqlValue(std::int64_t{member->get<int>()}) : SqlNull{QMetaType::Int};
+    case Kind::flag:
+      return member ? SqlValue(std::int64_t{member->get<bool>()}) : SqlNull{QMetaType::Int};
   }
+  return SqlNull{};
 }
 }  // namespace
 
+void add_values(std::vector<SqlValue>& to, const ordered_json& object, std::span<const Column> columns) {
+  for (const Column& column : columns) to.push_back(value_of(member_of(object, column.name), column.kind));
+}
+
 QVariantList to_row(const ordered_json& object, std::span<const Column> columns) {
   QVariantList out;
-  for (const Column& column : columns) {
-    const auto found = object.find(column.name);
-    if (found == object.end())
-      out.push_back(null_of(column.kind));
-    else if (column.kind == Kind::text)
-      out.push_back(QString::fromStdString(found->get<std::string>()));
-    else if (column.kind == Kind::number)
-      out.push_back(found->get<double>());
-    else
-      out.push_back(column.kind == Kind::flag ? int{found->get<bool>()} : found->get<int>());
-  }
+  for (const Column& column : columns)
+    out.push_back(variant_of(value_of(member_of(object, column.name), column.kind)));
   return out;
+}
+
+namespace {
+bool says(const QVariant& value, Kind kind, const ordered_json& member) {
+  if (value.isNull()) return false;
+  switch (kind) {
+    case Kind::text:
+      return value.toString().toUtf8() == QByteArrayView(member.get_ref<const std::string&>());
+    case Kind::number:
+      return value.toDouble() == member.get<double>();
+    case Kind::whole:
+      return value.toInt() == member.get<int>();
+    case Kind::flag:
+      return (value.toInt() != 0) == member.get<bool>();
+  }
+  return false;
+}
+}  // namespace
+
+bool says_all(const QVariantList& row, std::span<const Column> columns, const ordered_json& form) {
+  const auto& members = form.get_ref<const ordered_json::object_t&>();
+  return std::all_of(members.begin(), members.end(), [&](const auto& member) {
+    const auto column =
+        std::find_if(columns.begin(), columns.end(), [&](const Column& c) { return member.first == c.name; });
+    return column != columns.end() && says(row[column - columns.begin()], column->kind, member.second);
+  });
 }
 
 ordered_json from_row(const QVariantList& row, std::span<const Column> columns, qsizetype first) {

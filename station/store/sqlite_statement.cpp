@@ -69,12 +69,36 @@ QVariant SqliteStatement::value_of(int column) const {
   }
 }
 
+int SqliteStatement::bind(int place, const SqlValue& value) {
+  struct Bind {
+    sqlite3_stmt* statement;
+    int place;
+    int operator()(const SqlNull&) const { return sqlite3_bind_null(statement, place); }
+    int operator()(std::int64_t whole) const { return sqlite3_bind_int64(statement, place, whole); }
+    int operator()(double number) const { return sqlite3_bind_double(statement, place, number); }
+    int operator()(std::string_view text) const {
+      return sqlite3_bind_text64(statement, place, text.data(), text.size(), SQLITE_STATIC, SQLITE_UTF8);
+    }
+  };
+  return std::visit(Bind{statement_, place}, value);
+}
+
 std::vector<QVariantList> SqliteStatement::run(const QVariantList& values, QSqlError& wrong) {
-  std::vector<QVariantList> rows;
   bytes_.clear();
   bytes_.reserve(static_cast<size_t>(values.size()));
-  int code = values.size() == sqlite3_bind_parameter_count(statement_) ? SQLITE_OK : SQLITE_MISUSE;
-  for (int i = 0; i < values.size() && code == SQLITE_OK; ++i) code = bind(i + 1, values[i]);
+  return run_with(values, wrong);
+}
+
+std::vector<QVariantList> SqliteStatement::run(std::span<const SqlValue> values, QSqlError& wrong) {
+  return run_with(values, wrong);
+}
+
+template <class Values>
+std::vector<QVariantList> SqliteStatement::run_with(const Values& values, QSqlError& wrong) {
+  std::vector<QVariantList> rows;
+  const auto count = static_cast<int>(values.size());
+  int code = count == sqlite3_bind_parameter_count(statement_) ? SQLITE_OK : SQLITE_MISUSE;
+  for (int i = 0; i < count && code == SQLITE_OK; ++i) code = bind(i + 1, values[i]);
   if (code == SQLITE_OK) {
     const int columns = sqlite3_column_count(statement_);
     while ((code = sqlite3_step(statement_)) == SQLITE_ROW) {
@@ -89,6 +113,7 @@ std::vector<QVariantList> SqliteStatement::run(const QVariantList& values, QSqlE
     rows.clear();
   }
   sqlite3_reset(statement_);
+  sqlite3_clear_bindings(statement_);  // the texts go with the values
   return rows;
 }
 

@@ -4,12 +4,15 @@
 #pragma once
 
 #include <memory>
+#include <span>
 #include <string>
 #include <vector>
 
 #include <QByteArray>
 #include <QSqlError>
 #include <QVariantList>
+
+#include "station/store/sql_value.h"
 
 struct sqlite3;
 struct sqlite3_stmt;
@@ -28,10 +31,14 @@ class SqliteStatement {
   // All rows of its answer, NULL as an invalid value; nothing, and `wrong`, where it fails. As many values as
   // it has marks.
   std::vector<QVariantList> run(const QVariantList& values, QSqlError& wrong);
+  std::vector<QVariantList> run(std::span<const SqlValue> values, QSqlError& wrong);
 
  private:
   explicit SqliteStatement(sqlite3_stmt* statement) : statement_(statement) {}
   int bind(int place, const QVariant& value);
+  int bind(int place, const SqlValue& value);
+  template <class Values>
+  std::vector<QVariantList> run_with(const Values& values, QSqlError& wrong);
   QVariant value_of(int column) const;
 
   sqlite3_stmt* statement_;

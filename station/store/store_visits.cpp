@@ -84,7 +84,10 @@ Stored<Kept> Store::keep(const Visit& visit) {
     const Visit& now = of_standing ? *of_standing : visit;
     const auto state = state_of(c, now.id);
     if (!state) {
-      put_whole(c, now, of_standing ? VisitForm(now) : form, nullptr, 1, true, false);
+      if (of_standing)
+        put_whole(c, now, VisitForm(now), nullptr, 1, true, false);
+      else
+        put_whole(c, now, form, nullptr, 1, true, false);
       return Kept::kept;
     }
     const auto earlier = load(c, now.id);
@@ -172,7 +175,7 @@ Stored<void> Store::update_visit(const Visit& visit) {
     const auto earlier = load_open(c, visit.id);
     if (!earlier) return;
     Visit later = of_standing_customer(c, visit).value_or(visit);
-    put_circumstances(c, later, &*earlier, state->revision, false, VisitForm(later).circumstances);
+    put_circumstances(c, later, &*earlier, state->revision, false, VisitForm(later));
     // What was not known before and is now is no change.
     later.bottle.readings = earlier->bottle.readings;
     later.plan_as_told = earlier->plan_as_told;

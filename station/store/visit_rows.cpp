@@ -3,8 +3,8 @@
 
 #include <algorithm>
 
+#include "station/json_text.h"
 #include "station/reminder/due.h"
-#include "station/store/people.h"
 #include "station/store/row.h"
 #include "station/visit_json.h"
 
@@ -17,22 +17,14 @@ namespace {
 QVariant id_value(const std::string& id) {
   return Connection::value(id);
 }
-QVariant whole_value(qint64 number) {
-  return QVariant::fromValue(number);
-}
 
-QVariant moment_value(const Visit& visit) {
-  const auto at = moment_of(visit);
-  return at ? whole_value(*at) : QVariant(QMetaType::fromType<qint64>());
-}
-
-QVariant due_value(const Visit& visit) {
+std::optional<std::int64_t> due_second(const Visit& visit) {
   const auto due = due_of(visit);
-  return due ? whole_value(due->utc.time_since_epoch().count()) : QVariant(QMetaType::fromType<qint64>());
+  return due ? std::optional<std::int64_t>(due->utc.time_since_epoch().count()) : std::nullopt;
 }
 
 // The rows of whose water it was: the latest visit's word counts, an older one only fills gaps.
-void put_owner(Connection& c, const Visit& visit, const Visit* earlier) {
+void put_owner(Connection& c, const Visit& visit, const OwnerForm& told, const Visit* earlier) {
   const auto latest = [&](const char* column, const std::string& id) {
     const Rows rows =
         c.ask(std::string("SELECT MAX(at_s) FROM visits WHERE ") + column + " = ?", {id_value(id)});
@@ -40,7 +32,7 @@ void put_owner(Connection& c, const Visit& visit, const Visit* earlier) {
     return rows.empty() || rows[0][0].isNull() || (at && *at >= rows[0][0].toLongLong());
   };
   put_owner_of(
-      c, visit, earlier, [&] { return latest("customer_id", visit.customer->id); },
+      c, visit, told, earlier, [&] { return latest("customer_id", visit.customer->id); },
       [&] { return latest("vessel_id", visit.vessel.id); });
 }
 
@@ -49,7 +41,7 @@ std::vector<Column> filled(const ordered_json& readings) {
   std::vector<Column> out;
   for (const Column& column : reading_columns())
     if (std::any_of(readings.begin(), readings.end(),
-                    [&](const ordered_json& one) { return one.contains(column.name); }))
+                    [&](const ordered_json& one) { return member_of(one, column.name) != nullptr; }))
       out.push_back(column);
   return out;
 }
@@ -63,21 +55,18 @@ bool reads_back(const ordered_json& form, const Visit& visit) {
   return again && *again == visit;
 }
 
-// Of any text: what has no spelling is refused by what asks comes_back.
-std::string written(const ordered_json& form) {
-  return form.dump(-1, ' ', false, ordered_json::error_handler_t::replace);
-}
-
 }  // namespace
 
 VisitForm::VisitForm(const Visit& visit) {
   ordered_json form = visit_to_json(visit);
   comes_back = reads_back(form, visit);
   readings = std::move(form["readings"]);
-  if (form.contains("plan_as_told")) plan = written(form["plan_as_told"]);
+  if (form.contains("plan_as_told")) plan = json_text(form["plan_as_told"]);
   form.erase("readings");
   form.erase("plan_as_told");
-  circumstances = written(form);
+  circumstances = json_text(form);
+  if (form.contains("customer")) owner.customer = std::move(form["customer"]);
+  if (form.contains("vessel")) owner.vessel = std::move(form["vessel"]);
 }
 
 // When the visit was, as far as is known, in seconds of UTC since 1970.
@@ -132,49 +121,58 @@ void add_rows(Connection& c, const std::string& visit_id, size_t position, const
   for (size_t from = 0; from < readings.size(); from += kAtOnce) {
     const size_t end = std::min(readings.size(), from + kAtOnce);
     std::string sql = "INSERT INTO readings (visit_id, position, " + column_list(columns) + ") VALUES ";
-    QVariantList values;
+    std::vector<SqlValue> values;
+    values.reserve((end - from) * (columns.size() + 2));
     for (size_t i = from; i < end; ++i) {
       sql.append(i == from ? "(" : ", (").append(marks(columns.size() + 2)).append(")");
-      values << id_value(visit_id) << static_cast<int>(position + i);
-      values += to_row(readings[i], columns);
+      values.emplace_back(visit_id);
+      values.emplace_back(static_cast<std::int64_t>(position + i));
+      add_values(values, readings[i], columns);
     }
-    c.tell(sql, values);
+    c.put(sql, values);
   }
 }
 
 void put_due(Connection& c, const Visit& visit) {
-  c.tell("UPDATE visits SET due_s = ? WHERE id = ?", {due_value(visit), id_value(visit.id)});
+  const SqlValue values[] = {sql_value(due_second(visit)), visit.id};
+  c.put("UPDATE visits SET due_s = ? WHERE id = ?", values);
 }
 
 void put_plan(Connection& c, const std::string& visit_id, const std::string& plan) {
-  c.tell(
+  const SqlValue values[] = {visit_id, plan};
+  c.put(
       "INSERT INTO plans (visit_id, plan) VALUES (?, ?) ON CONFLICT (visit_id) DO UPDATE SET plan = "
       "excluded.plan",
-      {id_value(visit_id), Connection::value(plan)});
+      values);
 }
 
 // The row of the visit itself, new or in place of the earlier.
 void put_circumstances(Connection& c, const Visit& visit, const Visit* earlier, int revision, bool finished,
-                       const std::string& circumstances) {
-  put_owner(c, visit, earlier);
-  const std::optional<std::string> none;
-  c.tell(
+                       const VisitForm& form) {
+  put_owner(c, visit, form.owner, earlier);
+  const SqlValue values[] = {visit.id,
+                             std::int64_t{revision},
+                             std::int64_t{finished},
+                             sql_value(moment_of(visit)),
+                             visit.bottle.code,
+                             visit.customer ? SqlValue(visit.customer->id) : SqlNull{},
+                             visit.vessel.id.empty() ? SqlNull{} : SqlValue(visit.vessel.id),
+                             form.circumstances,
+                             sql_value(due_second(visit))};
+  c.put(
       "INSERT INTO visits (id, revision, finished, at_s, bottle, customer_id, vessel_id, circumstances, "
       "due_s) "
       "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO UPDATE SET revision = excluded.revision, "
       "finished = excluded.finished, at_s = excluded.at_s, bottle = excluded.bottle, "
       "customer_id = excluded.customer_id, vessel_id = excluded.vessel_id, circumstances = "
       "excluded.circumstances, due_s = excluded.due_s",
-      {id_value(visit.id), revision, int{finished}, moment_value(visit), Connection::value(visit.bottle.code),
-       Connection::value(visit.customer ? std::optional(visit.customer->id) : none),
-       Connection::value(visit.vessel.id.empty() ? none : std::optional(visit.vessel.id)),
-       Connection::value(circumstances), due_value(visit)});
+      values);
 }
 
 // `earlier`: what stands there, whose rows go first.
 void put_whole(Connection& c, const Visit& visit, const VisitForm& form, const Visit* earlier, int revision,
                bool finished, bool there) {
-  put_circumstances(c, visit, earlier, revision, finished, form.circumstances);
+  put_circumstances(c, visit, earlier, revision, finished, form);
   if (there) {
     c.tell("DELETE FROM readings WHERE visit_id = ?", {id_value(visit.id)});
     c.tell("DELETE FROM plans WHERE visit_id = ?", {id_value(visit.id)});

@@ -8,6 +8,7 @@
 #include <nlohmann/json.hpp>
 
 #include "station/store/connection.h"
+#include "station/store/people.h"
 #include "station/visit.h"
 
 namespace brimline {
@@ -18,6 +19,7 @@ struct VisitForm {
   // It reads back as the visit: a number that is none, or a name with no spelling, would not.
   bool comes_back = false;
   std::string circumstances;  // without what stands in rows of its own
+  OwnerForm owner;
   nlohmann::ordered_json readings;
   std::optional<std::string> plan;
 };
@@ -45,7 +47,7 @@ void put_plan(Connection& c, const std::string& visit_id, const std::string& pla
 void put_due(Connection& c, const Visit& visit);  // again, after its plan
 // The row of the visit itself, new or in place of the earlier.
 void put_circumstances(Connection& c, const Visit& visit, const Visit* earlier, int revision, bool finished,
-                       const std::string& circumstances);
+                       const VisitForm& form);
 // `earlier`: what stands there, whose rows go first.
 void put_whole(Connection& c, const Visit& visit, const VisitForm& form, const Visit* earlier, int revision,
                bool finished, bool there);
