@@ -57,13 +57,15 @@ const char* only_asked_of_each(const Connection& c) {
   return c.engine() == Engine::postgresql ? " OFFSET 0" : "";
 }
 
-constexpr int kCommon = 2000;  // rows; a common word is not told from a more common one
+// Rows; a common word is not told from a more common one. On a server only whether lists pay hangs on it.
+constexpr int kCommon = 2000, kCommonOnServer = 500;
 
 // Rows of the word, counted no further than to tell a rare one from a common one.
 int rows_of(Connection& c, const std::string& word, bool whole) {
   QVariantList values;
   const std::string sql = "SELECT COUNT(*) FROM (SELECT 1 FROM customer_words w WHERE " +
-                          condition("w", word, whole, values) + " LIMIT " + std::to_string(kCommon) + ") few";
+                          condition("w", word, whole, values) + " LIMIT " +
+                          std::to_string(c.engine() == Engine::sqlite ? kCommon : kCommonOnServer) + ") few";
   const Rows rows = c.ask(sql, values);
   return rows.empty() ? 0 : rows[0][0].toInt();
 }
@@ -83,31 +85,17 @@ struct QueryWord {
   int rows(bool as_whole) const { return as_whole ? whole : beginning; }
 };
 
-// PostgreSQL's form of an array of texts.
-QVariant text_array(const std::vector<std::string>& texts) {
-  std::string out = "{";
-  for (const std::string& text : texts) {
-    out += out.size() > 1 ? ",\"" : "\"";
-    for (const char c : text) {
-      if (c == '"' || c == '\\') out += '\\';
-      out += c;
-    }
-    out += '"';
-  }
-  return Connection::value(out + "}");
-}
-
-// On a server: the first customers, by name, who meet words that are each common, by joined lists of what
-// theirs begin with. Nothing where they are so many that they are soon found by walking.
-std::optional<std::vector<std::string>> few_meeting(Connection& c, const std::vector<QueryWord>& words,
-                                                    unsigned whole) {
-  constexpr int kFew = 4000;
+// On a server: customers who meet words that are each common, by joined lists of what theirs begin with. So
+// many are looked at, as they come, and those shown in the order of their names: where more meet them, which
+// of them is not said.
+std::vector<std::string> listed(Connection& c, const std::vector<QueryWord>& words, unsigned whole) {
+  constexpr int kLookedAt = 1000;
   const auto is_whole = [&](size_t i) { return (whole >> i & 1u) != 0; };
   std::vector<std::string> tokens;
   QVariantList longer;
   std::string sql =
-      "SELECT customer_id, COUNT(*) OVER () FROM (SELECT customer_id, name FROM customer_tokens t WHERE "
-      "tokens @> CAST(? AS TEXT[])";
+      "SELECT customer_id FROM (SELECT customer_id, name FROM customer_tokens t WHERE tokens @> CAST(? AS "
+      "TEXT[])";
   for (size_t i = 0; i < words.size(); ++i) {
     const std::string begins = beginning_of(words[i].text);
     tokens.push_back(is_whole(i) ? "=" + words[i].text : begins);
@@ -115,12 +103,11 @@ std::optional<std::vector<std::string>> few_meeting(Connection& c, const std::ve
       sql += " AND EXISTS (SELECT 1 FROM customer_words x WHERE x.customer_id = t.customer_id AND " +
              condition("x", words[i].text, false, longer) + " OFFSET 0)";
   }
-  sql +=
-      " LIMIT " + std::to_string(kFew) + ") few ORDER BY name, customer_id LIMIT " + std::to_string(kMostMet);
+  sql += " LIMIT " + std::to_string(kLookedAt) + ") few ORDER BY name, customer_id LIMIT " +
+         std::to_string(kMostMet);
   walk_by_index(c, false);
   const Rows rows = c.ask(sql, QVariantList{text_array(tokens)} + longer);
   walk_by_index(c);
-  if (!rows.empty() && rows[0][1].toInt() >= kFew) return std::nullopt;
   std::vector<std::string> out;
   out.reserve(rows.size());
   for (const auto& row : rows) out.push_back(Connection::text(row[0]));
@@ -160,8 +147,7 @@ std::vector<std::string> meeting(Connection& c, const std::vector<QueryWord>& wo
     if (rows == 0) return {};
     if (rows < words[lead].rows(is_whole(lead))) lead = i;
   }
-  if (lists_pay(c, words, words[lead].rows(is_whole(lead))))
-    if (auto few = few_meeting(c, words, whole)) return *few;
+  if (lists_pay(c, words, words[lead].rows(is_whole(lead)))) return listed(c, words, whole);
   return walked(c, words, whole, lead);
 }
 
@@ -268,13 +254,13 @@ std::vector<Found> cards_of(Connection& c, const std::vector<std::string>& ids) 
   std::vector<Found> out;
   if (ids.empty()) return out;
   QVariantList keys;
-  for (const std::string& id : ids) keys.push_back(Connection::value(id));
+  const std::string of_them = among(c, "id", ids, keys);
   std::map<std::string, Found> found;
   for (const auto& row :
        c.ask("SELECT " + column_list(customer_columns()) +
                  ", (SELECT circumstances FROM visits WHERE customer_id = customers.id AND at_s IS NOT NULL "
-                 "ORDER BY at_s DESC, id DESC LIMIT 1) FROM customers WHERE id IN (" +
-                 marks(ids.size()) + ")",
+                 "ORDER BY at_s DESC, id DESC LIMIT 1) FROM customers WHERE " +
+                 of_them,
              keys)) {
     Customer card = customer_of(c, row);
     const std::string id = card.id;

@@ -79,6 +79,7 @@ TEST_F(PostgresqlStore, DoesWhatAnyStoreDoes) {
   run("revisions", check_revisions);
   run("progress", check_progress);
   run("people", check_people);
+  run("crowd", check_crowd);
   run("refusals", check_refusals);
   run("overnights", check_overnights);
   run("orphans", check_orphans);

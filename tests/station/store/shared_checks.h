@@ -10,6 +10,7 @@ void check_round_trips(Store& store);  // whole, sparse and hostile visits come 
 void check_revisions(Store& store);    // same once, other a revision, the audit trail for ever
 void check_progress(Store& store);     // begun, read, told, finished
 void check_people(Store& store);       // customers, vessels, settings, search
+void check_crowd(Store& store);        // search among many, most words common
 void check_orphans(Store& store);
 void check_supplies(Store& store);
 void check_quality(Store& store);      // control charts come back; what is evidence stays

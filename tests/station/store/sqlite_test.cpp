@@ -32,6 +32,7 @@ TEST_F(SqliteStore, Progress) {
 TEST_F(SqliteStore, People) {
   Store store = open();
   check_people(store);
+  check_crowd(store);
 }
 TEST_F(SqliteStore, Refusals) {
   Store store = open();
