@@ -445,10 +445,6 @@
         <translation>Ya se avisó: archivar</translation>
     </message>
     <message>
-        <source>Touch again to give it up</source>
-        <translation>Toque otra vez para abandonarla</translation>
-    </message>
-    <message>
         <source>Give it up</source>
         <translation>Abandonar</translation>
     </message>
@@ -463,6 +459,10 @@
     <message>
         <source>Take the last reading back</source>
         <translation>Anular la última lectura</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
     </message>
 </context>
 <context>
@@ -773,6 +773,18 @@
     <message>
         <source>When this water comes again, its new readings stand here beside these: what moved as expected, what did not and why, and how much the vessel really holds.</source>
         <translation>Cuando esta agua vuelva, sus nuevas lecturas aparecerán aquí junto a estas: qué cambió como se esperaba, qué no y por qué, y cuánta agua cabe de verdad en el vaso.</translation>
+    </message>
+    <message>
+        <source>The words</source>
+        <translation>Las palabras</translation>
+    </message>
+    <message>
+        <source>The numbers</source>
+        <translation>Los números</translation>
+    </message>
+    <message>
+        <source>What was expected: the earlier reading, moved by what was told, drained and lost. Its ± comes from both readings, the volume, and weeks of evaporation and splash.</source>
+        <translation>Lo esperado: la lectura anterior, movida por lo añadido, lo vaciado y lo perdido. Su ± viene de ambas lecturas, del volumen y de semanas de evaporación y salpicaduras.</translation>
     </message>
 </context>
 <context>
@@ -1983,6 +1995,18 @@
     <message>
         <source>%1 cannot be %2. Please read it again.</source>
         <translation>%1 no puede ser %2. Repita la lectura.</translation>
+    </message>
+    <message>
+        <source>Put away: the customer was told.</source>
+        <translation>Archivada: el cliente está avisado.</translation>
+    </message>
+    <message>
+        <source>The test is given up. What was read of it stays on record.</source>
+        <translation>Prueba abandonada. Lo leído queda registrado.</translation>
+    </message>
+    <message>
+        <source>Another test of this bottle was begun meanwhile.</source>
+        <translation>Mientras tanto se empezó otra prueba de este frasco.</translation>
     </message>
 </context>
 <context>
@@ -4076,6 +4100,473 @@
     </message>
 </context>
 <context>
+    <name>fault</name>
+    <message>
+        <source>a NUL byte</source>
+        <translation>un byte NUL</translation>
+    </message>
+    <message>
+        <source>a text file in UTF-8</source>
+        <translation>un archivo de texto en UTF-8</translation>
+    </message>
+    <message>
+        <source>a line of over %1 bytes</source>
+        <translation>una línea de más de %1 bytes</translation>
+    </message>
+    <message>
+        <source>a table</source>
+        <translation>una tabla</translation>
+    </message>
+    <message>
+        <source>more than %1 columns</source>
+        <translation>más de %1 columnas</translation>
+    </message>
+    <message>
+        <source>a quotation mark is not closed</source>
+        <translation>unas comillas sin cerrar</translation>
+    </message>
+    <message>
+        <source>its end, before the end of the file</source>
+        <translation>su cierre, antes del final del archivo</translation>
+    </message>
+    <message>
+        <source>text after a closing quotation mark</source>
+        <translation>texto tras las comillas de cierre</translation>
+    </message>
+    <message>
+        <source>a &quot;%1&quot; or the line&apos;s end</source>
+        <translation>un «%1» o el fin de la línea</translation>
+    </message>
+    <message>
+        <source>bytes that are not UTF-8</source>
+        <translation>bytes que no son UTF-8</translation>
+    </message>
+    <message>
+        <source>a table saved as UTF-8 (&quot;CSV UTF-8&quot;)</source>
+        <translation>una tabla guardada como UTF-8 («CSV UTF-8»)</translation>
+    </message>
+    <message>
+        <source>the file cannot be read</source>
+        <translation>no se puede leer el archivo</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>el archivo está vacío</translation>
+    </message>
+    <message>
+        <source>a line of column names</source>
+        <translation>una línea con los nombres de las columnas</translation>
+    </message>
+    <message>
+        <source>column `%1` stands twice</source>
+        <translation>la columna `%1` está dos veces</translation>
+    </message>
+    <message>
+        <source>it once</source>
+        <translation>una sola vez</translation>
+    </message>
+    <message>
+        <source>column `%1` is not known and is left out</source>
+        <translation>la columna `%1` no se conoce y se omite</translation>
+    </message>
+    <message>
+        <source>a known column</source>
+        <translation>una columna conocida</translation>
+    </message>
+    <message>
+        <source>1 field</source>
+        <translation>1 campo</translation>
+    </message>
+    <message>
+        <source>%1 fields</source>
+        <translation>%1 campos</translation>
+    </message>
+    <message>
+        <source>%1 as in the header</source>
+        <translation>%1 como en la cabecera</translation>
+    </message>
+    <message>
+        <source>`%1` is missing</source>
+        <translation>falta `%1`</translation>
+    </message>
+    <message>
+        <source>`%1` is %2</source>
+        <translation>`%1` es %2</translation>
+    </message>
+    <message>
+        <source>`%1` is in `%2`</source>
+        <translation>`%1` está en `%2`</translation>
+    </message>
+    <message>
+        <source>`%1` is empty</source>
+        <translation>`%1` está vacío</translation>
+    </message>
+    <message>
+        <source>`%1` is not known</source>
+        <translation>`%1` no se conoce</translation>
+    </message>
+    <message>
+        <source>`%1` is not known here</source>
+        <translation>`%1` no se conoce aquí</translation>
+    </message>
+    <message>
+        <source>`%1` is there twice</source>
+        <translation>`%1` está dos veces</translation>
+    </message>
+    <message>
+        <source>`%1` is negative</source>
+        <translation>`%1` es negativo</translation>
+    </message>
+    <message>
+        <source>`%1` holds a control character</source>
+        <translation>`%1` contiene un carácter de control</translation>
+    </message>
+    <message>
+        <source>an item of `%1` is %2</source>
+        <translation>un elemento de `%1` es %2</translation>
+    </message>
+    <message>
+        <source>text holds a null character</source>
+        <translation>el texto contiene un carácter nulo</translation>
+    </message>
+    <message>
+        <source>text that is not UTF-8</source>
+        <translation>texto que no es UTF-8</translation>
+    </message>
+    <message>
+        <source>it to be there</source>
+        <translation>que esté</translation>
+    </message>
+    <message>
+        <source>each key once</source>
+        <translation>cada clave una vez</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation>texto</translation>
+    </message>
+    <message>
+        <source>text on one line</source>
+        <translation>texto en una línea</translation>
+    </message>
+    <message>
+        <source>text without it</source>
+        <translation>texto sin él</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>un número</translation>
+    </message>
+    <message>
+        <source>a number of 0 or more</source>
+        <translation>un número de 0 o más</translation>
+    </message>
+    <message>
+        <source>a number above 0</source>
+        <translation>un número mayor que 0</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>un número entero</translation>
+    </message>
+    <message>
+        <source>a whole number from %1 up</source>
+        <translation>un número entero desde %1</translation>
+    </message>
+    <message>
+        <source>a whole number from %1 to %2</source>
+        <translation>un número entero de %1 a %2</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>una lista</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation>un objeto</translation>
+    </message>
+    <message>
+        <source>a date or time</source>
+        <translation>una fecha u hora</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>verdadero o falso (true o false)</translation>
+    </message>
+    <message>
+        <source>yes or no</source>
+        <translation>sí o no (yes o no)</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>uno de %1</translation>
+    </message>
+    <message>
+        <source>0 or more</source>
+        <translation>0 o más</translation>
+    </message>
+    <message>
+        <source>zero or more</source>
+        <translation>cero o más</translation>
+    </message>
+    <message>
+        <source>1 or more</source>
+        <translation>1 o más</translation>
+    </message>
+    <message>
+        <source>1 or more: (sample + water) / sample</source>
+        <translation>1 o más: (muestra + agua) / muestra</translation>
+    </message>
+    <message>
+        <source>a share from 0 to 1</source>
+        <translation>una fracción de 0 a 1</translation>
+    </message>
+    <message>
+        <source>a pH from 0 to 14</source>
+        <translation>un pH de 0 a 14</translation>
+    </message>
+    <message>
+        <source>an amount that can be</source>
+        <translation>una cantidad posible</translation>
+    </message>
+    <message>
+        <source>a temperature of liquid water in degrees Celsius</source>
+        <translation>una temperatura de agua líquida en grados Celsius</translation>
+    </message>
+    <message>
+        <source>a time with its offset, like 2026-06-14T08:10:00-05:00</source>
+        <translation>una hora con su desfase, como 2026-06-14T08:10:00-05:00</translation>
+    </message>
+    <message>
+        <source>a name, or the id of a customer that is known</source>
+        <translation>un nombre, o el id de un cliente conocido</translation>
+    </message>
+    <message>
+        <source>en, es or fr</source>
+        <translation>en, es o fr</translation>
+    </message>
+    <message>
+        <source>m3, L, gal (US) or gal_imp</source>
+        <translation>m3, L, gal (US) o gal_imp</translation>
+    </message>
+    <message>
+        <source>the moment until which the volume was learnt, ISO 8601</source>
+        <translation>el momento hasta el que la respuesta del agua dio el volumen, ISO 8601</translation>
+    </message>
+    <message>
+        <source>the volume that was learnt</source>
+        <translation>el volumen que dio la respuesta del agua</translation>
+    </message>
+    <message>
+        <source>half of a learnt volume</source>
+        <translation>solo la mitad de un volumen dado por la respuesta del agua</translation>
+    </message>
+    <message>
+        <source>`%1` and `%2`</source>
+        <translation>`%1` y `%2`</translation>
+    </message>
+    <message>
+        <source>vessel %1 is another customer&apos;s</source>
+        <translation>el vaso %1 es de otro cliente</translation>
+    </message>
+    <message>
+        <source>an id of its own</source>
+        <translation>un id propio</translation>
+    </message>
+    <message>
+        <source>customer %1 was erased and is left out</source>
+        <translation>el cliente %1 fue borrado y se omite</translation>
+    </message>
+    <message>
+        <source>a customer</source>
+        <translation>un cliente</translation>
+    </message>
+    <message>
+        <source>customer %1 is written otherwise in the records or above</source>
+        <translation>el cliente %1 está escrito de otro modo en los registros o más arriba</translation>
+    </message>
+    <message>
+        <source>the same; what is there stays</source>
+        <translation>lo mismo; queda lo que hay</translation>
+    </message>
+    <message>
+        <source>vessel %1 is written otherwise in the records or above</source>
+        <translation>el vaso %1 está escrito de otro modo en los registros o más arriba</translation>
+    </message>
+    <message>
+        <source>the same, or a `vessel_id` for each; what is there stays</source>
+        <translation>lo mismo, o un `vessel_id` para cada uno; queda lo que hay</translation>
+    </message>
+    <message>
+        <source>the name of a customer that is known, or `customer_id`</source>
+        <translation>el nombre de un cliente conocido, o `customer_id`</translation>
+    </message>
+    <message>
+        <source>one of several customers of that name: `phone` or `customer_id`</source>
+        <translation>uno de varios clientes de ese nombre: `phone` o `customer_id`</translation>
+    </message>
+    <message>
+        <source>a customer, a name, or a vessel that is known</source>
+        <translation>un cliente, un nombre o un vaso conocido</translation>
+    </message>
+    <message>
+        <source>the id of a customer that is known</source>
+        <translation>el id de un cliente conocido</translation>
+    </message>
+    <message>
+        <source>a vessel of this customer</source>
+        <translation>un vaso de este cliente</translation>
+    </message>
+    <message>
+        <source>one of the customer&apos;s %1 vessels</source>
+        <translation>uno de los %1 vasos del cliente</translation>
+    </message>
+    <message>
+        <source>no column of readings</source>
+        <translation>ninguna columna de lecturas</translation>
+    </message>
+    <message>
+        <source>`analyte` and `value`, or columns such as `ph` and `free_chlorine`</source>
+        <translation>`analyte` y `value`, o columnas como `ph` y `free_chlorine`</translation>
+    </message>
+    <message>
+        <source>a day or moment as ISO 8601, 2026-06-14 or 2026-06-14T08:10:00-05:00</source>
+        <translation>un día o momento según ISO 8601, 2026-06-14 o 2026-06-14T08:10:00-05:00</translation>
+    </message>
+    <message>
+        <source>one bottle&apos;s: the same customer, vessel and moment as above</source>
+        <translation>el de un solo frasco: el mismo cliente, vaso y momento que arriba</translation>
+    </message>
+    <message>
+        <source>the same reading of %1 stands above</source>
+        <translation>la misma lectura de %1 está más arriba</translation>
+    </message>
+    <message>
+        <source>it once; it is kept once</source>
+        <translation>una sola vez; se guarda una vez</translation>
+    </message>
+    <message>
+        <source>the customer was erased: visit %1 is left out</source>
+        <translation>el cliente fue borrado: la visita %1 se omite</translation>
+    </message>
+    <message>
+        <source>visit %1 is in the records with other readings</source>
+        <translation>la visita %1 está en los registros con otras lecturas</translation>
+    </message>
+    <message>
+        <source>a chemical&apos;s id</source>
+        <translation>el id de un producto químico</translation>
+    </message>
+    <message>
+        <source>mL or g a cubic metre</source>
+        <translation>mL o g por metro cúbico</translation>
+    </message>
+    <message>
+        <source>the strength does not fit the chemical</source>
+        <translation>la concentración no corresponde al producto químico</translation>
+    </message>
+    <message>
+        <source>`percent` is no percent</source>
+        <translation>`percent` no es un porcentaje</translation>
+    </message>
+    <message>
+        <source>above 0, at most 100</source>
+        <translation>más de 0, como mucho 100</translation>
+    </message>
+    <message>
+        <source>a pack holds nothing</source>
+        <translation>un envase está vacío</translation>
+    </message>
+    <message>
+        <source>litres or kilograms above 0</source>
+        <translation>litros o kilogramos por encima de 0</translation>
+    </message>
+    <message>
+        <source>the product&apos;s name</source>
+        <translation>el nombre del producto</translation>
+    </message>
+    <message>
+        <source>one of the keys this file may have</source>
+        <translation>una de las claves que este archivo puede tener</translation>
+    </message>
+    <message>
+        <source>%1, line %2: %3</source>
+        <translation>%1, línea %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, line %2: %3; expected %4</source>
+        <translation>%1, línea %2: %3; se esperaba %4</translation>
+    </message>
+    <message>
+        <source>the file cannot be read further</source>
+        <translation>el archivo no se puede seguir leyendo</translation>
+    </message>
+    <message>
+        <source>a file that can be read</source>
+        <translation>un archivo que se pueda leer</translation>
+    </message>
+    <message>
+        <source>a file that can be written</source>
+        <translation>un archivo en el que se pueda escribir</translation>
+    </message>
+    <message>
+        <source>cannot be made</source>
+        <translation>no se puede crear</translation>
+    </message>
+    <message>
+        <source>null</source>
+        <translation>nulo</translation>
+    </message>
+    <message>
+        <source>`id` is no name for a product</source>
+        <translation>`id` no es un nombre de producto</translation>
+    </message>
+    <message>
+        <source>small letters, digits and _</source>
+        <translation>minúsculas, cifras y _</translation>
+    </message>
+    <message>
+        <source>it is the last product</source>
+        <translation>es el último producto</translation>
+    </message>
+    <message>
+        <source>a shelf with something on it</source>
+        <translation>un estante con algo</translation>
+    </message>
+    <message>
+        <source>neither `low` nor `high` is there</source>
+        <translation>faltan `low` y `high`</translation>
+    </message>
+    <message>
+        <source>one of them</source>
+        <translation>uno de ellos</translation>
+    </message>
+    <message>
+        <source>`low` is above `high`</source>
+        <translation>`low` es mayor que `high`</translation>
+    </message>
+    <message>
+        <source>low up to high</source>
+        <translation>de menor a mayor</translation>
+    </message>
+    <message>
+        <source>`aim` is outside the target</source>
+        <translation>`aim` está fuera del objetivo</translation>
+    </message>
+    <message>
+        <source>a value between low and high</source>
+        <translation>un valor entre ambos</translation>
+    </message>
+    <message>
+        <source>has no such row</source>
+        <translation>no tiene esa fila</translation>
+    </message>
+    <message>
+        <source>a row of the list</source>
+        <translation>una fila de la lista</translation>
+    </message>
+</context>
+<context>
     <name>first_start</name>
     <message>
         <source>Which language do you read?</source>
@@ -4389,6 +4880,62 @@
     <message>
         <source>%1 mol by the strength on the label</source>
         <translation>%1 mol según la riqueza de la etiqueta</translation>
+    </message>
+    <message>
+        <source>Water replaced</source>
+        <translation>Agua renovada</translation>
+    </message>
+    <message>
+        <source>the share that makes what moved likeliest, by mass balance of every reading at once; told drains are in it</source>
+        <translation>la fracción que hace más probable lo que se movió, por balance de masa de todas las lecturas a la vez; incluye los vaciados indicados</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>by Bayes’ rule, from the volume on file and from how far each told dose moved the water, visit after visit</source>
+        <translation>por la regla de Bayes, a partir del volumen de la ficha y del efecto de cada dosis indicada en el agua, visita tras visita</translation>
+    </message>
+    <message>
+        <source>Evaporation</source>
+        <translation>Evaporación</translation>
+    </message>
+    <message>
+        <source>%1 % a month</source>
+        <translation>%1 % al mes</translation>
+    </message>
+    <message>
+        <source>of the volume, in the open: common practice, no source; what is dissolved stays</source>
+        <translation>del volumen, al aire libre: práctica común, sin fuente; lo disuelto queda</translation>
+    </message>
+    <message>
+        <source>more than expected, by over 1.96 × ±</source>
+        <translation>más de lo esperado, en más de 1,96 × ±</translation>
+    </message>
+    <message>
+        <source>less than expected, by over 1.96 × ±</source>
+        <translation>menos de lo esperado, en más de 1,96 × ±</translation>
+    </message>
+    <message>
+        <source>further off than 1.96 × ±, and nothing told moves it</source>
+        <translation>más lejos que 1,96 × ±, y nada de lo indicado la mueve</translation>
+    </message>
+    <message>
+        <source>as expected, within 1.96 × ±</source>
+        <translation>como se esperaba, dentro de 1,96 × ±</translation>
+    </message>
+    <message>
+        <source>%1 then, %2 now: %3</source>
+        <translation>%1 entonces, %2 ahora: %3</translation>
+    </message>
+    <message>
+        <source>not held against it: a dose has no amount, or the volume is not on file</source>
+        <translation>sin comparar: una dosis no tiene cantidad, o el volumen no está en la ficha</translation>
+    </message>
+    <message>
+        <source>of the volume, under a roof or a cover: common practice, no source; what is dissolved stays</source>
+        <translation>del volumen, bajo techo o con cubierta: práctica común, sin fuente; lo disuelto queda</translation>
     </message>
 </context>
 <context>

@@ -445,10 +445,6 @@
         <translation>Client prévenu&#xa0;: ranger</translation>
     </message>
     <message>
-        <source>Touch again to give it up</source>
-        <translation>Touchez encore pour abandonner</translation>
-    </message>
-    <message>
         <source>Give it up</source>
         <translation>Abandonner</translation>
     </message>
@@ -463,6 +459,10 @@
     <message>
         <source>Take the last reading back</source>
         <translation>Annuler la dernière mesure</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Annuler</translation>
     </message>
 </context>
 <context>
@@ -773,6 +773,18 @@
     <message>
         <source>When this water comes again, its new readings stand here beside these: what moved as expected, what did not and why, and how much the vessel really holds.</source>
         <translation>Quand cette eau reviendra, ses nouvelles mesures apparaîtront ici à côté de celles-ci&#xa0;: ce qui a changé comme prévu, ce qui n’a pas changé ainsi et pourquoi, et ce que le bassin contient vraiment.</translation>
+    </message>
+    <message>
+        <source>The words</source>
+        <translation>Les mots</translation>
+    </message>
+    <message>
+        <source>The numbers</source>
+        <translation>Les chiffres</translation>
+    </message>
+    <message>
+        <source>What was expected: the earlier reading, moved by what was told, drained and lost. Its ± comes from both readings, the volume, and weeks of evaporation and splash.</source>
+        <translation>Ce qui était prévu&#xa0;: la mesure d’avant, déplacée par ce qui a été ajouté, vidangé et perdu. Son ± vient des deux mesures, du volume et de semaines d’évaporation et d’éclaboussures.</translation>
     </message>
 </context>
 <context>
@@ -1471,7 +1483,7 @@
     </message>
     <message>
         <source>%1 has come in by itself; the pad is at %2 now.</source>
-        <translation>%1 : la mesure est arrivée d’elle-même ; le pavé en est maintenant à %2.</translation>
+        <translation>%1&#xa0;: la mesure est arrivée d’elle-même&#x202f;; le pavé en est maintenant à %2.</translation>
     </message>
 </context>
 <context>
@@ -1983,6 +1995,18 @@
     <message>
         <source>%1 cannot be %2. Please read it again.</source>
         <translation>%1&#xa0;: %2 est impossible. Refaites la mesure.</translation>
+    </message>
+    <message>
+        <source>Put away: the customer was told.</source>
+        <translation>Rangé : le client est prévenu.</translation>
+    </message>
+    <message>
+        <source>The test is given up. What was read of it stays on record.</source>
+        <translation>Le test est abandonné. Les mesures déjà faites restent enregistrées.</translation>
+    </message>
+    <message>
+        <source>Another test of this bottle was begun meanwhile.</source>
+        <translation>Un autre test de ce flacon a été commencé entre-temps.</translation>
     </message>
 </context>
 <context>
@@ -4076,6 +4100,473 @@
     </message>
 </context>
 <context>
+    <name>fault</name>
+    <message>
+        <source>a NUL byte</source>
+        <translation>un octet NUL</translation>
+    </message>
+    <message>
+        <source>a text file in UTF-8</source>
+        <translation>un fichier texte en UTF-8</translation>
+    </message>
+    <message>
+        <source>a line of over %1 bytes</source>
+        <translation>une ligne de plus de %1 octets</translation>
+    </message>
+    <message>
+        <source>a table</source>
+        <translation>un tableau</translation>
+    </message>
+    <message>
+        <source>more than %1 columns</source>
+        <translation>plus de %1 colonnes</translation>
+    </message>
+    <message>
+        <source>a quotation mark is not closed</source>
+        <translation>un guillemet n’est pas fermé</translation>
+    </message>
+    <message>
+        <source>its end, before the end of the file</source>
+        <translation>sa fin, avant la fin du fichier</translation>
+    </message>
+    <message>
+        <source>text after a closing quotation mark</source>
+        <translation>du texte après un guillemet fermant</translation>
+    </message>
+    <message>
+        <source>a &quot;%1&quot; or the line&apos;s end</source>
+        <translation>un «&#xa0;%1&#xa0;» ou la fin de la ligne</translation>
+    </message>
+    <message>
+        <source>bytes that are not UTF-8</source>
+        <translation>des octets qui ne sont pas de l’UTF-8</translation>
+    </message>
+    <message>
+        <source>a table saved as UTF-8 (&quot;CSV UTF-8&quot;)</source>
+        <translation>un tableau enregistré en UTF-8 («&#xa0;CSV UTF-8&#xa0;»)</translation>
+    </message>
+    <message>
+        <source>the file cannot be read</source>
+        <translation>le fichier ne peut être lu</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>le fichier est vide</translation>
+    </message>
+    <message>
+        <source>a line of column names</source>
+        <translation>une ligne de noms de colonnes</translation>
+    </message>
+    <message>
+        <source>column `%1` stands twice</source>
+        <translation>la colonne `%1` est là deux fois</translation>
+    </message>
+    <message>
+        <source>it once</source>
+        <translation>une seule fois</translation>
+    </message>
+    <message>
+        <source>column `%1` is not known and is left out</source>
+        <translation>la colonne `%1` est inconnue et laissée de côté</translation>
+    </message>
+    <message>
+        <source>a known column</source>
+        <translation>une colonne connue</translation>
+    </message>
+    <message>
+        <source>1 field</source>
+        <translation>1 champ</translation>
+    </message>
+    <message>
+        <source>%1 fields</source>
+        <translation>%1 champs</translation>
+    </message>
+    <message>
+        <source>%1 as in the header</source>
+        <translation>%1 comme dans l’en-tête</translation>
+    </message>
+    <message>
+        <source>`%1` is missing</source>
+        <translation>`%1` manque</translation>
+    </message>
+    <message>
+        <source>`%1` is %2</source>
+        <translation>`%1` est %2</translation>
+    </message>
+    <message>
+        <source>`%1` is in `%2`</source>
+        <translation>`%1` est en `%2`</translation>
+    </message>
+    <message>
+        <source>`%1` is empty</source>
+        <translation>`%1` est vide</translation>
+    </message>
+    <message>
+        <source>`%1` is not known</source>
+        <translation>`%1` n’est pas connu</translation>
+    </message>
+    <message>
+        <source>`%1` is not known here</source>
+        <translation>`%1` n’est pas connu ici</translation>
+    </message>
+    <message>
+        <source>`%1` is there twice</source>
+        <translation>`%1` est là deux fois</translation>
+    </message>
+    <message>
+        <source>`%1` is negative</source>
+        <translation>`%1` est négatif</translation>
+    </message>
+    <message>
+        <source>`%1` holds a control character</source>
+        <translation>`%1` contient un caractère de contrôle</translation>
+    </message>
+    <message>
+        <source>an item of `%1` is %2</source>
+        <translation>un élément de `%1` est %2</translation>
+    </message>
+    <message>
+        <source>text holds a null character</source>
+        <translation>le texte contient un caractère nul</translation>
+    </message>
+    <message>
+        <source>text that is not UTF-8</source>
+        <translation>du texte qui n’est pas de l’UTF-8</translation>
+    </message>
+    <message>
+        <source>it to be there</source>
+        <translation>qu’il soit là</translation>
+    </message>
+    <message>
+        <source>each key once</source>
+        <translation>chaque clé une fois</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation>du texte</translation>
+    </message>
+    <message>
+        <source>text on one line</source>
+        <translation>du texte sur une ligne</translation>
+    </message>
+    <message>
+        <source>text without it</source>
+        <translation>du texte sans lui</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>un nombre</translation>
+    </message>
+    <message>
+        <source>a number of 0 or more</source>
+        <translation>un nombre de 0 ou plus</translation>
+    </message>
+    <message>
+        <source>a number above 0</source>
+        <translation>un nombre au-dessus de 0</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>un nombre entier</translation>
+    </message>
+    <message>
+        <source>a whole number from %1 up</source>
+        <translation>un nombre entier à partir de %1</translation>
+    </message>
+    <message>
+        <source>a whole number from %1 to %2</source>
+        <translation>un nombre entier de %1 à %2</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>une liste</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation>un objet</translation>
+    </message>
+    <message>
+        <source>a date or time</source>
+        <translation>une date ou une heure</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>vrai ou faux (true ou false)</translation>
+    </message>
+    <message>
+        <source>yes or no</source>
+        <translation>oui ou non (yes ou no)</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>l’un de %1</translation>
+    </message>
+    <message>
+        <source>0 or more</source>
+        <translation>0 ou plus</translation>
+    </message>
+    <message>
+        <source>zero or more</source>
+        <translation>zéro ou plus</translation>
+    </message>
+    <message>
+        <source>1 or more</source>
+        <translation>1 ou plus</translation>
+    </message>
+    <message>
+        <source>1 or more: (sample + water) / sample</source>
+        <translation>1 ou plus&#xa0;: (échantillon + eau) / échantillon</translation>
+    </message>
+    <message>
+        <source>a share from 0 to 1</source>
+        <translation>une part de 0 à 1</translation>
+    </message>
+    <message>
+        <source>a pH from 0 to 14</source>
+        <translation>un pH de 0 à 14</translation>
+    </message>
+    <message>
+        <source>an amount that can be</source>
+        <translation>une quantité possible</translation>
+    </message>
+    <message>
+        <source>a temperature of liquid water in degrees Celsius</source>
+        <translation>une température d’eau liquide en degrés Celsius</translation>
+    </message>
+    <message>
+        <source>a time with its offset, like 2026-06-14T08:10:00-05:00</source>
+        <translation>une heure avec son décalage, comme 2026-06-14T08:10:00-05:00</translation>
+    </message>
+    <message>
+        <source>a name, or the id of a customer that is known</source>
+        <translation>un nom, ou l’identifiant d’un client connu</translation>
+    </message>
+    <message>
+        <source>en, es or fr</source>
+        <translation>en, es ou fr</translation>
+    </message>
+    <message>
+        <source>m3, L, gal (US) or gal_imp</source>
+        <translation>m3, L, gal (US) ou gal_imp</translation>
+    </message>
+    <message>
+        <source>the moment until which the volume was learnt, ISO 8601</source>
+        <translation>le moment jusqu’auquel la réponse de l’eau a donné le volume, ISO 8601</translation>
+    </message>
+    <message>
+        <source>the volume that was learnt</source>
+        <translation>le volume tiré de la réponse de l’eau</translation>
+    </message>
+    <message>
+        <source>half of a learnt volume</source>
+        <translation>la moitié seulement d’un volume tiré de la réponse de l’eau</translation>
+    </message>
+    <message>
+        <source>`%1` and `%2`</source>
+        <translation>`%1` et `%2`</translation>
+    </message>
+    <message>
+        <source>vessel %1 is another customer&apos;s</source>
+        <translation>le bassin %1 est celui d’un autre client</translation>
+    </message>
+    <message>
+        <source>an id of its own</source>
+        <translation>un identifiant qui lui soit propre</translation>
+    </message>
+    <message>
+        <source>customer %1 was erased and is left out</source>
+        <translation>le client %1 a été effacé et est laissé de côté</translation>
+    </message>
+    <message>
+        <source>a customer</source>
+        <translation>un client</translation>
+    </message>
+    <message>
+        <source>customer %1 is written otherwise in the records or above</source>
+        <translation>le client %1 est écrit autrement dans les données ou plus haut</translation>
+    </message>
+    <message>
+        <source>the same; what is there stays</source>
+        <translation>la même chose&#x202f;; ce qui est là reste</translation>
+    </message>
+    <message>
+        <source>vessel %1 is written otherwise in the records or above</source>
+        <translation>le bassin %1 est écrit autrement dans les données ou plus haut</translation>
+    </message>
+    <message>
+        <source>the same, or a `vessel_id` for each; what is there stays</source>
+        <translation>la même chose, ou un `vessel_id` pour chacun&#x202f;; ce qui est là reste</translation>
+    </message>
+    <message>
+        <source>the name of a customer that is known, or `customer_id`</source>
+        <translation>le nom d’un client connu, ou `customer_id`</translation>
+    </message>
+    <message>
+        <source>one of several customers of that name: `phone` or `customer_id`</source>
+        <translation>l’un de plusieurs clients de ce nom&#xa0;: `phone` ou `customer_id`</translation>
+    </message>
+    <message>
+        <source>a customer, a name, or a vessel that is known</source>
+        <translation>un client, un nom ou un bassin connu</translation>
+    </message>
+    <message>
+        <source>the id of a customer that is known</source>
+        <translation>l’identifiant d’un client connu</translation>
+    </message>
+    <message>
+        <source>a vessel of this customer</source>
+        <translation>un bassin de ce client</translation>
+    </message>
+    <message>
+        <source>one of the customer&apos;s %1 vessels</source>
+        <translation>l’un des %1 bassins du client</translation>
+    </message>
+    <message>
+        <source>no column of readings</source>
+        <translation>aucune colonne de mesures</translation>
+    </message>
+    <message>
+        <source>`analyte` and `value`, or columns such as `ph` and `free_chlorine`</source>
+        <translation>`analyte` et `value`, ou des colonnes comme `ph` et `free_chlorine`</translation>
+    </message>
+    <message>
+        <source>a day or moment as ISO 8601, 2026-06-14 or 2026-06-14T08:10:00-05:00</source>
+        <translation>un jour ou un moment selon ISO 8601, 2026-06-14 ou 2026-06-14T08:10:00-05:00</translation>
+    </message>
+    <message>
+        <source>one bottle&apos;s: the same customer, vessel and moment as above</source>
+        <translation>celui d’un seul flacon : mêmes client, bassin et moment que plus haut</translation>
+    </message>
+    <message>
+        <source>the same reading of %1 stands above</source>
+        <translation>la même mesure de %1 figure plus haut</translation>
+    </message>
+    <message>
+        <source>it once; it is kept once</source>
+        <translation>une seule fois&#x202f;; elle est gardée une fois</translation>
+    </message>
+    <message>
+        <source>the customer was erased: visit %1 is left out</source>
+        <translation>le client a été effacé&#xa0;: la visite %1 est laissée de côté</translation>
+    </message>
+    <message>
+        <source>visit %1 is in the records with other readings</source>
+        <translation>la visite %1 est dans les données avec d’autres mesures</translation>
+    </message>
+    <message>
+        <source>a chemical&apos;s id</source>
+        <translation>l’identifiant d’une substance</translation>
+    </message>
+    <message>
+        <source>mL or g a cubic metre</source>
+        <translation>mL ou g par mètre cube</translation>
+    </message>
+    <message>
+        <source>the strength does not fit the chemical</source>
+        <translation>la teneur ne va pas avec la substance</translation>
+    </message>
+    <message>
+        <source>`percent` is no percent</source>
+        <translation>`percent` n’est pas un pourcentage</translation>
+    </message>
+    <message>
+        <source>above 0, at most 100</source>
+        <translation>plus de 0, au plus 100</translation>
+    </message>
+    <message>
+        <source>a pack holds nothing</source>
+        <translation>un emballage ne contient rien</translation>
+    </message>
+    <message>
+        <source>litres or kilograms above 0</source>
+        <translation>des litres ou kilogrammes au-dessus de 0</translation>
+    </message>
+    <message>
+        <source>the product&apos;s name</source>
+        <translation>le nom du produit</translation>
+    </message>
+    <message>
+        <source>one of the keys this file may have</source>
+        <translation>l’une des clés que ce fichier peut avoir</translation>
+    </message>
+    <message>
+        <source>%1, line %2: %3</source>
+        <translation>%1, ligne %2&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>%1, line %2: %3; expected %4</source>
+        <translation>%1, ligne %2&#xa0;: %3&#x202f;; attendu&#xa0;: %4</translation>
+    </message>
+    <message>
+        <source>the file cannot be read further</source>
+        <translation>la suite du fichier ne peut être lue</translation>
+    </message>
+    <message>
+        <source>a file that can be read</source>
+        <translation>un fichier lisible</translation>
+    </message>
+    <message>
+        <source>a file that can be written</source>
+        <translation>un fichier où l’on peut écrire</translation>
+    </message>
+    <message>
+        <source>cannot be made</source>
+        <translation>ne peut être créé</translation>
+    </message>
+    <message>
+        <source>null</source>
+        <translation>nul</translation>
+    </message>
+    <message>
+        <source>`id` is no name for a product</source>
+        <translation>`id` n’est pas un nom de produit</translation>
+    </message>
+    <message>
+        <source>small letters, digits and _</source>
+        <translation>des minuscules, des chiffres et _</translation>
+    </message>
+    <message>
+        <source>it is the last product</source>
+        <translation>c’est le dernier produit</translation>
+    </message>
+    <message>
+        <source>a shelf with something on it</source>
+        <translation>un rayon qui ne soit pas vide</translation>
+    </message>
+    <message>
+        <source>neither `low` nor `high` is there</source>
+        <translation>ni `low` ni `high` n’est là</translation>
+    </message>
+    <message>
+        <source>one of them</source>
+        <translation>l’un des deux</translation>
+    </message>
+    <message>
+        <source>`low` is above `high`</source>
+        <translation>`low` est au-dessus de `high`</translation>
+    </message>
+    <message>
+        <source>low up to high</source>
+        <translation>du plus bas au plus haut</translation>
+    </message>
+    <message>
+        <source>`aim` is outside the target</source>
+        <translation>`aim` est hors de l’objectif</translation>
+    </message>
+    <message>
+        <source>a value between low and high</source>
+        <translation>une valeur entre les deux</translation>
+    </message>
+    <message>
+        <source>has no such row</source>
+        <translation>n’a pas cette ligne</translation>
+    </message>
+    <message>
+        <source>a row of the list</source>
+        <translation>une ligne de la liste</translation>
+    </message>
+</context>
+<context>
     <name>first_start</name>
     <message>
         <source>Which language do you read?</source>
@@ -4389,6 +4880,62 @@
     <message>
         <source>of %1 times that the plan was worked through, each with other errors of the readings and the volume</source>
         <translation>de %1 parcours du plan, chacun avec d’autres erreurs des mesures et du volume</translation>
+    </message>
+    <message>
+        <source>Water replaced</source>
+        <translation>Eau remplacée</translation>
+    </message>
+    <message>
+        <source>the share that makes what moved likeliest, by mass balance of every reading at once; told drains are in it</source>
+        <translation>la part qui rend le plus probable ce qui a bougé, par bilan de matière de toutes les mesures à la fois, vidanges signalées comprises</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volume</translation>
+    </message>
+    <message>
+        <source>by Bayes’ rule, from the volume on file and from how far each told dose moved the water, visit after visit</source>
+        <translation>par la règle de Bayes, à partir du volume en fiche et de l’effet de chaque dose indiquée sur l’eau, visite après visite</translation>
+    </message>
+    <message>
+        <source>Evaporation</source>
+        <translation>Évaporation</translation>
+    </message>
+    <message>
+        <source>%1 % a month</source>
+        <translation>%1&#xa0;% par mois</translation>
+    </message>
+    <message>
+        <source>of the volume, in the open: common practice, no source; what is dissolved stays</source>
+        <translation>du volume, en plein air&#xa0;: usage courant, sans source&#x202f;; ce qui est dissous reste</translation>
+    </message>
+    <message>
+        <source>more than expected, by over 1.96 × ±</source>
+        <translation>plus que prévu, de plus de 1,96&#xa0;×&#xa0;±</translation>
+    </message>
+    <message>
+        <source>less than expected, by over 1.96 × ±</source>
+        <translation>moins que prévu, de plus de 1,96&#xa0;×&#xa0;±</translation>
+    </message>
+    <message>
+        <source>further off than 1.96 × ±, and nothing told moves it</source>
+        <translation>plus loin que 1,96 × ±, et rien de ce qui a été indiqué ne la déplace</translation>
+    </message>
+    <message>
+        <source>as expected, within 1.96 × ±</source>
+        <translation>comme prévu, à moins de 1,96&#xa0;×&#xa0;±</translation>
+    </message>
+    <message>
+        <source>%1 then, %2 now: %3</source>
+        <translation>%1 alors, %2 maintenant&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>not held against it: a dose has no amount, or the volume is not on file</source>
+        <translation>non comparé : une dose est sans quantité, ou le volume n’est pas en fiche</translation>
+    </message>
+    <message>
+        <source>of the volume, under a roof or a cover: common practice, no source; what is dissolved stays</source>
+        <translation>du volume, sous un toit ou une couverture : usage courant, sans source ; ce qui est dissous reste</translation>
     </message>
 </context>
 <context>
