@@ -97,8 +97,8 @@ class JsonFields {
   struct Node;
   struct Document;
   struct Builder;
-  static tl::expected<JsonFields, std::vector<Fault>> whole(std::shared_ptr<Document> document, bool read,
-                                                            std::string_view expected);
+  static tl::expected<JsonFields, std::vector<Fault>> root_of(std::shared_ptr<Document> document, bool read,
+                                                              std::string_view expected);
   JsonFields(std::shared_ptr<Document> document, const Node* node, bool null_is_absent);
   const Node* find(std::string_view key);
   std::optional<std::string_view> view_if(std::string_view key);  // as text_if; the document's own

@@ -207,8 +207,8 @@ bool tell(const nlohmann::ordered_json& form, Hearer& hearer) {
 
 }  // namespace
 
-tl::expected<JsonFields, std::vector<Fault>> JsonFields::whole(std::shared_ptr<Document> document, bool read,
-                                                               std::string_view expected) {
+tl::expected<JsonFields, std::vector<Fault>> JsonFields::root_of(std::shared_ptr<Document> document,
+                                                                 bool read, std::string_view expected) {
   if (!read) return tl::unexpected(document->faults);
   if (document->root.kind != Node::Kind::object)
     return tl::unexpected(std::vector{Fault{document->file, document->root.line,
@@ -229,7 +229,7 @@ tl::expected<JsonFields, std::vector<Fault>> JsonFields::parse(std::string_view 
   const Counted begin{text.data(), &builder.line, &builder.last};
   const Counted end{text.data() + text.size(), &builder.line, &builder.last};
   const bool read = nlohmann::json::sax_parse(begin, end, &builder);
-  return whole(std::move(document), read, expected);
+  return root_of(std::move(document), read, expected);
 }
 
 tl::expected<JsonFields, std::vector<Fault>> JsonFields::of(const nlohmann::ordered_json& form,
@@ -239,7 +239,7 @@ tl::expected<JsonFields, std::vector<Fault>> JsonFields::of(const nlohmann::orde
   document->file = file;
   Builder builder(*document, 1);
   const bool read = tell(form, builder);
-  return whole(std::move(document), read, expected);
+  return root_of(std::move(document), read, expected);
 }
 
 }  // namespace brimline

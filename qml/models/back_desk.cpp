@@ -267,7 +267,7 @@ void BackDesk::apply() {
   } else {
     says_ = tr("Kept.");
   }
-  as_before_ = before;
+  as_before_ = before == settings_ ? std::nullopt : std::optional(before);  // nothing to undo
   keep_settings();
 }
 

@@ -31,6 +31,7 @@ struct Settings {
   int idle_minutes = 10;    // before the counter asks for a PIN again; 0: never
   bool hide_names = false;  // on Arrivals, where customers see the screen
   QString code;             // target set for public water; empty: the shop's own targets
+  friend bool operator==(const Settings&, const Settings&) = default;
 };
 
 // Missing keys keep their defaults; a missing file is all defaults.

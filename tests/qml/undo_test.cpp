@@ -41,6 +41,8 @@ TEST_F(UndoAtTheCounter, ALookIsAsItWas) {
   ASSERT_TRUE(hand_->touch("group_shop"));
   ASSERT_TRUE(Hand::wait_for([&] { return hand_->touch("shelf_screen"); }, 3000));
   EXPECT_FALSE(hand_->find("undo_settings")) << "nothing has been kept";
+  ASSERT_TRUE(hand_->touch("apply_settings"));
+  EXPECT_FALSE(hand_->find("undo_settings")) << "nothing was changed";
   ASSERT_TRUE(hand_->touch("set_theme_dark"));
   ASSERT_TRUE(hand_->touch("apply_settings"));
   ASSERT_EQ(kiosk_->desk().theme(), "dark");
