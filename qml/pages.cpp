@@ -99,9 +99,10 @@ void each_page(Kiosk& kiosk, const std::function<void(const QString& name)>& see
     rest_and_see(name);
     numbers->setProperty("behind", false);
   };
+  behind(Desk::ThenNow, "then_page", "then_numbers");
   behind(Desk::Findings, "findings_page", "numbers");
   behind(Desk::TakeHome, "take_home_page", "dose_numbers");
-  behind(Desk::ThenNow, "then_page", "then_numbers");
+  desk.setPlace(Desk::TakeHome);
   desk.hand()->open(1);
   if (desk.hand()->step() > 0) {
     desk.hand()->setShare(0.75);
