@@ -5,7 +5,7 @@ import QtQuick
 import QtQuick.Layouts
 import Counter
 
-ColumnLayout {
+Column {
     id: form
     required property BackDesk back
     property bool acts: true  // whether it is kept from here
@@ -14,7 +14,7 @@ ColumnLayout {
 
     Flow {
         id: cells
-        Layout.fillWidth: true
+        width: form.width
         spacing: Ink.px(20)
         Repeater {
             model: form.back.fields
@@ -48,6 +48,7 @@ ColumnLayout {
         }
     }
     RowLayout {
+        width: form.width
         visible: form.acts
         spacing: Ink.room
         Act {

@@ -41,6 +41,7 @@ void CounterTest::open_counter(const std::string& clock, const QString& port, QS
   options.clock = Instant::parse(clock);
   options.port = port;
   options.profile = "bench_lines";
+  options.first_start = first_start_;
   ASSERT_TRUE(options.clock);
   auto started = Kiosk::start(options);
   ASSERT_TRUE(started) << started.error();

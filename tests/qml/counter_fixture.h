@@ -26,6 +26,7 @@ class CounterTest : public testing::Test {
   void TearDown() override;
 
   QTemporaryDir folder_;
+  bool first_start_ = false;  // the counter is opened for the first time
   QProcess photometer_;
   std::unique_ptr<Kiosk> kiosk_;
   std::unique_ptr<Hand> hand_;

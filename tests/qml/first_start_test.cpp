@@ -3,6 +3,7 @@
 // where there are none.
 #include "qml/models/settings.h"
 #include "tests/qml/counter_fixture.h"
+#include "tests/qml/page_faults.h"
 
 namespace brimline::test {
 namespace {
@@ -49,6 +50,17 @@ TEST_F(AtFirstStart, TheShopIsWrittenDownAndKept) {
   EXPECT_EQ(kept.units, "metric");
   EXPECT_EQ(kept.paper, "a4");
   EXPECT_EQ(kiosk_->desk().ticket()->usualUnits(), "metric");
+}
+
+// What the window begins with is laid out before anybody touches it.
+TEST_F(AtFirstStart, TheVeryFirstPageIsLaidOut) {
+  first_start_ = true;
+  open_counter("2026-06-14T09:00:00-05:00");
+  ASSERT_TRUE(asks("Which language do you read?"));
+  EXPECT_TRUE(Hand::wait_for([&] { return text_faults(kiosk_->window()).isEmpty(); }, 3000))
+      << text_faults(kiosk_->window()).join("\n").toStdString();
+  EXPECT_EQ(too_small(kiosk_->window()).join("\n").toStdString(), "");
+  ASSERT_TRUE(hand_->touch("set_language_fr"));
 }
 
 TEST_F(AtFirstStart, TheFirstKeeperIsWrittenDown) {
