@@ -13,7 +13,7 @@ int export_command(const Arguments& arguments) {
   const auto parsed = parse(arguments, {"--database", "--out"});
   if (!parsed) return bad_usage("export", parsed.error());
   if (!parsed->positional.empty()) return bad_usage("export", "unknown argument " + parsed->positional[0]);
-  return with_store("export", *parsed, Opening::make, [&](Store& store) {
+  return with_store("export", *parsed, Opening::existing, [&](Store& store) {
     const auto ids = store.visit_ids();
     if (!ids) return store_failed("export", ids.error());
     auto out = OutFile::open(parsed->value("--out"));

@@ -50,7 +50,7 @@ int find_command(const Arguments& arguments) {
   const bool batch = parsed->has("--batch");
   if (parsed->positional.size() != (batch ? 0u : 1u))
     return bad_usage("find", batch ? "expected queries on standard input only" : "expected one TEXT to find");
-  return with_store("find", *parsed, Opening::make, [&](Store& store) {
+  return with_store("find", *parsed, Opening::existing, [&](Store& store) {
     return batch ? answer_lines(store) : answer(store, parsed->positional[0]);
   });
 }

@@ -37,6 +37,17 @@ std::vector<std::string> kept_in(const std::string& answers) {
   return out;
 }
 
+// A name typed wrongly is told, and no empty store stands there after.
+TEST_F(StoreProgram, WhatOnlyReadsMakesNoStore) {
+  for (const char* command : {"find", "export", "verify", "backup --out x.db", "tables --out x"}) {
+    const StoreRun ran = batch(std::string(command) + " --database sqlite:" + path("nothere.db") +
+                               (std::string(command) == "find" ? " Ada" : ""));
+    EXPECT_NE(ran.code, 0) << command;
+    EXPECT_NE(ran.err.find("there is no store"), std::string::npos) << command << ": " << ran.err;
+    EXPECT_FALSE(std::filesystem::exists(folder / "nothere.db")) << command;
+  }
+}
+
 TEST_F(StoreProgram, KeepAnswersEachLine) {
   const std::string input = line_of(whole_visit("a")) + "{\"id\":\n" + "\n" + line_of(whole_visit("a")) +
                             R"({"format":"brimline-visit/1","id":"x\ny"})" + "\n" + line_of(whole_visit("b"));
